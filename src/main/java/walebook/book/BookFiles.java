@@ -1,0 +1,24 @@
+package walebook.book;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import walebook.problem.Answer;
+import walebook.quantity.Unit;
+
+/** Makes and opens books. */
+public interface BookFiles {
+  /**
+   * Makes a new, empty book and opens it.
+   *
+   * @return refused when the file exists, or its folder is missing or not writable
+   */
+  Answer<Book> make(Path file, String name, boolean invented, Unit lengthUnit, Clock clock);
+
+  /**
+   * Opens a book: checks it, backs it up, brings it to the present shape, checks again.
+   *
+   * @return refused with the reason when the file is no book, is from a newer Walebook, is damaged,
+   *     is open elsewhere, or can't be written
+   */
+  Answer<Book> open(Path file, Clock clock);
+}

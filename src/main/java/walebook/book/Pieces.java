@@ -1,0 +1,32 @@
+package walebook.book;
+
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import walebook.record.TestPiece;
+
+/** The test pieces that were sewn. */
+public interface Pieces {
+  /** Saves a new piece with its pulls and faults; when it returns it is on the disk. */
+  void add(TestPiece piece);
+
+  /**
+   * Saves a changed piece; its stamp must be the next after the saved one's.
+   *
+   * @throws StaleRow when somebody else saved it meanwhile
+   */
+  void update(TestPiece piece);
+
+  @Nullable TestPiece find(UUID id);
+
+  @Nullable TestPiece byCode(String code);
+
+  /** Pieces that fit, newest first. */
+  List<TestPiece> list(PieceFilter filter);
+
+  /** How many fit, whatever the filter's limit. */
+  int count(PieceFilter filter);
+
+  /** The piece's whole chain of attempts, from the first to the last. */
+  List<TestPiece> chainOf(UUID pieceId);
+}

@@ -1,0 +1,160 @@
+package walebook.book.jooq;
+
+import static walebook.book.jooq.made.Tables.BOOK_INFO;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.util.function.Supplier;
+import walebook.book.Book;
+import walebook.book.BookTrouble;
+import walebook.book.ClothLog;
+import walebook.book.Drafts;
+import walebook.book.Enrolments;
+import walebook.book.Lessons;
+import walebook.book.Notes;
+import walebook.book.Photos;
+import walebook.book.Pieces;
+import walebook.book.Shelf;
+import walebook.book.sqlite.Backups;
+import walebook.record.BookInfo;
+import walebook.record.Cloth;
+import walebook.record.Machine;
+import walebook.record.SchoolClass;
+import walebook.record.Student;
+import walebook.record.Term;
+import walebook.record.Tutor;
+
+/** A book whose rows are read and written through jOOQ. */
+public final class JooqBook implements Book {
+  private final Path file;
+  private final Access access;
+  private final AutoCloseable lock;
+  private final Clock clock;
+
+  private JooqBook(Path file, Access access, AutoCloseable lock, Clock clock) {
+    this.file = file;
+    this.access = access;
+    this.lock = lock;
+    this.clock = clock;
+  }
+
+  /**
+   * Takes over a file that was checked and migrated.
+   *
+   * @param lock let go when the book is closed
+   */
+  public static JooqBook over(Path file, AutoCloseable lock, Clock clock) throws SQLException {
+    return new JooqBook(file, new Access(file), lock, clock);
+  }
+
+  /** Writes the one row that says what the book is called. */
+  public void begin(BookInfo info) {
+    access.insert(BookRows.row(info));
+  }
+
+  @Override
+  public Path file() {
+    return file;
+  }
+
+  @Override
+  public BookInfo info() {
+    return access.read(dsl -> BookRows.info(dsl.selectFrom(BOOK_INFO).fetchSingle()));
+  }
+
+  @Override
+  public void keep(BookInfo info) {
+    access.write(dsl -> Rows.update(dsl, BookRows.row(info)));
+  }
+
+  @Override
+  public Shelf<Student> students() {
+    return PeopleRows.students(access);
+  }
+
+  @Override
+  public Shelf<Tutor> tutors() {
+    return PeopleRows.tutors(access);
+  }
+
+  @Override
+  public Shelf<Term> terms() {
+    return PeopleRows.terms(access);
+  }
+
+  @Override
+  public Shelf<SchoolClass> classes() {
+    return PeopleRows.classes(access);
+  }
+
+  @Override
+  public Enrolments enrolments() {
+    return new JooqEnrolments(access, clock);
+  }
+
+  @Override
+  public Shelf<Machine> machines() {
+    return new MachineShelf(access);
+  }
+
+  @Override
+  public Shelf<Cloth> cloths() {
+    return ClothRows.cloths(access);
+  }
+
+  @Override
+  public ClothLog clothLog() {
+    return new JooqClothLog(access);
+  }
+
+  @Override
+  public Lessons lessons() {
+    return new JooqLessons(access, clock);
+  }
+
+  @Override
+  public Pieces pieces() {
+    return new JooqPieces(access);
+  }
+
+  @Override
+  public Photos photos() {
+    return new JooqPhotos(access);
+  }
+
+  @Override
+  public Notes notes() {
+    return new JooqNotes(access);
+  }
+
+  @Override
+  public Drafts drafts() {
+    return new JooqDrafts(access, clock);
+  }
+
+  @Override
+  public <T> T inOneStep(Supplier<T> steps) {
+    return access.inTransaction(steps);
+  }
+
+  @Override
+  public void copyTo(Path copy) {
+    try {
+      Backups.copy(file, copy);
+    } catch (IOException | SQLException e) {
+      throw new BookTrouble("unknown", String.valueOf(e.getMessage()), e);
+    }
+  }
+
+  @Override
+  public void close() {
+    access.close();
+    try {
+      lock.close();
+    } catch (Exception e) {
+      throw new BookTrouble("unknown", String.valueOf(e.getMessage()), e);
+    }
+  }
+}

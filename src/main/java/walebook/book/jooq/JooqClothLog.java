@@ -1,0 +1,57 @@
+package walebook.book.jooq;
+
+import static walebook.book.jooq.made.Tables.CLOTH_READING;
+import static walebook.book.jooq.made.Tables.CLOTH_WASH;
+
+import java.util.List;
+import java.util.UUID;
+import org.jooq.Condition;
+import org.jooq.impl.DSL;
+import walebook.book.ClothLog;
+import walebook.record.ClothReading;
+import walebook.record.ClothWash;
+
+/** Readings and washes of cloths. */
+record JooqClothLog(Access access) implements ClothLog {
+
+  @Override
+  public void add(ClothReading reading) {
+    access.insert(ClothRows.row(reading));
+  }
+
+  @Override
+  public void add(ClothWash wash) {
+    access.insert(ClothRows.row(wash));
+  }
+
+  @Override
+  public List<ClothReading> readingsOf(UUID clothId) {
+    return readings(CLOTH_READING.CLOTH_ID.eq(clothId));
+  }
+
+  @Override
+  public List<ClothReading> allReadings() {
+    return readings(DSL.noCondition());
+  }
+
+  private List<ClothReading> readings(Condition which) {
+    return access.read(
+        dsl ->
+            dsl.selectFrom(CLOTH_READING)
+                .where(which)
+                .orderBy(CLOTH_READING.CLOTH_ID, CLOTH_READING.MEASURED_ON, CLOTH_READING.ID)
+                .fetch()
+                .map(ClothRows::reading));
+  }
+
+  @Override
+  public List<ClothWash> washesOf(UUID clothId) {
+    return access.read(
+        dsl ->
+            dsl.selectFrom(CLOTH_WASH)
+                .where(CLOTH_WASH.CLOTH_ID.eq(clothId))
+                .orderBy(CLOTH_WASH.WASHED_ON, CLOTH_WASH.ID)
+                .fetch()
+                .map(ClothRows::wash));
+  }
+}

@@ -1,0 +1,127 @@
+package walebook.book.jooq;
+
+import static walebook.book.jooq.made.Tables.FAULT_SEEN;
+import static walebook.book.jooq.made.Tables.PIECE_PULL;
+import static walebook.book.jooq.made.Tables.TEST_PIECE;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import org.jooq.Condition;
+import org.jooq.DSLContext;
+import org.jooq.Select;
+import org.jooq.impl.DSL;
+import org.jspecify.annotations.Nullable;
+import walebook.book.PieceFilter;
+import walebook.book.Pieces;
+import walebook.book.jooq.made.tables.records.TestPieceRecord;
+import walebook.record.FaultSeen;
+import walebook.record.PullReading;
+import walebook.record.TestPiece;
+
+/** Test pieces with their pulls and faults. */
+record JooqPieces(Access access) implements Pieces {
+
+  @Override
+  public void add(TestPiece piece) {
+    TestPieceRecord row = PieceRows.row(piece);
+    if (PiecePartRows.none(piece)) {
+      access.insert(row);
+      return;
+    }
+    access.write(
+        dsl -> {
+          access.insert(row);
+          PiecePartRows.of(piece).forEach(access::insert);
+          return piece;
+        });
+  }
+
+  @Override
+  public void update(TestPiece piece) {
+    access.write(
+        dsl -> {
+          Rows.update(dsl, PieceRows.row(piece));
+          dsl.deleteFrom(PIECE_PULL).where(PIECE_PULL.PIECE_ID.eq(piece.id())).execute();
+          dsl.deleteFrom(FAULT_SEEN).where(FAULT_SEEN.PIECE_ID.eq(piece.id())).execute();
+          PiecePartRows.of(piece).forEach(access::insert);
+          return piece;
+        });
+  }
+
+  @Override
+  public @Nullable TestPiece find(UUID id) {
+    return one(TEST_PIECE.ID.eq(id));
+  }
+
+  @Override
+  public @Nullable TestPiece byCode(String code) {
+    return one(TEST_PIECE.CODE.eq(code));
+  }
+
+  private @Nullable TestPiece one(Condition which) {
+    List<TestPiece> found = access.read(dsl -> fetch(dsl, which, 1, 0));
+    return found.isEmpty() ? null : found.get(0);
+  }
+
+  @Override
+  public List<TestPiece> list(PieceFilter filter) {
+    Condition which = PieceSearch.condition(filter);
+    return access.read(dsl -> fetch(dsl, which, filter.limit(), filter.offset()));
+  }
+
+  @Override
+  public int count(PieceFilter filter) {
+    return access.read(dsl -> dsl.fetchCount(TEST_PIECE, PieceSearch.condition(filter)));
+  }
+
+  private static List<TestPiece> fetch(DSLContext dsl, Condition which, int limit, int offset) {
+    Select<?> ids =
+        DSL.select(TEST_PIECE.ID)
+            .from(TEST_PIECE)
+            .where(which)
+            .orderBy(TEST_PIECE.SEWN_ON.desc(), TEST_PIECE.ID.desc())
+            .limit(limit)
+            .offset(offset);
+    Map<UUID, List<PullReading>> pulls = PiecePartRows.pulls(dsl, ids);
+    Map<UUID, List<FaultSeen>> faults = PiecePartRows.faults(dsl, ids);
+    return dsl.selectFrom(TEST_PIECE)
+        .where(which)
+        .orderBy(TEST_PIECE.SEWN_ON.desc(), TEST_PIECE.ID.desc())
+        .limit(limit)
+        .offset(offset)
+        .fetch()
+        .map(
+            row ->
+                PieceRows.piece(
+                    row,
+                    pulls.getOrDefault(row.getId(), List.of()),
+                    faults.getOrDefault(row.getId(), List.of())));
+  }
+
+  @Override
+  public List<TestPiece> chainOf(UUID pieceId) {
+    TestPiece first = find(pieceId);
+    Set<UUID> seen = new HashSet<>();
+    while (first != null && first.parent() != null && seen.add(first.id())) {
+      TestPiece parent = find(first.parent().pieceId());
+      if (parent == null) {
+        break;
+      }
+      first = parent;
+    }
+    List<TestPiece> chain = new ArrayList<>();
+    if (first != null) {
+      chain.add(first);
+    }
+    for (int i = 0; i < chain.size(); i++) {
+      UUID at = chain.get(i).id();
+      chain.addAll(
+          access.read(dsl -> fetch(dsl, TEST_PIECE.PARENT_ID.eq(at), Integer.MAX_VALUE, 0)));
+    }
+    return chain;
+  }
+}

@@ -1,0 +1,173 @@
+package walebook.book.open;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
+import walebook.book.Book;
+import walebook.book.BookFiles;
+import walebook.book.Ids;
+import walebook.book.jooq.JooqBook;
+import walebook.book.sqlite.Backups;
+import walebook.book.sqlite.Migrations;
+import walebook.book.sqlite.SqliteLink;
+import walebook.problem.Answer;
+import walebook.problem.Place;
+import walebook.problem.Problem;
+import walebook.quantity.Unit;
+import walebook.record.BookInfo;
+import walebook.record.Stamp;
+
+/** Books as SQLite files. */
+public final class SqliteFiles implements BookFiles {
+  private static final byte[] MAGIC = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
+  private static final int HEADER = 100;
+
+  @Override
+  public Answer<Book> make(Path file, String name, boolean invented, Unit lengthUnit, Clock clock) {
+    if (Files.exists(file)) {
+      return refuse("book.exists", file, "");
+    }
+    Path folder = file.toAbsolutePath().getParent();
+    if (folder == null || !Files.isDirectory(folder)) {
+      return refuse("book.no-folder", file, String.valueOf(folder));
+    }
+    if (name.isBlank()) {
+      return Answer.bad(Problem.refuse("text.empty", Place.field("book-name"), "", ""));
+    }
+    return withLock(
+        file,
+        lock -> {
+          Migrations.apply(file);
+          JooqBook book = JooqBook.over(file, lock, clock);
+          Stamp fresh = Stamp.fresh(clock.instant());
+          book.begin(new BookInfo(Ids.next(), name.strip(), invented, lengthUnit, fresh));
+          return Answer.good(book);
+        });
+  }
+
+  @Override
+  public Answer<Book> open(Path file, Clock clock) {
+    try {
+      Problem wrong = atFirstSight(file);
+      if (wrong != null) {
+        return Answer.bad(wrong);
+      }
+    } catch (IOException e) {
+      return refuse("book.unreadable", file, reason(e));
+    }
+    return withLock(
+        file,
+        lock -> {
+          Problem wrong = inspect(file, clock);
+          return wrong == null ? Answer.good(JooqBook.over(file, lock, clock)) : Answer.bad(wrong);
+        });
+  }
+
+  private interface Opening {
+    Answer<Book> run(BookLock lock) throws SQLException, IOException;
+  }
+
+  private static Answer<Book> withLock(Path file, Opening opening) {
+    BookLock lock;
+    try {
+      lock = BookLock.take(file);
+    } catch (IOException e) {
+      return refuse("book.folder-read-only", file, reason(e));
+    }
+    if (lock == null) {
+      return refuse("book.open-elsewhere", file, "");
+    }
+    Answer<Book> answer;
+    try {
+      answer = opening.run(lock);
+    } catch (SQLException e) {
+      answer = refuse("book.damaged", file, reason(e));
+    } catch (IOException e) {
+      answer = refuse("book.folder-read-only", file, reason(e));
+    }
+    if (!answer.isGood()) {
+      letGo(lock);
+    }
+    return answer;
+  }
+
+  private static void letGo(BookLock lock) {
+    try {
+      lock.close();
+    } catch (IOException e) {
+      // The system drops the lock with the process; there is nothing a person could do here.
+      System.getLogger(SqliteFiles.class.getName()).log(System.Logger.Level.WARNING, "lock", e);
+    }
+  }
+
+  /** What the bare file tells before any database touches it. */
+  private static @Nullable Problem atFirstSight(Path file) throws IOException {
+    if (Files.isDirectory(file)) {
+      return problem("book.is-folder", file, "");
+    }
+    if (!Files.exists(file)) {
+      return problem("book.missing", file, "");
+    }
+    if (!Files.isReadable(file) || !Files.isWritable(file)) {
+      return problem("book.read-only", file, "");
+    }
+    byte[] header;
+    try (InputStream in = Files.newInputStream(file)) {
+      header = in.readNBytes(HEADER);
+    }
+    if (header.length == 0) {
+      return problem("book.empty-file", file, "");
+    }
+    if (!Arrays.equals(MAGIC, Arrays.copyOf(header, MAGIC.length))) {
+      return problem("book.not-a-book", file, "");
+    }
+    if (header.length < HEADER) {
+      return problem("book.damaged", file, "header");
+    }
+    return null;
+  }
+
+  private static @Nullable Problem inspect(Path file, Clock clock)
+      throws SQLException, IOException {
+    int shape;
+    try (Connection link = SqliteLink.migrator(file)) {
+      if (Integer.parseInt(SqliteLink.ask(link, "PRAGMA application_id"))
+          != SqliteLink.APPLICATION_ID) {
+        return problem("book.other-program", file, "");
+      }
+      shape = Migrations.shapeOf(link);
+      if (shape > Migrations.newest()) {
+        return problem("book.newer", file, shape + " > " + Migrations.newest());
+      }
+      String state = SqliteLink.ask(link, "PRAGMA quick_check(1)");
+      if (!state.equals("ok")) {
+        return problem("book.damaged", file, state);
+      }
+    }
+    if (shape < Migrations.newest()) {
+      Backups.beforeMigration(file, clock, Migrations.newest());
+      Migrations.apply(file);
+    }
+    Backups.roll(file, clock);
+    return null;
+  }
+
+  private static Answer<Book> refuse(String code, Path file, String found) {
+    return Answer.bad(problem(code, file, found));
+  }
+
+  private static Problem problem(String code, Path file, String found) {
+    return Problem.refuse(code, new Place.Path(file.toString()), found, "");
+  }
+
+  private static String reason(Exception e) {
+    return String.valueOf(e.getMessage());
+  }
+}
