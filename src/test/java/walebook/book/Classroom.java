@@ -1,0 +1,173 @@
+package walebook.book;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Random;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import walebook.book.open.SqliteFiles;
+import walebook.quantity.Unit;
+import walebook.record.Cloth;
+import walebook.record.ClothUse;
+import walebook.record.Dial;
+import walebook.record.DialReading;
+import walebook.record.Edge;
+import walebook.record.FaultPlace;
+import walebook.record.FaultSeen;
+import walebook.record.FaultWhen;
+import walebook.record.Grain;
+import walebook.record.How;
+import walebook.record.Machine;
+import walebook.record.MachineKind;
+import walebook.record.Measure;
+import walebook.record.Method;
+import walebook.record.Parent;
+import walebook.record.PieceCode;
+import walebook.record.PullReading;
+import walebook.record.SchoolClass;
+import walebook.record.SeamEnd;
+import walebook.record.Seen;
+import walebook.record.Setting;
+import walebook.record.Stamp;
+import walebook.record.StepDial;
+import walebook.record.Student;
+import walebook.record.Term;
+import walebook.record.TestPiece;
+import walebook.record.Tier;
+import walebook.record.Whose;
+
+/** A small invented class in a book of its own, for tests. */
+public final class Classroom implements AutoCloseable {
+  public static final Instant NOW = Instant.parse("2026-10-05T18:30:00Z");
+  public static final Clock CLOCK = Clock.fixed(NOW, ZoneOffset.UTC);
+  public static final Stamp FRESH = Stamp.fresh(NOW);
+
+  public final Book book;
+  public final Term term =
+      new Term(Ids.next(), "Autumn", LocalDate.of(2026, 9, 1), LocalDate.of(2026, 12, 18), FRESH);
+  public final SchoolClass schoolClass =
+      new SchoolClass(Ids.next(), term.id(), null, "Monday evening", "Mondays, 18:30", FRESH);
+  public final Student first = student("Ada Pier", "S01");
+  public final Student second = student("Bo Quay", "S02");
+  public final Cloth cloth =
+      new Cloth(
+          Ids.next(),
+          "Grey jersey",
+          "single-jersey",
+          "95 % cotton, 5 % elastane",
+          5.0,
+          180.0,
+          1500.0,
+          0.6,
+          Edge.UNKNOWN,
+          "",
+          false,
+          FRESH);
+  public final Machine machine =
+      new Machine(
+          Ids.next(),
+          4,
+          "by the window",
+          MachineKind.SEWING,
+          List.of("301", "304"),
+          null,
+          new StepDial("1", "2", "3"),
+          StepDial.UNKNOWN,
+          null,
+          null,
+          List.of(
+              new DialReading(Ids.next(), null, Dial.LENGTH, 2.5, 2.2, LocalDate.of(2026, 9, 7))),
+          "",
+          false,
+          FRESH);
+  private final Random codes = new Random(7);
+
+  private Classroom(Book book) {
+    this.book = book;
+    book.terms().add(term);
+    book.classes().add(schoolClass);
+    book.students().add(first);
+    book.students().add(second);
+    book.enrolments().join(schoolClass.id(), first.id(), term.startsOn());
+    book.enrolments().join(schoolClass.id(), second.id(), term.startsOn());
+    book.cloths().add(cloth);
+    book.machines().add(machine);
+  }
+
+  /** Makes the class in a new book. */
+  public static Classroom in(Path file) {
+    return new Classroom(
+        new SqliteFiles().make(file, "Harbour hall", true, Unit.MM, CLOCK).value());
+  }
+
+  private static Student student(String name, String alias) {
+    return new Student(Ids.next(), name, alias, Tier.STANDARD, FRESH);
+  }
+
+  /** A zigzag piece of the first student that gave or held at the given length. */
+  public TestPiece piece(SeamEnd end, double endMm) {
+    return piece(first.id(), 2.5, List.of(new PullReading(1, end, endMm)), List.of(), null);
+  }
+
+  /** A zigzag piece, not yet saved. */
+  public TestPiece piece(
+      UUID student,
+      double width,
+      List<PullReading> pulls,
+      List<FaultSeen> faults,
+      @Nullable Parent parent) {
+    return new TestPiece(
+        Ids.next(),
+        PieceCode.draw(codes),
+        new Whose(schoolClass.id(), student, null, null, LocalDate.of(2026, 10, 5)),
+        new ClothUse(cloth.id(), Grain.COURSE, 2),
+        new Setting(
+            Method.SEAM,
+            machine.id(),
+            MachineKind.SEWING,
+            "304",
+            "Zigzag",
+            width,
+            2.5,
+            width,
+            2.2,
+            null,
+            "polyester",
+            null,
+            "",
+            null,
+            "",
+            null,
+            "",
+            ""),
+        new Measure(
+            100.0,
+            200.0,
+            203.0,
+            201.0,
+            pulls,
+            null,
+            102.0,
+            50.0,
+            How.UNKNOWN,
+            student,
+            LocalDate.of(2026, 10, 5)),
+        new Seen(4, null, faults, "slow feed"),
+        parent,
+        FRESH);
+  }
+
+  /** A fault as seen off the machine. */
+  public static FaultSeen fault(String key, int severity) {
+    return new FaultSeen(key, FaultPlace.ALL_ALONG, severity, FaultWhen.SEWN);
+  }
+
+  @Override
+  public void close() {
+    book.close();
+  }
+}

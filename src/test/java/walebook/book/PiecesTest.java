@@ -1,0 +1,132 @@
+package walebook.book;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import walebook.book.open.SqliteFiles;
+import walebook.record.Parent;
+import walebook.record.PieceOutcome;
+import walebook.record.PullReading;
+import walebook.record.SeamEnd;
+import walebook.record.Seen;
+import walebook.record.TestPiece;
+
+class PiecesTest {
+  @TempDir Path folder;
+
+  @Test
+  void aPieceComesBackAsItWasSaved() {
+    Path file = folder.resolve("class.walebook");
+    TestPiece one;
+    TestPiece three;
+    try (Classroom room = Classroom.in(file)) {
+      one = room.piece(SeamEnd.HELD, 152);
+      three =
+          room.piece(
+              room.second.id(),
+              1.5,
+              List.of(
+                  new PullReading(1, SeamEnd.HELD, 148),
+                  new PullReading(2, SeamEnd.GAVE, 151),
+                  new PullReading(3, SeamEnd.GAVE, 149)),
+              List.of(Classroom.fault("wavy-seam", 2), Classroom.fault("skipped-stitches", 1)),
+              new Parent(one.id(), "dial-width"));
+      room.book.pieces().add(one);
+      room.book.pieces().add(three);
+    }
+    try (Book again = new SqliteFiles().open(file, Classroom.CLOCK).value()) {
+      assertThat(again.pieces().find(one.id())).isEqualTo(one);
+      assertThat(again.pieces().byCode(three.code())).isEqualTo(three);
+      assertThat(again.pieces().chainOf(three.id())).containsExactly(one, three);
+      assertThat(again.pieces().list(PieceFilter.ALL)).containsExactly(three, one);
+      assertThat(again.machines().all()).hasSize(1);
+      assertThat(again.machines().all().get(0).dials()).hasSize(1);
+    }
+  }
+
+  @Test
+  void theShortestLengthAtWhichItGaveSpeaksForThePiece() {
+    try (Classroom room = Classroom.in(folder.resolve("b.walebook"))) {
+      TestPiece piece =
+          room.piece(
+              room.first.id(),
+              2,
+              List.of(
+                  new PullReading(1, SeamEnd.HELD, 140),
+                  new PullReading(2, SeamEnd.GAVE, 155),
+                  new PullReading(3, SeamEnd.GAVE, 149)),
+              List.of(),
+              null);
+      assertThat(piece.measure().counting()).isEqualTo(new PullReading(3, SeamEnd.GAVE, 149));
+    }
+  }
+
+  @Test
+  void searchLooksAtCodeStudentClothStitchFaultAndRemark() {
+    try (Classroom room = Classroom.in(folder.resolve("c.walebook"))) {
+      TestPiece wavy =
+          room.piece(
+              room.second.id(), 2, List.of(), List.of(Classroom.fault("wavy-seam", 2)), null);
+      room.book.pieces().add(room.piece(SeamEnd.GAVE, 140));
+      room.book.pieces().add(wavy);
+      assertThat(found(room, "quay jersey")).containsExactly(wavy);
+      assertThat(found(room, "WAVY")).containsExactly(wavy);
+      assertThat(found(room, wavy.code().substring(0, 3) + "-" + wavy.code().substring(3)))
+          .containsExactly(wavy);
+      assertThat(found(room, "slow feed")).hasSize(2);
+      assertThat(found(room, "velour")).isEmpty();
+      assertThat(room.book.pieces().count(PieceFilter.ALL.with("zigzag"))).isEqualTo(2);
+    }
+  }
+
+  private static List<TestPiece> found(Classroom room, String words) {
+    return room.book.pieces().list(PieceFilter.ALL.with(words));
+  }
+
+  @Test
+  void aLateSaveDoesNotOverwriteAnEarlierOne() {
+    try (Classroom room = Classroom.in(folder.resolve("d.walebook"))) {
+      TestPiece piece = room.piece(SeamEnd.GAVE, 140);
+      room.book.pieces().add(piece);
+      TestPiece kept = seen(piece, PieceOutcome.KEEP);
+      room.book.pieces().update(kept);
+      assertThatThrownBy(() -> room.book.pieces().update(seen(piece, PieceOutcome.CHANGE)))
+          .isInstanceOf(StaleRow.class);
+      assertThat(room.book.pieces().find(piece.id())).isEqualTo(kept);
+    }
+  }
+
+  private static TestPiece seen(TestPiece piece, PieceOutcome outcome) {
+    return new TestPiece(
+        piece.id(),
+        piece.code(),
+        piece.whose(),
+        piece.cloth(),
+        piece.setting(),
+        piece.measure(),
+        new Seen(5, outcome, List.of(), "flat"),
+        piece.parent(),
+        piece.stamp().next(Classroom.NOW.plusSeconds(60)));
+  }
+
+  @Test
+  void severalStepsAreSavedTogetherOrNotAtAll() {
+    try (Classroom room = Classroom.in(folder.resolve("e.walebook"))) {
+      TestPiece piece = room.piece(SeamEnd.GAVE, 140);
+      assertThatThrownBy(
+              () ->
+                  room.book.inOneStep(
+                      () -> {
+                        room.book.pieces().add(piece);
+                        assertThat(room.book.pieces().find(piece.id())).isNotNull();
+                        throw new IllegalStateException("half-way");
+                      }))
+          .hasMessage("half-way");
+      assertThat(room.book.pieces().count(PieceFilter.ALL)).isZero();
+    }
+  }
+}
