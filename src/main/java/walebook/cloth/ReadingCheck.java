@@ -16,6 +16,11 @@ public final class ReadingCheck {
 
   private static final double LONG_GAUGE_MM = 1000;
 
+  /** Outside these no tape measures anything; they also keep the arithmetic finite. */
+  private static final double SMALLEST_MM = 0.01;
+
+  private static final double LARGEST_MM = 1_000_000;
+
   /** Few cloths reach five times their length by hand (common practice). */
   private static final double FAR = 5;
 
@@ -98,6 +103,6 @@ public final class ReadingCheck {
   }
 
   private static boolean positive(double length) {
-    return Double.isFinite(length) && length > 0;
+    return length >= SMALLEST_MM && length <= LARGEST_MM;
   }
 }
