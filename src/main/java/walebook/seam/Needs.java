@@ -12,18 +12,18 @@ final class Needs {
 
   /** The value must be finite and over nought. */
   Needs positive(String field, double value, String wanted) {
-    return check(Double.isFinite(value) && value > 0, "seam.not-positive", field, value, wanted);
+    return check(Double.isFinite(value) && value > 0, "number.not-positive", field, value, wanted);
   }
 
   /** The value must be finite and not negative. */
   Needs notNegative(String field, double value, String wanted) {
-    return check(Double.isFinite(value) && value >= 0, "seam.negative", field, value, wanted);
+    return check(Double.isFinite(value) && value >= 0, "number.negative", field, value, wanted);
   }
 
   /** A count must be within its bounds, both allowed. */
   Needs between(String field, double value, double from, double to) {
     String wanted = Show.upTo(from, 2) + " – " + Show.upTo(to, 2);
-    return check(value >= from && value <= to, "seam.out-of-range", field, value, wanted);
+    return check(value >= from && value <= to, "number.out-of-range", field, value, wanted);
   }
 
   private Needs check(boolean good, String code, String field, double value, String wanted) {
