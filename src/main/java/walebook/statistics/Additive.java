@@ -25,6 +25,8 @@ import org.jspecify.annotations.Nullable;
  * @param residualSd null without degrees of freedom, 0 without scatter
  * @param f of the levels after blocks; null with nothing to compare or without known scatter
  * @param p chance of an F as large if all levels were alike; null as {@code f}
+ * @param additivity the check of the model itself; null when no piece was repeated, no cell is left
+ *     over, or repeats don't scatter
  * @param means one for each level, in order of first appearance
  * @param differences of every pair that can be compared, p-values adjusted together
  * @param notEstimable pairs that nothing in the layout compares
@@ -40,6 +42,7 @@ public record Additive(
     @Nullable Double residualSd,
     @Nullable Double f,
     @Nullable Double p,
+    @Nullable Additivity additivity,
     List<AdjustedMean> means,
     List<Difference> differences,
     List<Pair> notEstimable) {
@@ -84,6 +87,7 @@ public record Additive(
         scatter.sd(),
         f,
         f == null ? null : Double.valueOf(Quantiles.fTail(f, fit.dfLevels, fit.dfError)),
+        Additivity.of(layout, fit),
         AdjustedMean.all(layout, fit, scatter, layout.raw(responses)),
         Difference.adjusted(differences),
         not);

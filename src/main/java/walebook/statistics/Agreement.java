@@ -88,6 +88,25 @@ public record Agreement(
   }
 
   /**
+   * What the means of two people may differ by without its meaning anything: {@code 2.8 √(s_R² −
+   * s_r² (1 − 1/(2 n1) − 1/(2 n2)))} (ISO 5725-6, critical difference); R when both read once.
+   *
+   * @param first how often the one read, at least 1
+   * @param second how often the other read, at least 1
+   * @return null as {@link #reproducibilitySd()}
+   */
+  public @Nullable Double criticalDifference(int first, int second) {
+    if (first < 1 || second < 1) {
+      throw new IllegalArgumentException("readings must be at least 1: " + first + ", " + second);
+    }
+    if (repeatabilitySd == null || betweenSd == null) {
+      return null;
+    }
+    double share = (1.0 / first + 1.0 / second) / 2;
+    return LIMIT * Math.sqrt(betweenSd * betweenSd + repeatabilitySd * repeatabilitySd * share);
+  }
+
+  /**
    * Beyond this, an h is odd at the 0.5 % level: {@code (p−1) t / √(p (t² + p − 2))} with t on p −
    * 2 degrees of freedom (ASTM E691, annex).
    *

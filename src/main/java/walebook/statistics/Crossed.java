@@ -88,11 +88,10 @@ public record Crossed(
     }
     WithinBlocks byOperator = new WithinBlocks(layout);
     WithinBlocks byItem = new WithinBlocks(new Layout(turned(responses)));
-    double pure = layout.cells.stream().mapToDouble(c -> c.summary().sumOfSquares()).sum();
     int dfBoth = (o - 1) * (i - 1);
     int dfRepeat = o * i * (r - 1);
-    double repeat = pure / dfRepeat;
-    double both = Math.max(0, byOperator.ssError - pure) / dfBoth;
+    double repeat = byOperator.ssPure / dfRepeat;
+    double both = Math.max(0, byOperator.ssError - byOperator.ssPure) / dfBoth;
     return new Crossed(
         responses.size(),
         o,

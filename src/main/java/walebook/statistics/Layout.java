@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 
@@ -49,8 +50,8 @@ final class Layout {
     var sorted = new TreeMap<Long, List<Double>>();
     for (Response response : responses) {
       long key =
-          (long) blockNumber.getOrDefault(response.block(), 0) * levels.size()
-              + levelNumber.getOrDefault(response.level(), 0);
+          (long) number(blockNumber, response.block()) * levels.size()
+              + number(levelNumber, response.level());
       sorted.computeIfAbsent(key, k -> new ArrayList<>()).add(response.value());
     }
     return sorted.entrySet().stream()
@@ -67,6 +68,10 @@ final class Layout {
     var numbers = new HashMap<String, Integer>();
     names.forEach(name -> numbers.put(name, numbers.size()));
     return numbers;
+  }
+
+  private static int number(Map<String, Integer> numbers, String name) {
+    return Objects.requireNonNull(numbers.get(name), name);
   }
 
   private int root(int level) {
@@ -105,11 +110,11 @@ final class Layout {
 
   /** Summary of the values of each level, nothing adjusted. */
   List<Summary> raw(List<Response> responses) {
-    Map<String, Integer> number = numbers(levels);
+    Map<String, Integer> levelNumber = numbers(levels);
     List<List<Double>> values = new ArrayList<>();
     levels.forEach(level -> values.add(new ArrayList<>()));
     for (Response response : responses) {
-      values.get(number.getOrDefault(response.level(), 0)).add(response.value());
+      values.get(number(levelNumber, response.level())).add(response.value());
     }
     return values.stream().map(Summary::of).toList();
   }

@@ -37,8 +37,6 @@ public record Line(
     double residualSd,
     @Nullable Double rSquared) {
 
-  private static final double ROUNDING = 1e-13;
-
   /**
    * A point to fit.
    *
@@ -82,9 +80,8 @@ public record Line(
       left += residual * residual;
       total += away * away;
     }
-    double size = Math.max(Math.abs(y.least()), Math.abs(y.greatest()));
-    double s = Math.sqrt(left / (n - 2));
-    double sd = s <= ROUNDING * size ? 0 : s;
+    double size = Rounding.size(y.least(), y.greatest());
+    double sd = Rounding.clean(Math.sqrt(left / (n - 2)), size);
     return new Line(
         n,
         x.mean(),

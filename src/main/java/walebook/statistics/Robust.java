@@ -51,8 +51,9 @@ public record Robust(
         IntStream.range(0, numbers.length)
             .mapToDouble(i -> Math.abs(numbers[i] - median))
             .toArray();
-    double meanDeviation = StatUtils.mean(away);
-    double mad = Median.withDefaults().evaluate(away);
+    double size = Rounding.size(StatUtils.min(numbers), StatUtils.max(numbers));
+    double meanDeviation = Rounding.clean(StatUtils.mean(away), size);
+    double mad = Rounding.clean(Median.withDefaults().evaluate(away), size);
     ScaleFrom from =
         mad > 0 ? ScaleFrom.MAD : meanDeviation > 0 ? ScaleFrom.MEAN_DEVIATION : ScaleFrom.NONE;
     double scale =

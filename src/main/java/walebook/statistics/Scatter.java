@@ -7,25 +7,19 @@ import org.jspecify.annotations.Nullable;
  *
  * @param sumOfSquares of the residuals
  * @param df degrees of freedom, 0 when there is one parameter for every value
- * @param rounding a standard deviation up to this is rounding, not scatter
+ * @param size greatest size among the values, to tell scatter from rounding
  * @param confidence of the intervals
  */
-record Scatter(double sumOfSquares, int df, double rounding, double confidence) {
-
-  private static final double ROUNDING = 1e-12;
+record Scatter(double sumOfSquares, int df, double size, double confidence) {
 
   static Scatter of(WithinBlocks fit, Layout layout, double confidence) {
     return new Scatter(
-        fit.ssError, fit.dfError, ROUNDING * layout.greatestSize, Require.confidence(confidence));
+        fit.ssError, fit.dfError, layout.greatestSize, Require.confidence(confidence));
   }
 
   /** Residual standard deviation, 0 when below rounding, null without degrees of freedom. */
   @Nullable Double sd() {
-    if (df == 0) {
-      return null;
-    }
-    double sd = Math.sqrt(sumOfSquares / df);
-    return sd <= rounding ? 0 : sd;
+    return df == 0 ? null : Double.valueOf(Rounding.clean(Math.sqrt(sumOfSquares / df), size));
   }
 
   /** Residual standard deviation when above 0, else null: no error can be told from it. */

@@ -9,7 +9,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param n number of values, at least 1
  * @param mean arithmetic mean
- * @param sd sample standard deviation (divisor n − 1), null from one value
+ * @param sd sample standard deviation (divisor n − 1), null from one value; 0 when no more than the
+ *     rounding of doubles
  * @param least smallest value
  * @param greatest largest value
  */
@@ -20,6 +21,9 @@ public record Summary(int n, double mean, @Nullable Double sd, double least, dou
       throw new IllegalArgumentException("n must be at least 1: " + n);
     }
     Require.finite("mean", mean);
+    if (sd != null && !(Double.isFinite(sd) && sd >= 0)) {
+      throw new IllegalArgumentException("sd must be finite and not negative: " + sd);
+    }
   }
 
   /**
@@ -36,10 +40,11 @@ public record Summary(int n, double mean, @Nullable Double sd, double least, dou
     double least = StatUtils.min(values);
     double greatest = StatUtils.max(values);
     double mean = Math.min(greatest, Math.max(least, StatUtils.mean(values)));
+    double size = Rounding.size(least, greatest);
     Double sd =
         values.length < 2
             ? null
-            : Double.valueOf(least == greatest ? 0 : Math.sqrt(StatUtils.variance(values)));
+            : Double.valueOf(Rounding.clean(Math.sqrt(StatUtils.variance(values)), size));
     return new Summary(values.length, mean, sd, least, greatest);
   }
 

@@ -28,6 +28,10 @@ final class WithinBlocks {
   final int[] blockSize;
   final double ssLevels;
   final double ssError;
+
+  /** The part of {@link #ssError} that lies within cells. */
+  final double ssPure;
+
   final int dfLevels;
   final int dfError;
 
@@ -41,11 +45,11 @@ final class WithinBlocks {
     dfError = total() - layout.blocks.size() - dfLevels;
     effect = new double[levels];
     covariance = new double[levels][levels];
-    double pure = layout.cells.stream().mapToDouble(c -> c.summary().sumOfSquares()).sum();
+    ssPure = layout.cells.stream().mapToDouble(c -> c.summary().sumOfSquares()).sum();
     double[] y = centredMeans(layout);
     if (dfLevels == 0) {
       ssLevels = 0;
-      ssError = pure + squares(new ArrayRealVector(y, false));
+      ssError = ssPure + squares(new ArrayRealVector(y, false));
       return;
     }
     RealMatrix x = centredColumns(layout, column);
@@ -54,7 +58,7 @@ final class WithinBlocks {
     RealVector solved = qr.getSolver().solve(target);
     RealVector fitted = x.operate(solved);
     ssLevels = squares(fitted);
-    ssError = pure + squares(target.subtract(fitted));
+    ssError = ssPure + squares(target.subtract(fitted));
     spread(column, solved, qr.getR().getSubMatrix(0, dfLevels - 1, 0, dfLevels - 1));
   }
 

@@ -46,6 +46,7 @@ class AdditiveTest {
     assertThat(known(found.f())).isCloseTo(11.67, within(5e-3));
     assertThat(known(found.p())).isCloseTo(0.0107, within(5e-5));
     assertThat(found.notEstimable()).isEmpty();
+    assertThat(found.additivity()).isNull();
   }
 
   /** Adjusted means 71.375, 71.625, 72.000, 75.000, each ± 0.4868; differences ± 0.6982. */

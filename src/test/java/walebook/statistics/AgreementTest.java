@@ -1,6 +1,7 @@
 package walebook.statistics;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 import static walebook.statistics.Figures.known;
 import static walebook.statistics.Figures.sample;
@@ -64,6 +65,21 @@ class AgreementTest {
     Agreement found = glucose("B");
     assertThat(known(found.criticalH())).isCloseTo(2.15, within(5e-3));
     assertThat(known(found.members().get(0).criticalK())).isCloseTo(2.06, within(5e-3));
+  }
+
+  /** ISO 5725-6: single readings give R back, many readings leave 2.8 s_L. */
+  @Test
+  void criticalDifferenceOfMeans() {
+    Agreement found = glucose("D");
+    double single = known(found.criticalDifference(1, 1));
+    assertThat(single).isCloseTo(known(found.reproducibilityLimit()), within(1e-12));
+    double sr = known(found.repeatabilitySd());
+    double sR = known(found.reproducibilitySd());
+    double standard = 2.8 * Math.sqrt(sR * sR - sr * sr * (1 - 1.0 / 6 - 1.0 / 10));
+    assertThat(known(found.criticalDifference(3, 5))).isCloseTo(standard, within(1e-12));
+    assertThat(known(found.criticalDifference(1_000_000, 1_000_000)))
+        .isCloseTo(2.8 * known(found.betweenSd()), within(1e-4));
+    assertThatIllegalArgumentException().isThrownBy(() -> found.criticalDifference(0, 1));
   }
 
   /** GUM (JCGM 100:2008) H.5: ten days of five, from the day means and deviations it prints. */

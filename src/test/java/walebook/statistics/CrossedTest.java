@@ -61,6 +61,17 @@ class CrossedTest {
     assertThat(found.item().estimate()).isCloseTo((9.81799 - 0.01994) / 9, within(2e-6));
   }
 
+  /** Interaction printed: 0.3590 on 18 against 2.7589 on 60, F 0.434. */
+  @Test
+  void equalsThePrintedTestOfInteraction() {
+    Additivity found = there(Additive.of(parts(), 0.95).additivity());
+    assertThat(found.ssLeft()).isCloseTo(0.3590, within(5e-5));
+    assertThat(found.dfLeft()).isEqualTo(18);
+    assertThat(found.ssPure()).isCloseTo(2.7589, within(5e-5));
+    assertThat(found.dfPure()).isEqualTo(60);
+    assertThat(found.f()).isCloseTo(0.434, within(5e-4));
+  }
+
   @Test
   void whatCannotBeSeparatedIsNull() {
     List<Response> all = new ArrayList<>(parts());

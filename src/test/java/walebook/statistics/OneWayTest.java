@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Random;
 import org.apache.commons.statistics.inference.OneWayAnova;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class OneWayTest {
 
@@ -26,6 +28,43 @@ class OneWayTest {
     assertThat(known(found.f())).isCloseTo(1.18046237440255, within(1e-11));
     assertThat(known(found.residualSd())).isCloseTo(0.104076068334656, within(1e-13));
     assertThat(known(found.rSquared())).isCloseTo(0.190999039051129, within(2e-12));
+  }
+
+  /**
+   * NIST StRD, analysis of variance, AtmWtAg: certified values (data and values from memory). The
+   * data agree to seven digits, so nine are all that doubles allow.
+   */
+  @Test
+  void equalsCertifiedAtmWtAg() {
+    OneWay found = OneWay.of(Figures.samples(Figures.rows("nist-atmwtag.csv"), 0, 1));
+    assertThat(found.n()).isEqualTo(48);
+    assertThat(known(found.f())).isCloseTo(1.59467335677930E+01, within(1e-8));
+    assertThat(known(found.residualSd())).isCloseTo(1.51048314446410E-05, within(1e-14));
+    assertThat(known(found.rSquared())).isCloseTo(2.57426544538321E-01, within(1e-9));
+  }
+
+  /**
+   * NIST StRD, SmLs01 and SmLs04: nine groups of 21 about an offset (rule from memory; the
+   * certified values, F 21 and deviation 0.1, follow from it exactly). At an offset of a million
+   * the values themselves are held to 1e-10 only.
+   */
+  @ParameterizedTest
+  @CsvSource({"1, 1e-12", "1000000, 1e-7"})
+  void offsetsCostNoMoreThanTheDoublesThemselves(double offset, double relative) {
+    double[] step = {0.4, 0.3, 0.5, 0.3, 0.5, 0.3, 0.5, 0.3, 0.5};
+    List<Sample> samples = new ArrayList<>();
+    for (int g = 0; g < step.length; g++) {
+      List<Double> values = new ArrayList<>(List.of(offset + step[g]));
+      for (int k = 0; k < 10; k++) {
+        values.add(offset + step[g] - 0.1);
+        values.add(offset + step[g] + 0.1);
+      }
+      samples.add(new Sample("g" + g, values));
+    }
+    OneWay found = OneWay.of(samples);
+    assertThat(known(found.f())).isCloseTo(21, within(21 * relative));
+    assertThat(known(found.residualSd())).isCloseTo(0.1, within(0.1 * relative));
+    assertThat(known(found.rSquared())).isCloseTo(1.68 / 3.48, within(relative));
   }
 
   /** Apache Commons Statistics' one-way analysis on made samples of uneven size. */

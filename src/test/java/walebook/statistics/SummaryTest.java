@@ -72,6 +72,15 @@ class SummaryTest {
     assertThat(same.tInterval(0.95)).isNull();
   }
 
+  /** 0.1 + 0.2 is not 0.3 in doubles: that is no scatter. */
+  @Test
+  void roundingIsNotTakenForScatter() {
+    Summary summary = Summary.of(List.of(0.1 + 0.2, 0.3, 0.3));
+    assertThat(summary.sd()).isZero();
+    assertThat(summary.tInterval(0.95)).isNull();
+    assertThat(Robust.of(List.of(0.1 + 0.2, 0.3, 0.3)).isOdd(0.31)).isFalse();
+  }
+
   @Test
   void refusesNothingAndNonsense() {
     assertThatIllegalArgumentException().isThrownBy(() -> Summary.of(List.of()));
