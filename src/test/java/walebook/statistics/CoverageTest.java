@@ -1,6 +1,8 @@
 package walebook.statistics;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static walebook.statistics.Figures.known;
 import static walebook.statistics.Figures.there;
 
 import java.util.ArrayList;
@@ -68,6 +70,32 @@ class CoverageTest {
       held += there(first.biasInterval()).contains(truth[0]) ? 1 : 0;
     }
     assertNominal("bias", held);
+  }
+
+  /**
+   * People drawn at random, 2 to 5 readings each: components average to what they were made with.
+   */
+  @Test
+  void componentsOfUnevenClasses() {
+    Random random = new Random(9);
+    double within = 0;
+    double between = 0;
+    for (int round = 0; round < CLASSES; round++) {
+      List<Sample> samples = new ArrayList<>();
+      for (int i = 0; i < 8; i++) {
+        double person = 150 + 2 * random.nextGaussian();
+        List<Double> values = new ArrayList<>();
+        for (int k = 0; k < 2 + i % 4; k++) {
+          values.add(person + random.nextGaussian());
+        }
+        samples.add(new Sample("p" + i, values));
+      }
+      Agreement found = Agreement.of(samples, 0.95);
+      within += Math.pow(known(found.repeatabilitySd()), 2) / CLASSES;
+      between += known(found.betweenVariance()) / CLASSES;
+    }
+    assertThat(within).isCloseTo(1, within(4 * Math.sqrt(2.0 / 20 / CLASSES)));
+    assertThat(between).isCloseTo(4, within(4 * 2.4 / Math.sqrt(CLASSES)));
   }
 
   /** The band is asked at every tenth of the range at once; there its cover is a little wider. */
