@@ -1,0 +1,35 @@
+package walebook.seam;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A row of the fault catalogue.
+ *
+ * @param name plain name
+ * @param looksLike how it shows
+ * @param causes most likely first, at least one
+ * @param remedies to be tried singly, in order, at least one
+ * @param measure what to measure it by
+ */
+public record Fault(
+    String key,
+    String name,
+    String looksLike,
+    List<String> causes,
+    List<Remedy> remedies,
+    String measure,
+    String source) {
+  public Fault {
+    Objects.requireNonNull(key, "key");
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(looksLike, "looksLike");
+    Objects.requireNonNull(measure, "measure");
+    Objects.requireNonNull(source, "source");
+    causes = List.copyOf(causes);
+    remedies = List.copyOf(remedies);
+    if (causes.isEmpty() || remedies.isEmpty()) {
+      throw new IllegalArgumentException("a fault has causes and remedies: " + key);
+    }
+  }
+}

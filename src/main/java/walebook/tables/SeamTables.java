@@ -1,0 +1,108 @@
+package walebook.tables;
+
+import java.util.List;
+import walebook.seam.GrowthBand;
+import walebook.seam.NeedleAdvice;
+import walebook.seam.NeedleSize;
+import walebook.seam.StitchType;
+import walebook.seam.ThreadRatio;
+
+/** The tables about stitches, thread and needles. */
+final class SeamTables {
+  static final List<String> MACHINES =
+      List.of("sewing-machine", "overlocker", "coverstitch", "other");
+
+  static final CsvTable<StitchType> STITCH_TYPES =
+      new CsvTable<>(
+          "stitch-types.csv",
+          List.of(
+              "key",
+              "number",
+              "name",
+              "machines",
+              "needles",
+              "threads",
+              "has_width",
+              "stretches",
+              "steps_per_swing",
+              "source"),
+          SeamTables::stitchType);
+
+  static final CsvTable<ThreadRatio> THREAD_RATIOS =
+      new CsvTable<>(
+          "thread-ratios.csv",
+          List.of("key", "stitch_type", "ratio", "source"),
+          row ->
+              new ThreadRatio(
+                  row.text("key"),
+                  row.text("stitch_type"),
+                  row.number("ratio"),
+                  row.text("source")));
+
+  static final CsvTable<NeedleSize> NEEDLE_SIZES =
+      new CsvTable<>(
+          "needle-sizes.csv",
+          List.of("nm", "older", "source"),
+          row -> new NeedleSize(row.whole("nm"), row.whole("older"), row.text("source")));
+
+  static final CsvTable<NeedleAdvice> NEEDLE_ADVICE =
+      new CsvTable<>(
+          "needle-advice.csv",
+          List.of(
+              "key",
+              "structure",
+              "mass_from",
+              "mass_below",
+              "elastane_from",
+              "elastane_below",
+              "point",
+              "nm_from",
+              "nm_to",
+              "reason",
+              "source"),
+          SeamTables::needleAdvice);
+
+  static final CsvTable<GrowthBand> SEAM_GROWTH =
+      new CsvTable<>(
+          "seam-growth-guide.csv",
+          List.of("key", "from", "below", "name", "advice", "source"),
+          row ->
+              new GrowthBand(
+                  row.text("key"),
+                  row.number("from"),
+                  row.number("below"),
+                  row.text("name"),
+                  row.text("advice"),
+                  row.text("source")));
+
+  private SeamTables() {}
+
+  private static StitchType stitchType(TableRow row) {
+    return new StitchType(
+        row.text("key"),
+        row.wholeOrNull("number"),
+        row.text("name"),
+        row.among(row.texts("machines", ";"), "machines", MACHINES),
+        row.whole("needles"),
+        row.whole("threads"),
+        row.yes("has_width"),
+        row.yes("stretches"),
+        row.whole("steps_per_swing"),
+        row.text("source"));
+  }
+
+  private static NeedleAdvice needleAdvice(TableRow row) {
+    return new NeedleAdvice(
+        row.text("key"),
+        row.text("structure"),
+        row.number("mass_from"),
+        row.number("mass_below"),
+        row.number("elastane_from"),
+        row.number("elastane_below"),
+        row.text("point"),
+        row.whole("nm_from"),
+        row.whole("nm_to"),
+        row.text("reason"),
+        row.text("source"));
+  }
+}
