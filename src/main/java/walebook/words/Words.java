@@ -22,7 +22,7 @@ public final class Words {
   public static final List<String> ROOMS =
       List.of(
           "problem", "common", "cloth", "seam", "garment", "kit", "lesson", "compare", "sheet",
-          "paper", "act", "command", "desk");
+          "paper", "drawing", "act", "command", "desk");
 
   private final Map<String, String> sentences;
 

@@ -1,0 +1,60 @@
+package walebook.desk.common;
+
+import javafx.css.PseudoClass;
+import javafx.scene.control.Control;
+import javafx.scene.control.Label;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+import walebook.problem.Problem;
+import walebook.words.Words;
+
+/** A label over a control, with room for what was understood and what is wrong below it. */
+class FieldBox extends VBox {
+  private static final PseudoClass REFUSED = PseudoClass.getPseudoClass("refused");
+
+  private final Words words;
+  private final Control control;
+  private final String name;
+  private final Label understood = Texts.text("", "understood");
+  private final Label problem = Texts.text("", "field-problem");
+
+  FieldBox(Words words, String label, Control control) {
+    this.words = words;
+    this.control = control;
+    this.name = label;
+    Label title = Texts.text(label, "field-label");
+    title.setLabelFor(control);
+    control.setAccessibleText(label);
+    control.setMaxWidth(Double.MAX_VALUE);
+    getStyleClass().add("field");
+    hideWhenEmpty(understood);
+    hideWhenEmpty(problem);
+    getChildren().setAll(title, control, understood, problem);
+  }
+
+  /** Shows a problem under the control, or none. */
+  public final void showProblem(@Nullable Problem now) {
+    String says = now == null ? "" : words.sayAtField(now);
+    problem.setText(says);
+    problem.getStyleClass().setAll("label", "field-problem");
+    if (now != null && !now.refuses()) {
+      problem.getStyleClass().add("asks");
+    }
+    pseudoClassStateChanged(REFUSED, now != null && now.refuses());
+    control.setAccessibleText(says.isEmpty() ? name : name + ". " + says);
+  }
+
+  /** The sentence shown under the control; empty when there is none. */
+  public final String problemShown() {
+    return problem.getText();
+  }
+
+  final void showUnderstood(String says) {
+    understood.setText(says.isEmpty() ? "" : words.say("desk.common.understood", says));
+  }
+
+  private static void hideWhenEmpty(Label label) {
+    label.visibleProperty().bind(label.textProperty().map(says -> !says.isEmpty()));
+    label.managedProperty().bind(label.visibleProperty());
+  }
+}

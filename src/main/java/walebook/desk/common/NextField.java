@@ -1,0 +1,28 @@
+package walebook.desk.common;
+
+import java.util.function.BooleanSupplier;
+import javafx.event.Event;
+import javafx.scene.Node;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+
+/** Makes Enter move on to the next field, as the Tab key does. */
+final class NextField {
+  private NextField() {}
+
+  /** {@code leaves} runs first and says whether the field may be left. */
+  static void onEnter(Node node, BooleanSupplier leaves) {
+    node.addEventFilter(
+        KeyEvent.KEY_PRESSED,
+        event -> {
+          if (event.getCode() == KeyCode.ENTER && !event.isControlDown() && leaves.getAsBoolean()) {
+            event.consume();
+            boolean back = event.isShiftDown();
+            Event.fireEvent(
+                node,
+                new KeyEvent(
+                    KeyEvent.KEY_PRESSED, "\t", "\t", KeyCode.TAB, back, false, false, false));
+          }
+        });
+  }
+}

@@ -1,0 +1,167 @@
+package walebook.desk.common;
+
+import java.util.List;
+import javafx.css.CssMetaData;
+import javafx.css.Styleable;
+import javafx.css.StyleableProperty;
+import javafx.css.StyleablePropertyFactory;
+import javafx.geometry.Orientation;
+import javafx.scene.AccessibleRole;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.control.ContextMenu;
+import javafx.scene.control.MenuItem;
+import javafx.scene.image.WritableImage;
+import javafx.scene.input.Clipboard;
+import javafx.scene.input.ClipboardContent;
+import javafx.scene.layout.Region;
+import org.jspecify.annotations.Nullable;
+import walebook.drawing.Drawing;
+import walebook.drawing.Palette;
+import walebook.drawing.Picture;
+import walebook.words.Words;
+
+/**
+ * Shows a {@link Drawing} at the width it is given; colours and text size follow the style sheets.
+ */
+public final class PicturePane extends Region {
+  private static final double BODY = 15;
+  private static final StyleablePropertyFactory<PicturePane> FACTORY =
+      new StyleablePropertyFactory<>(Region.getClassCssMetaData());
+
+  private final StyleableProperty<String> palette;
+  private final StyleableProperty<Number> em;
+  private final Canvas canvas = new Canvas();
+  private final Words words;
+  private @Nullable Drawing drawing;
+  private double drawnWidth = -1;
+
+  public PicturePane(Words words) {
+    this.words = words;
+    palette =
+        FACTORY.createStyleableStringProperty(
+            this, "palette", "-wb-palette", pane -> pane.palette, Palette.LIGHT.name());
+    em = FACTORY.createStyleableNumberProperty(this, "em", "-wb-em", pane -> pane.em, BODY);
+    getStyleClass().add("picture-pane");
+    setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+    canvas.setManaged(false);
+    getChildren().add(canvas);
+    observe();
+    setOnContextMenuRequested(
+        event -> {
+          MenuItem copy = new MenuItem(words.say("desk.common.copy-picture"));
+          copy.setOnAction(chosen -> copy());
+          new ContextMenu(copy).show(this, event.getScreenX(), event.getScreenY());
+        });
+  }
+
+  public PicturePane(Words words, Drawing drawing) {
+    this(words);
+    show(drawing);
+  }
+
+  /** Shows another drawing, or none. */
+  public void show(@Nullable Drawing next) {
+    if (next != null && next.equals(drawing)) {
+      return;
+    }
+    drawing = next;
+    redraw();
+  }
+
+  /** The picture as an image at twice its size, on the card's colour. */
+  public WritableImage image() {
+    Drawing now = drawing;
+    double wide = now == null ? 1 : Math.max(now.leastWidth(), getWidth() / scale());
+    Picture picture = now == null ? null : now.at(wide, words);
+    return PictureImage.of(picture, palette(), 2);
+  }
+
+  /** Puts the picture on the clipboard. */
+  public void copy() {
+    ClipboardContent content = new ClipboardContent();
+    content.putImage(image());
+    Clipboard.getSystemClipboard().setContent(content);
+  }
+
+  @Override
+  public List<CssMetaData<? extends Styleable, ?>> getCssMetaData() {
+    return FACTORY.getCssMetaData();
+  }
+
+  @Override
+  public Orientation getContentBias() {
+    return Orientation.HORIZONTAL;
+  }
+
+  @Override
+  protected double computeMinWidth(double height) {
+    Drawing now = drawing;
+    return now == null ? 0 : now.leastWidth() * scale();
+  }
+
+  @Override
+  protected double computePrefWidth(double height) {
+    Drawing now = drawing;
+    return now == null ? 0 : now.ownWidth() * scale();
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    return computePrefHeight(width);
+  }
+
+  @Override
+  protected double computePrefHeight(double width) {
+    Drawing now = drawing;
+    if (now == null) {
+      return 0;
+    }
+    double wide = width > 0 ? width : computePrefWidth(-1);
+    return Math.ceil(now.at(wide / scale(), words).height() * scale());
+  }
+
+  @Override
+  protected void layoutChildren() {
+    if (Math.abs(getWidth() - drawnWidth) > 0.5) {
+      paint();
+    }
+  }
+
+  private void observe() {
+    // The styleable properties are observable; the factory's type only says styleable.
+    if (palette instanceof javafx.beans.value.ObservableValue<?> value) {
+      value.addListener((from, old, now) -> redraw());
+    }
+    if (em instanceof javafx.beans.value.ObservableValue<?> value) {
+      value.addListener((from, old, now) -> redraw());
+    }
+  }
+
+  private void redraw() {
+    drawnWidth = -1;
+    Drawing now = drawing;
+    setAccessibleText(now == null ? "" : words.say(now.at(now.ownWidth(), words).says()));
+    requestLayout();
+  }
+
+  private void paint() {
+    drawnWidth = getWidth();
+    Drawing now = drawing;
+    if (now == null || getWidth() <= 0) {
+      canvas.setWidth(0);
+      canvas.setHeight(0);
+      return;
+    }
+    double scale = scale();
+    Picture picture = now.at(getWidth() / scale, words);
+    PictureImage.paint(canvas, picture, palette(), scale);
+  }
+
+  private double scale() {
+    return em.getValue().doubleValue() / BODY;
+  }
+
+  private Palette palette() {
+    return Palette.DARK.name().equals(palette.getValue()) ? Palette.DARK : Palette.LIGHT;
+  }
+}

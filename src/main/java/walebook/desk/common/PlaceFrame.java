@@ -1,0 +1,172 @@
+package walebook.desk.common;
+
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+import walebook.words.Words;
+
+/**
+ * How every place sits: title and context above, the work in the middle, what it means at the right
+ * (below the work when there is little room), the primary action at the foot.
+ */
+public final class PlaceFrame extends BorderPane {
+  private static final double SIDE_EMS = 21;
+  private static final double NARROW_EMS = 52;
+
+  private final Words words;
+  private final HBox context = new HBox(8);
+  private final VBox work = new VBox();
+  private final VBox side = new VBox();
+  private final VBox sideContent = new VBox();
+  private final NoticeLine notice;
+  private final HBox actions = new HBox(8);
+  private final HBox foot;
+  private final Label body = new Label();
+  private final BooleanProperty sideOpen = new SimpleBooleanProperty(this, "sideOpen", true);
+  private final ScrollPane workScroll = scroll(work);
+  private final ScrollPane sideScroll = scroll(sideContent);
+  private @Nullable Node means;
+
+  public PlaceFrame(Words words, String title) {
+    this.words = words;
+    notice = new NoticeLine(words);
+    getStyleClass().add("place-frame");
+    work.getStyleClass().add("place-work");
+    side.getStyleClass().add("place-side");
+    sideContent.getStyleClass().add("side-content");
+    Label name = Texts.text(title, "place-title");
+    context.setAlignment(Pos.CENTER_RIGHT);
+    HBox head = new HBox(name, space(), context);
+    head.getStyleClass().add("place-head");
+    actions.setAlignment(Pos.CENTER_RIGHT);
+    foot = new HBox(notice, space(), actions);
+    foot.getStyleClass().add("place-foot");
+    VBox.setVgrow(sideScroll, Priority.ALWAYS);
+    BorderPane middle = new BorderPane(workScroll, head, null, foot, null);
+    setCenter(middle);
+    body.setManaged(false);
+    getChildren().add(body);
+    body.fontProperty().addListener((from, old, now) -> arrange());
+    footShown();
+    notice.noticeProperty().addListener((from, old, now) -> footShown());
+    sideOpen.addListener((from, old, now) -> arrange());
+    widthProperty().addListener((from, old, now) -> arrange());
+  }
+
+  /** Who am I, which class: at the right of the title. */
+  public PlaceFrame context(Node... nodes) {
+    context.getChildren().setAll(nodes);
+    return this;
+  }
+
+  /** The work itself, one under the other; the last one grows when it can. */
+  public PlaceFrame work(Node... nodes) {
+    work.getChildren().setAll(nodes);
+    if (nodes.length > 0) {
+      VBox.setVgrow(nodes[nodes.length - 1], Priority.ALWAYS);
+    }
+    arrange();
+    return this;
+  }
+
+  /** What the work means; follows it and folds away. */
+  public PlaceFrame means(Node node) {
+    means = node;
+    arrange();
+    return this;
+  }
+
+  /** The one primary action of the place. */
+  public PlaceFrame primary(Button button) {
+    button.getStyleClass().add("primary");
+    actions.getChildren().removeIf(other -> other.getStyleClass().contains("primary"));
+    actions.getChildren().add(button);
+    footShown();
+    return this;
+  }
+
+  /** A lesser action, left of the primary one. */
+  public PlaceFrame lesser(Button button) {
+    actions.getChildren().add(0, button);
+    footShown();
+    return this;
+  }
+
+  /** The line at the foot. */
+  public NoticeLine notice() {
+    return notice;
+  }
+
+  public BooleanProperty sideOpenProperty() {
+    return sideOpen;
+  }
+
+  private void arrange() {
+    Node now = means;
+    sideContent.getChildren().clear();
+    side.getChildren().clear();
+    work.getChildren().remove(side);
+    setRight(null);
+    if (now == null) {
+      return;
+    }
+    boolean narrow = getWidth() > 0 && getWidth() < NARROW_EMS * body.getFont().getSize();
+    side.getStyleClass().setAll("place-side");
+    if (sideOpen.get()) {
+      sideContent.getChildren().setAll(now);
+    }
+    String title = words.say(sideOpen.get() ? "desk.common.means-fold" : "desk.common.means-open");
+    Button fold = new Button(title);
+    fold.getStyleClass().add("fold-button");
+    fold.setOnAction(pressed -> sideOpen.set(!sideOpen.get()));
+    HBox head = new HBox(fold);
+    head.getStyleClass().add("side-head");
+    side.getChildren().add(head);
+    if (narrow) {
+      side.getStyleClass().add("below");
+      side.setStyle("");
+      side.getChildren().add(sideContent);
+      work.getChildren().add(side);
+    } else {
+      sideScroll.setContent(sideContent);
+      if (sideOpen.get()) {
+        side.getChildren().add(sideScroll);
+        side.setStyle("-fx-pref-width: " + SIDE_EMS + "em;");
+      } else {
+        side.setStyle("");
+      }
+      setRight(side);
+    }
+  }
+
+  private void footShown() {
+    boolean any =
+        !actions.getChildren().isEmpty() || !notice.noticeProperty().get().says().isEmpty();
+    foot.setVisible(any);
+    foot.setManaged(any);
+  }
+
+  private static Region space() {
+    Region space = new Region();
+    HBox.setHgrow(space, Priority.ALWAYS);
+    return space;
+  }
+
+  private static ScrollPane scroll(VBox content) {
+    ScrollPane scroll = new ScrollPane(content);
+    scroll.setFitToWidth(true);
+    scroll.setFitToHeight(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    return scroll;
+  }
+}

@@ -1,0 +1,36 @@
+package walebook.desk.common;
+
+import java.util.Locale;
+import javafx.scene.AccessibleRole;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import walebook.drawing.VerdictMark;
+import walebook.words.Words;
+import walebook.working.Verdict;
+
+/** A verdict as its mark with the word beside it. */
+public final class VerdictBadge extends HBox {
+  private final Words words;
+  private final PicturePane mark;
+  private final Label word = new Label();
+
+  public VerdictBadge(Words words, Verdict verdict) {
+    this.words = words;
+    mark = new PicturePane(words);
+    word.getStyleClass().add("verdict-word");
+    word.setWrapText(true);
+    setAccessibleRole(AccessibleRole.TEXT);
+    getChildren().setAll(mark, word);
+    show(verdict);
+  }
+
+  /** Shows another verdict. */
+  public void show(Verdict verdict) {
+    String says = words.say(VerdictMark.key(verdict));
+    mark.show(new VerdictMark(verdict));
+    word.setText(says);
+    setAccessibleText(says);
+    String style = verdict.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    getStyleClass().setAll("verdict-badge", style);
+  }
+}

@@ -1,0 +1,5 @@
+/** The program's face: colours, type, sizes, light and dark. */
+@NullMarked
+package walebook.desk.look;
+
+import org.jspecify.annotations.NullMarked;

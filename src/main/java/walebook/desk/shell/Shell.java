@@ -1,0 +1,110 @@
+package walebook.desk.shell;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import walebook.desk.common.Texts;
+import walebook.desk.look.Look;
+import walebook.words.Words;
+
+/** The window's content: the named places at the left, the chosen one beside them. */
+public final class Shell extends BorderPane {
+  private final List<PlaceEntry> places;
+  private final Map<String, Node> built = new HashMap<>();
+  private final Map<String, ToggleButton> buttons = new HashMap<>();
+  private final ReadOnlyStringWrapper current = new ReadOnlyStringWrapper(this, "current", "");
+  private final Label bookName = Texts.text("", "book-name");
+
+  /**
+   * A window over places.
+   *
+   * @param places in the order they are listed; the first is shown at once
+   */
+  public Shell(Words words, Look look, List<PlaceEntry> places) {
+    if (places.isEmpty()) {
+      throw new IllegalArgumentException("places must hold at least one");
+    }
+    this.places = List.copyOf(places);
+    VBox nav = new VBox(bookName);
+    nav.getStyleClass().add("shell-nav");
+    ToggleGroup group = new ToggleGroup();
+    for (PlaceEntry place : this.places) {
+      nav.getChildren().add(button(place, group));
+    }
+    Region space = new Region();
+    VBox.setVgrow(space, Priority.ALWAYS);
+    nav.getChildren().addAll(space, new SettingsBar(words, look));
+    ScrollPane scroll = new ScrollPane(nav);
+    scroll.setFitToHeight(true);
+    scroll.setFitToWidth(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    setLeft(scroll);
+    addEventFilter(KeyEvent.KEY_PRESSED, this::shortcut);
+    show(this.places.get(0).key());
+  }
+
+  /** The key of the place that is shown. */
+  public ReadOnlyStringProperty currentProperty() {
+    return current.getReadOnlyProperty();
+  }
+
+  /** The book's name above the places. */
+  public void bookName(String name) {
+    bookName.setText(name);
+  }
+
+  /** Goes to a place. */
+  public void show(String key) {
+    PlaceEntry place =
+        places.stream()
+            .filter(one -> one.key().equals(key))
+            .findFirst()
+            .orElseThrow(() -> new IllegalArgumentException("key of no place: " + key));
+    setCenter(built.computeIfAbsent(key, once -> place.view().get()));
+    current.set(key);
+    ToggleButton button = buttons.get(key);
+    if (button != null) {
+      button.setSelected(true);
+    }
+  }
+
+  /** Forgets what was built, so that each place begins anew; for another book. */
+  public void reset() {
+    built.clear();
+    show(places.get(0).key());
+  }
+
+  private ToggleButton button(PlaceEntry place, ToggleGroup group) {
+    ToggleButton button = new ToggleButton(place.title());
+    button.getStyleClass().setAll("toggle-button", "place-button");
+    button.setToggleGroup(group);
+    button.setTooltip(new Tooltip(place.title() + "  " + place.shortcut().getDisplayText()));
+    button.setAccessibleText(place.title());
+    button.setOnAction(pressed -> show(place.key()));
+    buttons.put(place.key(), button);
+    return button;
+  }
+
+  private void shortcut(KeyEvent event) {
+    for (PlaceEntry place : places) {
+      if (place.shortcut().match(event)) {
+        event.consume();
+        show(place.key());
+        return;
+      }
+    }
+  }
+}

@@ -1,0 +1,50 @@
+package walebook.drawing;
+
+import org.jspecify.annotations.Nullable;
+
+/** The mark of one test piece: its shape tells the series, filled or open whether it gave. */
+public final class DotMark {
+  private DotMark() {}
+
+  /**
+   * Draws it.
+   *
+   * @param series 0 disc, 1 square, 2 triangle, 3 diamond, 4 triangle on its head
+   * @param held open with an arrow to the right
+   */
+  public static void draw(
+      Sketch sketch, double x, double y, double r, int series, boolean held, Role role) {
+    if (held) {
+      PathLine head =
+          PathLine.from(x + r, y).to(x + r + 7, y).lift(x + r + 4, y - 3).to(x + r + 7, y);
+      sketch.path(head.to(x + r + 4, y + 3), null, Pen.solid(role, 1.5));
+    }
+    Role fill = held ? Role.CARD : role;
+    Pen pen = Pen.solid(held ? role : Role.CARD, held ? 1.7 : 0.8);
+    if (series == 0) {
+      sketch.add(new Shape.Circle(x, y, held ? r - 0.6 : r, fill, pen));
+    } else {
+      shape(sketch, outline(x, y, r, series), fill, pen);
+    }
+  }
+
+  private static void shape(Sketch sketch, PathLine line, @Nullable Role fill, Pen pen) {
+    sketch.path(line.close(), fill, pen);
+  }
+
+  private static PathLine outline(double x, double y, double r, int series) {
+    double s = r * 0.9;
+    return switch (series) {
+      case 1 -> PathLine.from(x - s, y - s).to(x + s, y - s).to(x + s, y + s).to(x - s, y + s);
+      case 2 ->
+          PathLine.from(x, y - r * 1.1).to(x + r * 1.1, y + r * 0.9).to(x - r * 1.1, y + r * 0.9);
+      case 3 ->
+          PathLine.from(x, y - r * 1.25)
+              .to(x + r * 1.25, y)
+              .to(x, y + r * 1.25)
+              .to(x - r * 1.25, y);
+      default ->
+          PathLine.from(x, y + r * 1.1).to(x + r * 1.1, y - r * 0.9).to(x - r * 1.1, y - r * 0.9);
+    };
+  }
+}

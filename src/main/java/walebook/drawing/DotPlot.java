@@ -1,0 +1,163 @@
+package walebook.drawing;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import walebook.quantity.Show;
+import walebook.words.Words;
+import walebook.working.Message;
+
+/**
+ * Settings under each other, each test piece a dot: gave is a filled mark, held is an open one with
+ * an arrow to the right.
+ *
+ * @param axisName what is measured, with its unit, such as {@code seam stretch, %}
+ * @param rows from top to bottom
+ * @param wanted a value that is asked for, drawn as a line; null for none
+ */
+public record DotPlot(String axisName, List<DotRow> rows, @Nullable Double wanted)
+    implements Drawing {
+  private static final double DOT = 4.4;
+  private static final double COUNT = 46;
+  private static final double GAP = 12;
+  private static final double LEAST_ROW = 34;
+  private static final double TOP = 28;
+
+  public DotPlot {
+    Objects.requireNonNull(axisName, "axisName");
+    rows = List.copyOf(rows);
+  }
+
+  @Override
+  public double leastWidth() {
+    return 300;
+  }
+
+  @Override
+  public double ownWidth() {
+    return 640;
+  }
+
+  @Override
+  public Picture at(double width, Words words) {
+    double wide = Math.max(width, leastWidth());
+    double labels = labelRoom(wide);
+    Axis axis = axis(labels + GAP, wide - COUNT - GAP);
+    Sketch sketch = new Sketch();
+    sketch.text(wide, 15, words.say("drawing.dots.pieces"), Shape.Anchor.END, Role.SOFT);
+    double y = TOP;
+    double bottom = TOP + rows.stream().mapToDouble(row -> rowHeight(row, axis)).sum();
+    for (double tick : axis.ticks(tickCount(axis))) {
+      double x = axis.place(tick);
+      sketch.line(x, TOP, x, bottom, Pen.solid(Role.LINE, 0.8));
+      sketch.text(x, bottom + 17, Show.upTo(tick, 2), Shape.Anchor.MIDDLE, Role.SOFT);
+    }
+    if (wanted != null) {
+      double x = axis.place(wanted);
+      sketch.line(x, TOP - 4, x, bottom, Pen.dashed(Role.ACCENT, 1.6));
+      String says = words.say("drawing.dots.wanted", Show.upTo(wanted, 1));
+      boolean left = x > (axis.start() + axis.end()) / 2;
+      sketch.text(
+          x + (left ? -5 : 5), 15, says, left ? Shape.Anchor.END : Shape.Anchor.START, Role.ACCENT);
+    }
+    for (DotRow row : rows) {
+      double tall = rowHeight(row, axis);
+      row(sketch, axis, row, y + tall / 2, labels, wide);
+      y += tall;
+    }
+    String name = TextWidth.fit(axisName, Sketch.LABEL, wide - axis.start());
+    sketch.text(axis.start(), bottom + 36, name, Shape.Anchor.START, Role.INK);
+    return sketch.picture(wide, bottom + 44, says());
+  }
+
+  private void row(
+      Sketch sketch, Axis axis, DotRow row, double middle, double labels, double wide) {
+    String label = TextWidth.fit(row.label(), Sketch.LABEL, labels);
+    sketch.text(labels, middle + 4.5, label, Shape.Anchor.END, Role.INK);
+    String count = Integer.toString(row.dots().size());
+    sketch.text(wide, middle + 4.5, count, Shape.Anchor.END, Role.SOFT);
+    Double low = row.low();
+    Double high = row.high();
+    if (low != null && high != null) {
+      double from = axis.place(low);
+      sketch.round(from, middle - 8, Math.max(2, axis.place(high) - from), 16, 4, Role.WASH);
+    }
+    Role role = Role.series(row.series());
+    for (DotPack.Placed placed : DotPack.of(row.dots(), axis, DOT)) {
+      DotMark.draw(
+          sketch,
+          axis.place(placed.dot().value()),
+          middle + placed.up(),
+          DOT,
+          row.series(),
+          placed.dot().held(),
+          role);
+    }
+    Double median = row.median();
+    if (median != null) {
+      double x = axis.place(median);
+      sketch.line(x, middle - 12, x, middle + 12, Pen.solid(Role.CARD, 5));
+      sketch.line(x, middle - 12, x, middle + 12, Pen.solid(Role.INK, 2.4));
+    }
+  }
+
+  private double labelRoom(double wide) {
+    double longest =
+        rows.stream().mapToDouble(row -> TextWidth.of(row.label(), Sketch.LABEL)).max().orElse(0);
+    return Math.min(longest + 2, wide * 0.36);
+  }
+
+  private static double rowHeight(DotRow row, Axis axis) {
+    double most =
+        DotPack.of(row.dots(), axis, DOT).stream()
+            .mapToDouble(placed -> Math.abs(placed.up()))
+            .max()
+            .orElse(0);
+    return Math.max(LEAST_ROW, 2 * (most + DOT) + 10);
+  }
+
+  private Axis axis(double start, double end) {
+    DoubleStream values =
+        rows.stream().flatMap(row -> row.dots().stream()).mapToDouble(DotRow.Dot::value);
+    DoubleStream others =
+        Stream.concat(
+                rows.stream().flatMap(row -> Stream.of(maybe(row.low()), maybe(row.high()))),
+                Stream.of(maybe(wanted)))
+            .filter(value -> !value.isNaN())
+            .mapToDouble(Double::doubleValue);
+    double[] all = DoubleStream.concat(values, others).toArray();
+    if (all.length == 0) {
+      return new Axis(0, 100, start, end);
+    }
+    double least = DoubleStream.of(all).min().orElse(0);
+    double most = DoubleStream.of(all).max().orElse(1);
+    double pad = Math.max(1e-9, (most - least) * 0.04);
+    return Axis.around(
+        least >= 0 ? Math.max(0, least - pad) : least - pad, most + pad, start, end, 8);
+  }
+
+  private static Double maybe(@Nullable Double value) {
+    return value == null ? Double.NaN : value;
+  }
+
+  private static int tickCount(Axis axis) {
+    return (int) Math.max(2, (axis.end() - axis.start()) / 70);
+  }
+
+  private Message says() {
+    int pieces = rows.stream().mapToInt(row -> row.dots().size()).sum();
+    return Message.of(
+        "drawing.dots.says",
+        axisName,
+        Integer.toString(rows.size()),
+        Integer.toString(pieces),
+        String.join("; ", rows.stream().map(DotPlot::told).toList()));
+  }
+
+  private static String told(DotRow row) {
+    Double median = row.median();
+    return row.label() + ": " + (median == null ? "–" : Show.upTo(median, 1));
+  }
+}
