@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
  * @param key the row's key: the number where it has one
  * @param number ISO 4915 number; null for a machine's own stretch stitch that has none
  * @param name plain name
- * @param machines kinds that sew it: {@code sewing-machine}, {@code overlocker}, {@code
- *     coverstitch}, {@code other}
+ * @param machines kinds that sew it: {@code sewing}, {@code overlocker}, {@code coverstitch},
+ *     {@code other}
  * @param needles at least 1
  * @param threads at least 1
  * @param hasWidth whether a width is set

@@ -9,8 +9,7 @@ import walebook.seam.ThreadRatio;
 
 /** The tables about stitches, thread and needles. */
 final class SeamTables {
-  static final List<String> MACHINES =
-      List.of("sewing-machine", "overlocker", "coverstitch", "other");
+  static final List<String> MACHINES = List.of("sewing", "overlocker", "coverstitch", "other");
 
   static final CsvTable<StitchType> STITCH_TYPES =
       new CsvTable<>(

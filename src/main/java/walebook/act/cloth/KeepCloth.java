@@ -1,0 +1,87 @@
+package walebook.act.cloth;
+
+import java.time.Clock;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import walebook.act.Form;
+import walebook.book.Book;
+import walebook.book.Ids;
+import walebook.problem.Answer;
+import walebook.record.Cloth;
+import walebook.record.Edge;
+import walebook.record.Stamp;
+
+/**
+ * Adds a cloth to the room or changes its card. Fields: cloth-name, cloth-kind, fibre, elastane,
+ * mass, cloth-width, thickness, frays, sheds, ladders, curls, needs-finishing, remark, retired.
+ */
+public final class KeepCloth {
+  private static final double USUAL_MASS = 800;
+  private static final double USUAL_WIDTH_MM = 2500;
+  private static final double USUAL_THICKNESS_MM = 8;
+
+  private final Book book;
+  private final Clock clock;
+
+  public KeepCloth(Book book, Clock clock) {
+    this.book = book;
+    this.clock = clock;
+  }
+
+  /**
+   * Saves a card.
+   *
+   * @param before the cloth as it was, or null for a new one
+   * @param confirmed true when what is unlikely was agreed to
+   */
+  public Answer<Cloth> keep(@Nullable Cloth before, Map<String, String> typed, boolean confirmed) {
+    Form form = new Form(typed, book.info().lengthUnit());
+    String name = form.needed("cloth-name");
+    if (isTaken(name, before)) {
+      form.refuse("cloth-name", "name.taken", "");
+    }
+    Stamp stamp =
+        before == null ? Stamp.fresh(clock.instant()) : before.stamp().next(clock.instant());
+    Double elastane = form.number("elastane", 0, 100);
+    if (elastane != null && elastane > 100) {
+      form.refuse("elastane", "number.outside", "0 – 100");
+      elastane = null;
+    }
+    Cloth cloth =
+        new Cloth(
+            before == null ? Ids.next() : before.id(),
+            name,
+            form.text("cloth-kind"),
+            form.text("fibre"),
+            elastane,
+            form.number("mass", 1, USUAL_MASS),
+            form.length("cloth-width", USUAL_WIDTH_MM),
+            form.length("thickness", USUAL_THICKNESS_MM),
+            new Edge(
+                form.yes("frays"),
+                form.yes("sheds"),
+                form.yes("ladders"),
+                form.yes("curls"),
+                form.yes("needs-finishing")),
+            form.text("remark"),
+            Boolean.TRUE.equals(form.yes("retired")),
+            stamp);
+    if (form.isRefused() || (!form.problems().isEmpty() && !confirmed)) {
+      return Answer.bad(form.problems());
+    }
+    if (before == null) {
+      book.cloths().add(cloth);
+    } else {
+      book.cloths().update(cloth);
+    }
+    return Answer.good(cloth);
+  }
+
+  private boolean isTaken(String name, @Nullable Cloth before) {
+    return book.cloths().all().stream()
+        .anyMatch(
+            each ->
+                each.name().equalsIgnoreCase(name)
+                    && (before == null || !each.id().equals(before.id())));
+  }
+}

@@ -1,0 +1,103 @@
+package walebook.act.piece;
+
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import walebook.book.Book;
+import walebook.record.Draft;
+import walebook.record.Keyed;
+
+/**
+ * Keeps what stands in a log form, so that a crash or a power cut loses nothing typed. One draft a
+ * student and planned piece.
+ */
+public final class KeepDraft {
+  private static final String FORM = "piece";
+  private static final String MARK = "#";
+
+  private final Book book;
+
+  public KeepDraft(Book book) {
+    this.book = book;
+  }
+
+  public void keep(PieceEntry entry) {
+    Map<String, String> typed = new HashMap<>();
+    entry.typed().forEach((field, text) -> typed.put(field.key(), text));
+    mark(typed, "piece", entry.pieceId());
+    mark(typed, "class", entry.classId());
+    mark(typed, "student", entry.studentId());
+    mark(typed, "lesson", entry.lessonId());
+    mark(typed, "planned", entry.plannedId());
+    mark(typed, "parent", entry.parentId());
+    if (entry.code() != null) {
+      typed.put(MARK + "code", entry.code());
+    }
+    book.drafts().keep(new Draft(FORM, owner(entry.studentId(), entry.plannedId()), typed));
+  }
+
+  /**
+   * The draft of a student's piece, or null. One whose piece was saved after all is dropped: the
+   * end of the process came between the save and the dropping.
+   */
+  public @Nullable PieceEntry find(UUID studentId, @Nullable UUID plannedId) {
+    String owner = owner(studentId, plannedId);
+    Draft draft = book.drafts().find(FORM, owner);
+    if (draft == null) {
+      return null;
+    }
+    PieceEntry entry = entry(draft.typed());
+    if (entry == null || book.pieces().find(entry.pieceId()) != null) {
+      book.drafts().drop(FORM, owner);
+      return null;
+    }
+    return entry;
+  }
+
+  public void drop(PieceEntry entry) {
+    book.drafts().drop(FORM, owner(entry.studentId(), entry.plannedId()));
+  }
+
+  private static String owner(UUID studentId, @Nullable UUID plannedId) {
+    return studentId + "/" + (plannedId == null ? "own" : plannedId);
+  }
+
+  private static void mark(Map<String, String> typed, String name, @Nullable UUID id) {
+    if (id != null) {
+      typed.put(MARK + name, id.toString());
+    }
+  }
+
+  private static @Nullable PieceEntry entry(Map<String, String> typed) {
+    UUID piece = id(typed, "piece");
+    UUID inClass = id(typed, "class");
+    UUID student = id(typed, "student");
+    if (piece == null || inClass == null || student == null) {
+      return null;
+    }
+    Map<PieceField, String> fields = new EnumMap<>(PieceField.class);
+    typed.forEach(
+        (name, text) -> {
+          PieceField field = Keyed.find(PieceField.class, name);
+          if (field != null) {
+            fields.put(field, text);
+          }
+        });
+    return new PieceEntry(
+        piece,
+        inClass,
+        student,
+        id(typed, "lesson"),
+        id(typed, "planned"),
+        typed.get(MARK + "code"),
+        id(typed, "parent"),
+        fields);
+  }
+
+  private static @Nullable UUID id(Map<String, String> typed, String name) {
+    String text = typed.get(MARK + name);
+    return text == null ? null : UUID.fromString(text);
+  }
+}

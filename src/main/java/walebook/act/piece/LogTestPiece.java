@@ -1,0 +1,82 @@
+package walebook.act.piece;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Random;
+import walebook.book.Book;
+import walebook.problem.Answer;
+import walebook.problem.Place;
+import walebook.problem.Problem;
+import walebook.record.PieceCode;
+import walebook.record.TestPiece;
+
+/**
+ * Checks a typed piece and saves it. What is only unlikely is asked about first and saved once it
+ * is confirmed; what was saved is on the disk when the answer comes.
+ */
+public final class LogTestPiece {
+  private final Book book;
+  private final Clock clock;
+  private final Random chance;
+
+  /**
+   * Makes the act.
+   *
+   * @param chance draws codes for pieces that have no label yet
+   */
+  public LogTestPiece(Book book, Clock clock, Random chance) {
+    this.book = book;
+    this.clock = clock;
+    this.chance = chance;
+  }
+
+  /** Saves the piece, or says what is in the way. */
+  public Answer<TestPiece> save(PieceEntry entry, PieceRoom room, boolean confirmed) {
+    OneChange change = oneChange(entry, room);
+    String code = entry.code() == null ? ReadPiece.NO_CODE : entry.code();
+    Answer<TestPiece> read =
+        ReadPiece.read(entry, room, LocalDate.now(clock), clock.instant(), code, change.changed());
+    if (!read.isGood()) {
+      return read;
+    }
+    List<Problem> asks =
+        java.util.stream.Stream.concat(read.problems().stream(), change.asks().stream()).toList();
+    if (!asks.isEmpty() && !confirmed) {
+      return Answer.bad(asks);
+    }
+    TestPiece piece = entry.code() == null ? coded(read.value()) : read.value();
+    book.pieces().add(piece);
+    return Answer.good(piece);
+  }
+
+  private OneChange oneChange(PieceEntry entry, PieceRoom room) {
+    if (entry.parentId() == null) {
+      return OneChange.NONE;
+    }
+    TestPiece parent = book.pieces().find(entry.parentId());
+    return parent == null ? OneChange.NONE : OneChange.between(parent, entry, room);
+  }
+
+  private TestPiece coded(TestPiece piece) {
+    String code = PieceCode.draw(chance);
+    while (book.lessons().isCodeTaken(code)) {
+      code = PieceCode.draw(chance);
+    }
+    return new TestPiece(
+        piece.id(),
+        code,
+        piece.whose(),
+        piece.cloth(),
+        piece.setting(),
+        piece.measure(),
+        piece.seen(),
+        piece.parent(),
+        piece.stamp());
+  }
+
+  /** A place for problems that belong to the piece as a whole. */
+  static Place whole() {
+    return new Place.Whole();
+  }
+}

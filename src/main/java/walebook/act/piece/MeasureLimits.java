@@ -1,0 +1,44 @@
+package walebook.act.piece;
+
+import org.jspecify.annotations.Nullable;
+import walebook.compare.ClothStretch;
+import walebook.quantity.Show;
+import walebook.record.Measure;
+import walebook.record.PullReading;
+
+/** What lengths can't be, or are unlikely to be, beside one another. */
+final class MeasureLimits {
+  private static final double USUAL_STRETCH = 250;
+  private static final double BEYOND_CLOTH_POINTS = 20;
+  private static final double USUAL_EDGE_CHANGE = 40;
+
+  private MeasureLimits() {}
+
+  static void check(FieldReader read, Measure measure, @Nullable ClothStretch cloth) {
+    PullReading pull = measure.counting();
+    Double gauge = measure.gaugeMm();
+    if (pull != null && gauge != null) {
+      if (pull.endMm() < gauge) {
+        read.ask(PieceField.END_LENGTH, "length.below-gauge", Show.mm(gauge));
+      }
+      Double stretch = measure.seamStretchPercent();
+      if (stretch != null && stretch > USUAL_STRETCH) {
+        read.ask(PieceField.END_LENGTH, "stretch.unlikely", Show.percent(stretch));
+      } else if (stretch != null
+          && cloth != null
+          && stretch > cloth.percent() + BEYOND_CLOTH_POINTS) {
+        read.ask(PieceField.END_LENGTH, "stretch.beyond-cloth", Show.percent(cloth.percent()));
+      }
+      if (measure.releasedMm() != null && measure.releasedMm() > pull.endMm()) {
+        read.ask(PieceField.RELEASED, "length.released-longer", Show.mm(pull.endMm()));
+      }
+    }
+    Double edge = measure.edgeChangePercent();
+    if (edge != null && Math.abs(edge) > USUAL_EDGE_CHANGE) {
+      read.ask(
+          measure.edgePressedMm() == null ? PieceField.EDGE_SEWN : PieceField.EDGE_PRESSED,
+          "edge.unlikely",
+          Show.percent(edge));
+    }
+  }
+}

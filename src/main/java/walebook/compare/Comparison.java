@@ -1,0 +1,29 @@
+package walebook.compare;
+
+import java.util.List;
+
+/**
+ * A class's pieces by setting.
+ *
+ * @param factors what they are told apart by, in order; each has more than one level
+ * @param same factors of the question that have the same level in all pieces
+ * @param rows one for each combination that was sewn, in the order of its levels
+ * @param pieces how many pieces went in
+ * @param students how many students sewed them
+ */
+public record Comparison(
+    List<Factor> factors, List<FixedLevel> same, List<SettingRow> rows, int pieces, int students) {
+
+  /** A factor whose level is the same in all pieces. */
+  public record FixedLevel(Factor factor, String level) {}
+
+  public Comparison {
+    factors = List.copyOf(factors);
+    same = List.copyOf(same);
+    rows = List.copyOf(rows);
+  }
+
+  public boolean isEmpty() {
+    return pieces == 0;
+  }
+}
