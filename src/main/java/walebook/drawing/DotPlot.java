@@ -102,6 +102,13 @@ public record DotPlot(String axisName, List<DotRow> rows, @Nullable Double wante
       double from = axis.place(low);
       sketch.round(from, middle - 8, Math.max(2, axis.place(high) - from), 16, 4, Role.WASH);
     }
+    Double median = row.median();
+    if (median != null) {
+      // Behind the dots and longer than their pile, so that it hides none of them.
+      double x = axis.place(median);
+      double half = rowHeight(row, axis) / 2 - 3;
+      sketch.line(x, middle - half, x, middle + half, Pen.solid(Role.INK, 2.4));
+    }
     Role role = Role.series(row.series());
     for (DotPack.Placed placed : DotPack.of(row.dots(), axis, DOT)) {
       DotMark.draw(
@@ -112,12 +119,6 @@ public record DotPlot(String axisName, List<DotRow> rows, @Nullable Double wante
           row.series(),
           placed.dot().held(),
           role);
-    }
-    Double median = row.median();
-    if (median != null) {
-      double x = axis.place(median);
-      sketch.line(x, middle - 12, x, middle + 12, Pen.solid(Role.CARD, 5));
-      sketch.line(x, middle - 12, x, middle + 12, Pen.solid(Role.INK, 2.4));
     }
   }
 
