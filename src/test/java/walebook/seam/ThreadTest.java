@@ -53,11 +53,11 @@ class ThreadTest {
   @Test
   void conflictIsShown() {
     List<ThreadRatio> ratios = SharedTables.read().threadRatios();
-    Working working = ThreadUse.of("304", 0.6, 2.5, 2, 1000, 15, ratios).value();
-    assertThat(working.value()).isCloseTo(3.0413 * 1.15, within(1e-3));
+    Working working = ThreadUse.of("304", 0.6, 2.5, 2, 1000, 20, ratios).value();
+    assertThat(working.value()).isCloseTo(3.0413 * 1.2, within(1e-3));
     assertThat(working.says().key()).isEqualTo("seam.thread.says-conflict");
-    // 5.5 (thread maker's guide) and 7 (commonly printed) times 1.15.
-    assertThat(working.says().args()).containsExactly("3.5", "3.5", "8.1");
+    // 5.5 (thread maker's guide) and 7 (commonly printed) times 1.2.
+    assertThat(working.says().args()).containsExactly("3.6", "3.6", "8.4");
   }
 
   @Test
