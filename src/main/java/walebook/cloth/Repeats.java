@@ -80,7 +80,7 @@ public final class Repeats {
             .step(
                 Message.of("cloth.repeats.step-mean"),
                 "mean = Σ x ÷ n",
-                "(%s) ÷ %d = %s"
+                "(%s) ÷ %s = %s"
                     .formatted(
                         readings.stream().map(x -> n(x)).collect(Collectors.joining(" + ")),
                         spread.n,
@@ -103,12 +103,12 @@ public final class Repeats {
         .step(
             Message.of("cloth.repeats.step-deviation"),
             "s = √(Σ (x − mean)² ÷ (n − 1))",
-            "√(%s ÷ %d) = %s"
+            "√(%s ÷ %s) = %s"
                 .formatted(n(deviation * deviation * (spread.n - 1)), spread.n - 1, n(deviation)))
         .step(
             Message.of("cloth.repeats.step-error"),
             "se = s ÷ √n",
-            "%s ÷ √%d = %s".formatted(n(deviation), spread.n, n(error)))
+            "%s ÷ √%s = %s".formatted(n(deviation), spread.n, n(error)))
         .step(
             Message.of("cloth.repeats.step-interval"),
             "mean ± t × se, n − 1 degrees of freedom",

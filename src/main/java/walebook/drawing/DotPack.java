@@ -6,6 +6,8 @@ import java.util.List;
 
 /** Moves dots of one row up or down, never sideways, until none hides another. */
 final class DotPack {
+  /** Room that the arrow of a held piece takes to its right. */
+  private static final double ARROW = 6;
 
   /**
    * A dot with its place above (negative) or below the middle of its row.
@@ -25,19 +27,20 @@ final class DotPack {
   }
 
   private static double free(DotRow.Dot dot, List<Placed> placed, Axis axis, double radius) {
-    double x = axis.place(dot.value());
     double apart = 2 * radius + 0.8;
     for (int turn = 0; ; turn++) {
       int step = (turn + 1) / 2;
       double up = step * (apart / 2) * (turn % 2 == 0 ? 1 : -1);
-      boolean clear =
-          placed.stream()
-              .allMatch(
-                  other ->
-                      Math.hypot(x - axis.place(other.dot().value()), up - other.up()) >= apart);
+      boolean clear = placed.stream().allMatch(other -> apart(dot, up, other, axis) >= apart);
       if (clear) {
         return up;
       }
     }
+  }
+
+  private static double apart(DotRow.Dot dot, double up, Placed other, Axis axis) {
+    double along = axis.place(dot.value()) - axis.place(other.dot().value());
+    double arrow = other.dot().held() ? ARROW : 0;
+    return Math.hypot(Math.max(0, along - arrow), up - other.up());
   }
 }

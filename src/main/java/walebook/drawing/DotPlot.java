@@ -24,6 +24,10 @@ public record DotPlot(String axisName, List<DotRow> rows, @Nullable Double wante
   private static final double GAP = 12;
   private static final double LEAST_ROW = 34;
   private static final double TOP = 28;
+  private static final double LABEL_LINE = 20;
+
+  /** Below this width labels stand above their rows. */
+  private static final double NARROW = 480;
 
   public DotPlot {
     Objects.requireNonNull(axisName, "axisName");
@@ -42,13 +46,17 @@ public record DotPlot(String axisName, List<DotRow> rows, @Nullable Double wante
 
   @Override
   public Picture at(double width, Words words) {
-    double wide = Math.max(width, leastWidth());
-    double labels = labelRoom(wide);
-    Axis axis = axis(labels + GAP, wide - COUNT - GAP);
+    double wide = takenWidth(width);
+    boolean above = wide < NARROW;
+    double labels = above ? 0 : labelRoom(wide);
+    Axis axis = axis(above ? DOT + 2 : labels + GAP, wide - COUNT - GAP);
     Sketch sketch = new Sketch();
     sketch.text(wide, 15, words.say("drawing.dots.pieces"), Shape.Anchor.END, Role.SOFT);
     double y = TOP;
-    double bottom = TOP + rows.stream().mapToDouble(row -> rowHeight(row, axis)).sum();
+    double bottom = TOP;
+    for (DotRow row : rows) {
+      bottom += rowHeight(row, axis) + (above ? LABEL_LINE : 0);
+    }
     for (double tick : axis.ticks(tickCount(axis))) {
       double x = axis.place(tick);
       sketch.line(x, TOP, x, bottom, Pen.solid(Role.LINE, 0.8));
@@ -63,8 +71,11 @@ public record DotPlot(String axisName, List<DotRow> rows, @Nullable Double wante
           x + (left ? -5 : 5), 15, says, left ? Shape.Anchor.END : Shape.Anchor.START, Role.ACCENT);
     }
     for (DotRow row : rows) {
-      double tall = rowHeight(row, axis);
-      row(sketch, axis, row, y + tall / 2, labels, wide);
+      double tall = rowHeight(row, axis) + (above ? LABEL_LINE : 0);
+      double middle = y + tall / 2 + (above ? LABEL_LINE / 2 : 0);
+      double base = above ? y + 16 : middle + 4.5;
+      label(sketch, row, above ? wide : labels, base, above);
+      row(sketch, axis, row, middle, wide);
       y += tall;
     }
     String name = TextWidth.fit(axisName, Sketch.LABEL, wide - axis.start());
@@ -72,10 +83,17 @@ public record DotPlot(String axisName, List<DotRow> rows, @Nullable Double wante
     return sketch.picture(wide, bottom + 44, says());
   }
 
-  private void row(
-      Sketch sketch, Axis axis, DotRow row, double middle, double labels, double wide) {
-    String label = TextWidth.fit(row.label(), Sketch.LABEL, labels);
-    sketch.text(labels, middle + 4.5, label, Shape.Anchor.END, Role.INK);
+  private static void label(Sketch sketch, DotRow row, double room, double base, boolean above) {
+    String label = TextWidth.fit(row.label(), Sketch.LABEL, room);
+    if (above) {
+      double wide = TextWidth.of(label, Sketch.LABEL) + 4;
+      sketch.rect(0, base - 13, wide, 17, Role.CARD, null);
+    }
+    Shape.Anchor anchor = above ? Shape.Anchor.START : Shape.Anchor.END;
+    sketch.text(above ? 0 : room, base, label, anchor, Role.INK);
+  }
+
+  private void row(Sketch sketch, Axis axis, DotRow row, double middle, double wide) {
     String count = Integer.toString(row.dots().size());
     sketch.text(wide, middle + 4.5, count, Shape.Anchor.END, Role.SOFT);
     Double low = row.low();
@@ -83,6 +101,13 @@ public record DotPlot(String axisName, List<DotRow> rows, @Nullable Double wante
     if (low != null && high != null) {
       double from = axis.place(low);
       sketch.round(from, middle - 8, Math.max(2, axis.place(high) - from), 16, 4, Role.WASH);
+    }
+    Double median = row.median();
+    if (median != null) {
+      // Behind the dots and longer than their pile, so that it hides none of them.
+      double x = axis.place(median);
+      double half = rowHeight(row, axis) / 2 - 3;
+      sketch.line(x, middle - half, x, middle + half, Pen.solid(Role.INK, 2.4));
     }
     Role role = Role.series(row.series());
     for (DotPack.Placed placed : DotPack.of(row.dots(), axis, DOT)) {
@@ -94,12 +119,6 @@ public record DotPlot(String axisName, List<DotRow> rows, @Nullable Double wante
           row.series(),
           placed.dot().held(),
           role);
-    }
-    Double median = row.median();
-    if (median != null) {
-      double x = axis.place(median);
-      sketch.line(x, middle - 12, x, middle + 12, Pen.solid(Role.CARD, 5));
-      sketch.line(x, middle - 12, x, middle + 12, Pen.solid(Role.INK, 2.4));
     }
   }
 

@@ -58,7 +58,8 @@ final class FaultsOfCloth {
     PathLine last =
         PathLine.from(46, 51).curve(50, 48, 52, 38, 56, 38).curve(60, 38, 62, 48, 66, 51);
     sketch.path(last, null, EDGE);
-    PathLine foot = PathLine.from(22, 30).to(50, 12).to(54, 16);
-    sketch.path(foot, null, Pen.solid(Role.INK, 2));
+    PathLine foot = PathLine.from(16, 34).to(44, 14).to(50, 14).to(48, 19).to(20, 39).close();
+    sketch.path(foot, Role.LINE, Pen.solid(Role.INK, 1.4));
+    sketch.line(36, 20, 36, 6, Pen.solid(Role.INK, 2));
   }
 }

@@ -20,7 +20,7 @@ import walebook.working.Message;
 public record GaugePicture(GaugeReading reading, Unit unit) implements Drawing {
   private static final double SIDE = 14;
   private static final double STRIP = 26;
-  private static final double ROW = STRIP + 26;
+  private static final double ROW = STRIP + 28;
   private static final double EDGE_ROW = 34;
   private static final double RULE = 34;
 
@@ -38,10 +38,10 @@ public record GaugePicture(GaugeReading reading, Unit unit) implements Drawing {
 
   @Override
   public Picture at(double width, Words words) {
-    double wide = Math.max(width, leastWidth());
+    double wide = takenWidth(width);
     Axis axis = axis(wide);
     Sketch sketch = new Sketch();
-    double top = 20;
+    double top = 22;
     Double start = reading.start();
     strip(sketch, axis, top, start, words.say("drawing.gauge.start"), words);
     double afterStart = top + ROW;
@@ -61,7 +61,7 @@ public record GaugePicture(GaugeReading reading, Unit unit) implements Drawing {
     y = edge(sketch, axis, y, reading.edgeAfter(), words.say("drawing.gauge.edge-after"));
     if (start != null) {
       double x = axis.place(start);
-      sketch.line(x, top - 4, x, y - 14, Pen.dashed(Role.ACCENT, 1));
+      sketch.line(x, top - 4, x, afterStretch + STRIP + 6, Pen.dashed(Role.ACCENT, 1));
     }
     Rule.draw(sketch, axis, y - 6, unit);
     return sketch.picture(wide, y + RULE - 6, says());
@@ -92,7 +92,7 @@ public record GaugePicture(GaugeReading reading, Unit unit) implements Drawing {
       sketch.add(gap);
       sketch.text(
           left,
-          y - 5,
+          y - 7,
           label + ": " + words.say("drawing.gauge.none"),
           Shape.Anchor.START,
           Role.SOFT);
@@ -106,7 +106,7 @@ public record GaugePicture(GaugeReading reading, Unit unit) implements Drawing {
     }
     String says = label + " " + Show.length(mm, unit);
     double room = axis.end() - left;
-    sketch.text(left, y - 5, TextWidth.fit(says, Sketch.LABEL, room), Shape.Anchor.START, Role.INK);
+    sketch.text(left, y - 7, TextWidth.fit(says, Sketch.LABEL, room), Shape.Anchor.START, Role.INK);
   }
 
   private static void wales(Sketch sketch, double left, double right, double y) {
@@ -151,7 +151,7 @@ public record GaugePicture(GaugeReading reading, Unit unit) implements Drawing {
     }
     double left = axis.place(0);
     double right = axis.place(mm);
-    sketch.text(left, y - 5, label + " " + Show.length(mm, unit), Shape.Anchor.START, Role.INK);
+    sketch.text(left, y - 7, label + " " + Show.length(mm, unit), Shape.Anchor.START, Role.INK);
     sketch.line(left, y + 4, right, y + 4, Pen.solid(Role.SOFT, 2));
     sketch.line(left, y, left, y + 8, Pen.solid(Role.SOFT, 2));
     sketch.line(right, y, right, y + 8, Pen.solid(Role.SOFT, 2));

@@ -37,7 +37,7 @@ public record IntervalBar(int hits, int of, double lowPercent, double highPercen
 
   @Override
   public Picture at(double width, Words words) {
-    double wide = Math.max(width, leastWidth());
+    double wide = takenWidth(width);
     Axis axis = new Axis(0, 100, 7, wide - LABEL_ROOM);
     double y = 12;
     Sketch sketch = new Sketch();

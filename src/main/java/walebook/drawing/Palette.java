@@ -17,14 +17,14 @@ public record Palette(String name, Map<Role, String> colours) {
       of(
           "light",
           "#FBF8F3 #FFFFFF #1F2430 #5A6070 #DCD5C9 #F3ECDF #2F4B8F #DFE6F6 #1F6B4A #8A5A00"
-              + " #A3282D #2F4B8F #8A5A00 #1F6B4A #8B3A7E #5A6070");
+              + " #A3282D #2F4B8F #A65A1F #2F7F86 #8B3A7E #5A6070");
 
   /** The same in the evening. */
   public static final Palette DARK =
       of(
           "dark",
-          "#1B1D22 #24272E #ECE8E1 #A9ADB8 #3A3E48 #343029 #9DB4F2 #2E3854 #7CCBA2 #E5B455"
-              + " #F08C8C #9DB4F2 #E5B455 #7CCBA2 #DDA0D4 #A9ADB8");
+          "#1B1D22 #24272E #ECE8E1 #A9ADB8 #3A3E48 #4A4236 #9DB4F2 #2E3854 #7CCBA2 #E5B455"
+              + " #F08C8C #9DB4F2 #E8A06A #6FC7CC #DDA0D4 #A9ADB8");
 
   /** Black on white, for a printer without colour. */
   public static final Palette PRINT =

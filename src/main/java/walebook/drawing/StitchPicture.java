@@ -37,7 +37,7 @@ public record StitchPicture(StitchForm form, double widthMm, double lengthMm) im
 
   @Override
   public Picture at(double width, Words words) {
-    double wide = Math.max(width, leastWidth());
+    double wide = takenWidth(width);
     double swing = form == StitchForm.STRAIGHT ? 0 : widthMm;
     Axis axis = new Axis(0, spanMm(wide, swing), SIDE, wide - SIDE);
     double tall = swing * axis.perUnit();

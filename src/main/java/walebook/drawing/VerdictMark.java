@@ -46,7 +46,7 @@ public record VerdictMark(Verdict verdict) implements Drawing {
 
   @Override
   public Picture at(double width, Words words) {
-    double side = Math.max(width, leastWidth());
+    double side = takenWidth(width);
     Sketch sketch = new Sketch();
     draw(sketch, side / 2, side / 2, side / 2 - side / 16);
     return sketch.picture(side, side, new Message(key(verdict), List.of()));

@@ -161,7 +161,7 @@ public final class ExtensionFit {
         .step(
             Message.of("seam.fit.step-residual"),
             "s = √(Σ (y − a − b x)² ÷ (n − 2))",
-            "s = %s points, n = %d".formatted(f(residual(), 2), gave.size()));
+            "s = %s points, n = %s".formatted(f(residual(), 2), gave.size()));
     return atPercent == null ? line(board) : prediction(board, atPercent);
   }
 

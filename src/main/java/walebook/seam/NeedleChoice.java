@@ -66,7 +66,7 @@ public final class NeedleChoice {
                       n(row.massBelow()),
                       n(row.elastaneFrom()),
                       n(row.elastaneBelow())),
-              "%s g/m², %s %%: Nm %d to %d"
+              "%s g/m², %s %%: Nm %s to %s"
                   .formatted(n(gramsPerM2), n(elastanePercent), row.nmFrom(), row.nmTo()))
           .source(Source.Kind.COMMON_PRACTICE, row.source());
     }

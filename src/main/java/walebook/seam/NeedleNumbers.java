@@ -56,7 +56,7 @@ public final class NeedleNumbers {
             .step(
                 Message.of("seam.needle-size.step-nm"),
                 "Nm = 60 + 5 × (size − 8)",
-                "60 + 5 × (%d − 8) = %d".formatted(older, nm))
+                "60 + 5 × (%s − 8) = %s".formatted(older, nm))
             .step(Message.of("seam.needle-size.step-blade"), "blade = Nm ÷ 100", blade(nm))
             .result(Measured.of(nm, Unit.RATIO))
             .says(
@@ -91,7 +91,7 @@ public final class NeedleNumbers {
             .step(
                 Message.of("seam.needle-size.step-older"),
                 "size = 8 + (Nm − 60) ÷ 5",
-                "8 + (%d − 60) ÷ 5 = %d".formatted(nm, older))
+                "8 + (%s − 60) ÷ 5 = %s".formatted(nm, older))
             .says(
                 Message.of(
                     "seam.needle-size.says",
@@ -108,6 +108,6 @@ public final class NeedleNumbers {
   }
 
   private static String blade(int nm) {
-    return "%d ÷ 100 = %s mm".formatted(nm, Show.fixed(bladeMm(nm), 2));
+    return "%s ÷ 100 = %s mm".formatted(nm, Show.fixed(bladeMm(nm), 2));
   }
 }

@@ -26,9 +26,10 @@ public final class PassRule {
   public static Working of(PassQuestion question) {
     WorkingBuilder board = Working.named("seam-check", Message.of("seam.pass.title"));
     Outcome outcome = judge(board, question);
-    if (question.end() == SeamEnd.GAVE) {
+    if (outcome.verdict() != Verdict.NOT_KNOWN && question.end() == SeamEnd.GAVE) {
       board.result(Measured.of(question.seamPercent(), Unit.PERCENT, question.seamUncertainty()));
-    } else {
+    }
+    if (question.end() == SeamEnd.HELD) {
       board.assume(Message.of("seam.assume.held-is-bound"));
     }
     return board

@@ -34,7 +34,7 @@ public final class RequiredWidth {
             .step(
                 Message.of("seam.width.step"),
                 "w = k × l × √((1 + e)² − 1)",
-                "%d × %s × √((1 + %s)² − 1) = %s"
+                "%s × %s × √((1 + %s)² − 1) = %s"
                     .formatted(
                         steps,
                         Show.upTo(lengthMm, 2),

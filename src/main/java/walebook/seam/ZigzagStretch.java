@@ -50,7 +50,7 @@ public final class ZigzagStretch {
       board.step(
           Message.of("seam.zigzag.step-drop"),
           "l = full zigzag ÷ (2 × k)",
-          "%s ÷ (2 × %d) = %s".formatted(n(lengthMm), steps, Show.mm(drop)));
+          "%s ÷ (2 × %s) = %s".formatted(n(lengthMm), steps, Show.mm(drop)));
     }
     Zigzag stitch = new Zigzag(widthMm, drop, steps);
     path(board, stitch);
@@ -74,7 +74,7 @@ public final class ZigzagStretch {
         .step(
             Message.of("seam.zigzag.step-path"),
             "p = √((w ÷ k)² + l²)",
-            "√((%s ÷ %d)² + %s²) = %s mm"
+            "√((%s ÷ %s)² + %s²) = %s mm"
                 .formatted(
                     n(stitch.widthMm()),
                     stitch.steps(),

@@ -1,6 +1,7 @@
 package walebook.desk.common;
 
 import javafx.scene.control.Button;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** What stands where nothing is yet: one sentence and one button that begins it. */
@@ -10,6 +11,7 @@ public final class EmptyState extends VBox {
     start.getStyleClass().add("primary");
     start.setOnAction(pressed -> begin.run());
     getStyleClass().add("empty-state");
+    setVgrow(this, Priority.ALWAYS);
     getChildren().setAll(Texts.text(says), start);
   }
 }

@@ -158,7 +158,8 @@ public final class PicturePane extends Region {
   }
 
   private double scale() {
-    return em.getValue().doubleValue() / BODY;
+    double now = em.getValue().doubleValue();
+    return now > 0 ? now / BODY : 1;
   }
 
   private Palette palette() {

@@ -30,12 +30,14 @@ public final class PlaceFrame extends BorderPane {
   private final VBox sideContent = new VBox();
   private final NoticeLine notice;
   private final HBox actions = new HBox(8);
+  private final BorderPane head = new BorderPane();
   private final HBox foot;
   private final Label body = new Label();
   private final BooleanProperty sideOpen = new SimpleBooleanProperty(this, "sideOpen", true);
   private final ScrollPane workScroll = scroll(work);
   private final ScrollPane sideScroll = scroll(sideContent);
   private @Nullable Node means;
+  private boolean narrow;
 
   public PlaceFrame(Words words, String title) {
     this.words = words;
@@ -46,8 +48,9 @@ public final class PlaceFrame extends BorderPane {
     sideContent.getStyleClass().add("side-content");
     Label name = Texts.text(title, "place-title");
     context.setAlignment(Pos.CENTER_RIGHT);
-    HBox head = new HBox(name, space(), context);
     head.getStyleClass().add("place-head");
+    head.setCenter(name);
+    BorderPane.setAlignment(name, Pos.CENTER_LEFT);
     actions.setAlignment(Pos.CENTER_RIGHT);
     foot = new HBox(notice, space(), actions);
     foot.getStyleClass().add("place-foot");
@@ -56,11 +59,11 @@ public final class PlaceFrame extends BorderPane {
     setCenter(middle);
     body.setManaged(false);
     getChildren().add(body);
-    body.fontProperty().addListener((from, old, now) -> arrange());
+    body.fontProperty().addListener((from, old, now) -> requestLayout());
     footShown();
     notice.noticeProperty().addListener((from, old, now) -> footShown());
     sideOpen.addListener((from, old, now) -> arrange());
-    widthProperty().addListener((from, old, now) -> arrange());
+    arrange();
   }
 
   /** Who am I, which class: at the right of the title. */
@@ -69,12 +72,9 @@ public final class PlaceFrame extends BorderPane {
     return this;
   }
 
-  /** The work itself, one under the other; the last one grows when it can. */
+  /** The work itself, one under the other; what may grow says so by its own vgrow. */
   public PlaceFrame work(Node... nodes) {
     work.getChildren().setAll(nodes);
-    if (nodes.length > 0) {
-      VBox.setVgrow(nodes[nodes.length - 1], Priority.ALWAYS);
-    }
     arrange();
     return this;
   }
@@ -111,16 +111,34 @@ public final class PlaceFrame extends BorderPane {
     return sideOpen;
   }
 
+  @Override
+  protected void layoutChildren() {
+    boolean now = getWidth() < NARROW_EMS * body.getFont().getSize();
+    if (now != narrow) {
+      narrow = now;
+      arrange();
+    }
+    super.layoutChildren();
+  }
+
   private void arrange() {
     Node now = means;
     sideContent.getChildren().clear();
+    sideScroll.setContent(null);
     side.getChildren().clear();
     work.getChildren().remove(side);
     setRight(null);
+    head.setRight(null);
+    head.setBottom(null);
+    if (narrow) {
+      head.setBottom(context);
+    } else {
+      head.setRight(context);
+    }
+    context.setAlignment(narrow ? Pos.CENTER_LEFT : Pos.CENTER_RIGHT);
     if (now == null) {
       return;
     }
-    boolean narrow = getWidth() > 0 && getWidth() < NARROW_EMS * body.getFont().getSize();
     side.getStyleClass().setAll("place-side");
     if (sideOpen.get()) {
       sideContent.getChildren().setAll(now);

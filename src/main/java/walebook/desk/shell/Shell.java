@@ -51,6 +51,8 @@ public final class Shell extends BorderPane {
     scroll.setFitToHeight(true);
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.getStyleClass().add("shell-scroll");
+    scroll.setFocusTraversable(false);
     setLeft(scroll);
     addEventFilter(KeyEvent.KEY_PRESSED, this::shortcut);
     show(this.places.get(0).key());

@@ -1,0 +1,73 @@
+package walebook.desk.common;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Function;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.value.ObservableValue;
+import javafx.css.CssMetaData;
+import javafx.css.Styleable;
+import javafx.css.StyleableProperty;
+import javafx.css.StyleablePropertyFactory;
+import javafx.scene.control.Control;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableView;
+
+/**
+ * A table whose columns are as wide as a number of letters, whatever the text size; numbers stand
+ * at the right in figures of one width.
+ *
+ * @param <T> what a row holds
+ */
+public final class ColumnTable<T> extends TableView<T> {
+  private static final double BODY = 15;
+
+  private static final StyleablePropertyFactory<ColumnTable<?>> FACTORY =
+      new StyleablePropertyFactory<>(Control.getClassCssMetaData());
+
+  private final StyleableProperty<Number> em =
+      FACTORY.createStyleableNumberProperty(this, "em", "-wb-em", ColumnTable::emProperty, BODY);
+
+  /** A column of words; sorted without regard to capitals. */
+  public TableColumn<T, String> words(String title, double ems, Function<T, String> says) {
+    TableColumn<T, String> column = new TableColumn<>(title);
+    column.setCellValueFactory(row -> new ReadOnlyObjectWrapper<>(says.apply(row.getValue())));
+    column.setComparator(String.CASE_INSENSITIVE_ORDER);
+    return add(column, ems);
+  }
+
+  /**
+   * A column of figures, at the right; sorted by value.
+   *
+   * @param order what a row is sorted by, NaN for rows without a value
+   * @param shown how the row's figure reads
+   */
+  public TableColumn<T, T> figures(
+      String title, double ems, Function<T, Double> order, Function<T, String> shown) {
+    TableColumn<T, T> column = new TableColumn<>(title);
+    column.getStyleClass().add("figures");
+    column.setCellValueFactory(row -> new ReadOnlyObjectWrapper<>(row.getValue()));
+    column.setCellFactory(of -> new ShownCell<>(shown));
+    column.setComparator(Comparator.comparing(order));
+    return add(column, ems);
+  }
+
+  @Override
+  public List<CssMetaData<? extends Styleable, ?>> getControlCssMetaData() {
+    return FACTORY.getCssMetaData();
+  }
+
+  private <S> TableColumn<T, S> add(TableColumn<T, S> column, double ems) {
+    column.setPrefWidth(ems * em.getValue().doubleValue());
+    if (em instanceof ObservableValue<?> observed) {
+      observed.addListener(
+          (from, old, now) -> column.setPrefWidth(ems * em.getValue().doubleValue()));
+    }
+    getColumns().add(column);
+    return column;
+  }
+
+  private StyleableProperty<Number> emProperty() {
+    return em;
+  }
+}

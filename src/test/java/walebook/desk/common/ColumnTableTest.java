@@ -1,0 +1,45 @@
+package walebook.desk.common;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import javafx.scene.Scene;
+import javafx.scene.control.TableColumn;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import walebook.desk.look.Look;
+import walebook.desk.look.TextSize;
+import walebook.desk.look.Theme;
+
+@ExtendWith(ApplicationExtension.class)
+class ColumnTableTest {
+  private final Look look = new Look(Theme.DARK, TextSize.USUAL);
+  private final ColumnTable<Double> table = new ColumnTable<>();
+
+  @Start
+  void start(Stage stage) {
+    table.figures("width, mm", 8, value -> value, value -> value + " wide");
+    table.getItems().setAll(10.0, 2.0, 7.0);
+    Scene scene = new Scene(table, 600, 300);
+    look.dress(scene);
+    stage.setScene(scene);
+    stage.show();
+  }
+
+  @Test
+  void columnsGrowWithTheText(FxRobot robot) {
+    TableColumn<Double, ?> column = table.getColumns().get(0);
+    assertThat(column.getWidth()).isEqualTo(8 * TextSize.BODY_PX);
+    robot.interact(() -> look.textSizeProperty().set(new TextSize(200)));
+    assertThat(column.getWidth()).isEqualTo(16 * TextSize.BODY_PX);
+  }
+
+  @Test
+  void figuresSortByValueNotByText(FxRobot robot) {
+    robot.interact(() -> table.getSortOrder().add(table.getColumns().get(0)));
+    assertThat(table.getItems()).containsExactly(2.0, 7.0, 10.0);
+  }
+}

@@ -1,0 +1,63 @@
+package walebook.desk.common;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import javafx.scene.Scene;
+import javafx.scene.image.Image;
+import javafx.scene.layout.VBox;
+import javafx.scene.paint.Color;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import walebook.desk.look.Look;
+import walebook.desk.look.TextSize;
+import walebook.desk.look.Theme;
+import walebook.drawing.IntervalBar;
+import walebook.drawing.Role;
+import walebook.words.Words;
+
+@ExtendWith(ApplicationExtension.class)
+class PicturePaneTest {
+  private final Look look = new Look(Theme.LIGHT, TextSize.USUAL);
+
+  @SuppressWarnings("NullAway.Init")
+  private PicturePane pane;
+
+  @Start
+  void start(Stage stage) {
+    pane = new PicturePane(Words.english(), new IntervalBar(7, 9, 45.3, 93.7));
+    Scene scene = new Scene(new VBox(pane), 500, 300);
+    look.dress(scene);
+    stage.setScene(scene);
+    stage.show();
+  }
+
+  @Test
+  void tellsInWordsWhatItShows() {
+    assertThat(pane.getAccessibleText())
+        .isEqualTo("7 of 9, 78 %; the interval reaches from 45 to 94 %.");
+  }
+
+  @Test
+  void followsThemeAndTextSize(FxRobot robot) {
+    double usual = pane.getHeight();
+    for (Theme theme : Theme.values()) {
+      robot.interact(() -> look.themeProperty().set(theme));
+      Image image = snapshot(robot);
+      assertThat(image).isNotNull();
+      Color corner = image.getPixelReader().getColor(0, 0);
+      assertThat(corner).isEqualTo(Color.web(theme.palette().colour(Role.CARD)));
+    }
+    robot.interact(() -> look.textSizeProperty().set(new TextSize(200)));
+    assertThat(pane.getHeight()).isEqualTo(2 * usual);
+  }
+
+  private Image snapshot(FxRobot robot) {
+    Image[] taken = new Image[1];
+    robot.interact(() -> taken[0] = pane.image());
+    return taken[0];
+  }
+}

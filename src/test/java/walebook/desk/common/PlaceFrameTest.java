@@ -1,0 +1,79 @@
+package walebook.desk.common;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import walebook.desk.look.Look;
+import walebook.desk.look.TextSize;
+import walebook.desk.look.Theme;
+import walebook.words.Words;
+
+@ExtendWith(ApplicationExtension.class)
+class PlaceFrameTest {
+  private final Look look = new Look(Theme.LIGHT, TextSize.USUAL);
+  private final Label work = new Label("work");
+  private final Label meaning = new Label("meaning");
+
+  @SuppressWarnings("NullAway.Init")
+  private PlaceFrame frame;
+
+  @Start
+  void start(Stage stage) {
+    frame =
+        new PlaceFrame(Words.english(), "Cloths")
+            .work(work)
+            .means(meaning)
+            .primary(new Button("Save"));
+    Scene scene = new Scene(frame, 1100, 700);
+    look.dress(scene);
+    stage.setScene(scene);
+    stage.show();
+  }
+
+  @Test
+  void whatItMeansStandsAtTheRightAndBelowWhenLettersAreLarge(FxRobot robot) {
+    assertThat(left(meaning)).isGreaterThan(left(work) + 500);
+    robot.interact(() -> look.textSizeProperty().set(new TextSize(200)));
+    assertThat(top(meaning)).isGreaterThan(top(work));
+    assertThat(left(meaning)).isLessThan(left(work) + 100);
+    robot.interact(() -> look.textSizeProperty().set(TextSize.USUAL));
+    assertThat(left(meaning)).isGreaterThan(left(work) + 500);
+  }
+
+  @Test
+  void foldsAwayAndComesBack(FxRobot robot) {
+    robot.clickOn(".fold-button");
+    assertThat(meaning.getScene()).isNull();
+    robot.clickOn(".fold-button");
+    assertThat(meaning.getScene()).isNotNull();
+    assertThat(frame.sideOpenProperty().get()).isTrue();
+  }
+
+  @Test
+  void theNoticeOffersUndoOnlyWhenThereIsOne(FxRobot robot) {
+    int[] undone = {0};
+    robot.interact(
+        () -> frame.notice().noticeProperty().set(new Notice("saved", () -> undone[0]++)));
+    robot.clickOn("undo");
+    assertThat(undone[0]).isEqualTo(1);
+    robot.interact(() -> frame.notice().noticeProperty().set(new Notice("gone", null)));
+    assertThat(robot.lookup("undo").query().isVisible()).isFalse();
+  }
+
+  private static double left(Node node) {
+    return node.localToScene(0, 0).getX();
+  }
+
+  private static double top(Node node) {
+    return node.localToScene(0, 0).getY();
+  }
+}

@@ -1,0 +1,85 @@
+package walebook.drawing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import walebook.words.Words;
+
+class DotPlotTest {
+  private static final String LONG =
+      "three-step zigzag with a very long description of needle, thread and presser foot";
+
+  private final Words words = Words.english();
+
+  @Test
+  void dotsStandWithinTheAxisAndNoneHidesAnother() {
+    Random random = new Random(11);
+    for (int turn = 0; turn < 40; turn++) {
+      List<DotRow.Dot> dots = new ArrayList<>();
+      for (int i = 0; i < 30; i++) {
+        dots.add(new DotRow.Dot(50 + 20 * random.nextGaussian(), i % 4 == 0));
+      }
+      Picture picture =
+          new DotPlot("seam stretch, %", List.of(DotRow.of(LONG, dots)), null).at(700, words);
+      List<Shape.Circle> circles = circles(picture);
+      assertThat(circles).hasSize(30);
+      for (int i = 0; i < circles.size(); i++) {
+        Shape.Circle one = circles.get(i);
+        assertThat(one.x()).isBetween(0.0, picture.width());
+        assertThat(one.y()).isBetween(0.0, picture.height());
+        for (Shape.Circle other : circles.subList(0, i)) {
+          assertThat(Math.hypot(one.x() - other.x(), one.y() - other.y())).isGreaterThan(8.7);
+        }
+      }
+    }
+  }
+
+  @Test
+  void distancesOfDotsAreThoseOfTheValues() {
+    List<DotRow.Dot> dots =
+        List.of(new DotRow.Dot(10, false), new DotRow.Dot(30, false), new DotRow.Dot(80, true));
+    List<Shape.Circle> circles =
+        circles(new DotPlot("%", List.of(DotRow.of("a", dots)), 50.0).at(640, words));
+    double perUnit = (circles.get(1).x() - circles.get(0).x()) / 20;
+    assertThat(circles.get(2).x() - circles.get(0).x()).isCloseTo(70 * perUnit, within(1e-6));
+  }
+
+  @Test
+  void heldIsOpenAndGaveIsFilled() {
+    List<DotRow.Dot> dots = List.of(new DotRow.Dot(10, false), new DotRow.Dot(30, true));
+    List<Shape.Circle> circles =
+        circles(new DotPlot("%", List.of(DotRow.of("a", dots)), null).at(640, words));
+    assertThat(circles.get(0).fill()).isEqualTo(Role.SERIES_1);
+    assertThat(circles.get(1).fill()).isEqualTo(Role.CARD);
+  }
+
+  @Test
+  void longLabelsEndInAnEllipsisAndStayInside() {
+    for (double width : new double[] {300, 420, 640, 1200}) {
+      Picture picture =
+          new DotPlot("%", List.of(DotRow.of(LONG + LONG, List.of())), null).at(width, words);
+      List<Shape.Text> texts =
+          picture.shapes().stream()
+              .filter(Shape.Text.class::isInstance)
+              .map(Shape.Text.class::cast)
+              .toList();
+      assertThat(texts).anyMatch(text -> text.says().endsWith("…"));
+      for (Shape.Text text : texts) {
+        assertThat(text.left()).isGreaterThanOrEqualTo(-0.01);
+        assertThat(text.left() + TextWidth.of(text.says(), text.size()))
+            .isLessThanOrEqualTo(picture.width() + 0.01);
+      }
+    }
+  }
+
+  private static List<Shape.Circle> circles(Picture picture) {
+    return picture.shapes().stream()
+        .filter(Shape.Circle.class::isInstance)
+        .map(Shape.Circle.class::cast)
+        .toList();
+  }
+}

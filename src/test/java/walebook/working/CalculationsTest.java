@@ -1,0 +1,202 @@
+package walebook.working;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import walebook.cloth.ClothCalculations;
+import walebook.problem.Answer;
+import walebook.problem.Problem;
+import walebook.quantity.Unit;
+import walebook.seam.SeamCalculations;
+import walebook.tables.SharedTables;
+import walebook.words.Words;
+
+class CalculationsTest {
+  private static final Words WORDS = Words.english();
+  private static final List<Calculation> ALL = all();
+
+  /** Inputs that take each calculation down a different road; the name before the first space. */
+  private static final List<String> EXAMPLES =
+      List.of(
+          "stretch stretched=150",
+          "stretch gauge=4in stretched=5in",
+          "growth released=104",
+          "growth stretched=150 released=99",
+          "recovery stretched=150 released=104",
+          "recovery stretched=150 released=99",
+          "recovery stretched=100 released=100",
+          "repeats readings=52;54;51,5",
+          "repeats readings=52",
+          "enough-stretch stretch=52 uncertainty=1 need=50",
+          "enough-stretch stretch=50 uncertainty=1 need=50",
+          "enough-stretch stretch=45 uncertainty=1 need=50",
+          "balance wale=20 course=60",
+          "balance wale=60 course=20",
+          "balance wale=0 course=0",
+          "mass mass=1.8",
+          "mass mass=0.4 side-a=50 side-b=50",
+          "mass-units mass=180",
+          "mass-units mass=7 in=oz/yd2",
+          "wash-change before=500 after=475",
+          "wash-change before=200 after=204",
+          "wash-change before=500 after=500",
+          "cut-length wanted=1000 change=-5",
+          "zigzag width=2 length=2.5",
+          "zigzag length=2.5",
+          "zigzag width=2 length=5 dial=full thickness=0.8",
+          "zigzag width=2 length=2.5 thread-stretch=15",
+          "zigzag width=5 length=1.5 steps=3 thickness=0.8 thread-stretch=15",
+          "zigzag-width target=50 length=2.5",
+          "stitch-density length=2.5",
+          "seam-stretch reached=160",
+          "seam-stretch reached=160 end=held",
+          "seam-share seam-stretch=48 cloth-stretch=60",
+          "seam-share seam-stretch=48 cloth-stretch=60 end=held",
+          "seam-share seam-stretch=48 cloth-stretch=0",
+          "seam-check seam-stretch=65 cloth-stretch=60",
+          "seam-check seam-stretch=60 cloth-stretch=60",
+          "seam-check seam-stretch=40 cloth-stretch=60",
+          "seam-check seam-stretch=40 cloth-stretch=60 end=held",
+          "seam-check seam-stretch=60 cloth-stretch=60 end=held",
+          "seam-check seam-stretch=65 need=60",
+          "seam-check seam-stretch=60 need=60",
+          "seam-check seam-stretch=40 need=60",
+          "seam-check seam-stretch=40 need=60 end=held",
+          "seam-check seam-stretch=65 need=60 end=held",
+          "seam-check seam-stretch=65",
+          "seam-check seam-stretch=65 end=held",
+          "edge-change sewn=104",
+          "edge-change sewn=112 pressed=97",
+          "seam-fit geometry=0;10;20;30;40;50 measured=20;30;41;50;59;70 held=2",
+          "seam-fit geometry=0;10;20;30;40;50 measured=20;30;41;50;59;70 at=25",
+          "seam-fit geometry=0;10 measured=20;30",
+          "thread-use",
+          "thread-use stitch=304 width=3",
+          "thread-use stitch=607",
+          "thread-unravelled needle-thread=130 under-thread=120",
+          "needle mass=160",
+          "needle mass=190 elastane=18 structure=pile",
+          "needle-size nm=80",
+          "needle-size nm=120",
+          "needle-from-older older=12");
+
+  static Stream<String> examples() {
+    return EXAMPLES.stream();
+  }
+
+  private static List<Calculation> all() {
+    SharedTables tables = SharedTables.read();
+    return Stream.concat(
+            ClothCalculations.all(tables.balanceBands()).stream(),
+            SeamCalculations.all(tables.seamRows()).stream())
+        .toList();
+  }
+
+  @ParameterizedTest
+  @MethodSource("examples")
+  void showsWholeSentencesAndWholeSteps(String example) {
+    Answer<Working> answer = run(example);
+    assertThat(answer.problems()).as(example).isEmpty();
+    Working working = answer.value();
+    assertThat(working.name()).isEqualTo(example.split(" ")[0]);
+    whole(working.title());
+    whole(working.says());
+    working.assumptions().forEach(CalculationsTest::whole);
+    working.cautions().forEach(caution -> whole(caution.says()));
+    assertThat(working.sources()).isNotEmpty();
+    for (Step step : working.steps()) {
+      whole(step.says());
+      assertThat(step.formula()).isNotBlank();
+      assertThat(step.numbers()).isNotBlank().doesNotContain("NaN", "Infinity", "null", "%s");
+    }
+    if (working.result() != null) {
+      assertThat(working.steps()).isNotEmpty();
+    }
+  }
+
+  @Test
+  void everyCalculationHasAnExampleAndANameOfItsOwn() {
+    assertThat(ALL).extracting(Calculation::name).doesNotHaveDuplicates();
+    assertThat(EXAMPLES.stream().map(example -> example.split(" ")[0]).distinct())
+        .containsExactlyInAnyOrderElementsOf(ALL.stream().map(Calculation::name).toList());
+  }
+
+  @Test
+  void everyInputIsSaidInWords() {
+    for (Calculation calculation : ALL) {
+      whole(calculation.says());
+      for (Input input : calculation.inputs()) {
+        whole(input.says());
+        assertThat(WORDS.has("problem.field." + input.name())).as(input.name()).isTrue();
+      }
+    }
+  }
+
+  @Test
+  void boardIsTheSameInEveryLanguageOfTheMachine() {
+    Locale before = Locale.getDefault();
+    List<Working> english = EXAMPLES.stream().map(example -> run(example).value()).toList();
+    try {
+      for (String tag : List.of("de-DE", "tr-TR", "ar-EG-u-nu-arab")) {
+        Locale.setDefault(Locale.forLanguageTag(tag));
+        assertThat(EXAMPLES.stream().map(example -> run(example).value()).toList())
+            .isEqualTo(english);
+      }
+    } finally {
+      Locale.setDefault(before);
+    }
+  }
+
+  @Test
+  void wrongInputsAreToldAllAtOnce() {
+    Answer<Working> answer = run("seam-stretch gauge=ten end=perhaps colour=blue");
+    assertThat(answer.problems())
+        .extracting(Problem::code)
+        .containsExactlyInAnyOrder(
+            "input.unknown", "number.not-a-number", "input.missing", "input.choice");
+  }
+
+  @Test
+  void usualLengthsAreInMillimetresWhateverTheUsersUnit() {
+    Calculation stretch = named("stretch");
+    // 100 mm by default against 5.90551 in, 150 mm: 50 %.
+    Working working = stretch.runTyped(Map.of("stretched", "5.90551"), Unit.INCH).value();
+    assertThat(Math.round(working.value())).isEqualTo(50);
+  }
+
+  @Test
+  void readingsThatAreNoNumbersAreRefused() {
+    assertThat(run("repeats readings=52;;x").problems())
+        .extracting(Problem::code)
+        .containsExactly("number.empty", "number.not-a-number");
+    assertThat(run("seam-fit geometry=1;2 measured=3").problems())
+        .extracting(Problem::code)
+        .containsExactly("fit.uneven");
+  }
+
+  private static Answer<Working> run(String example) {
+    String[] parts = example.split(" ");
+    Map<String, String> typed = new HashMap<>();
+    for (int i = 1; i < parts.length; i++) {
+      String[] pair = parts[i].split("=");
+      typed.put(pair[0], pair[1]);
+    }
+    return named(parts[0]).runTyped(typed, Unit.MM);
+  }
+
+  private static Calculation named(String name) {
+    return ALL.stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  private static void whole(Message message) {
+    String said = WORDS.say(message);
+    assertThat(said).as(message.key()).isNotBlank().doesNotContain("{", "}", "[" + message.key());
+  }
+}
