@@ -1,0 +1,26 @@
+package walebook.desk.common;
+
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+
+/** Asks for a file; an interface, since tests have no chooser. */
+public interface PickFile {
+
+  /** What kind of file is meant. */
+  enum Kind {
+    BOOK,
+    WORKBOOK,
+    PHOTO,
+    PACK
+  }
+
+  /** A file that exists, or null when nothing was chosen. */
+  @Nullable Path open(Kind kind);
+
+  /**
+   * Where to save, or null when nothing was chosen.
+   *
+   * @param name suggested
+   */
+  @Nullable Path save(Kind kind, String name);
+}
