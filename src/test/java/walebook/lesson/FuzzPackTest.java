@@ -26,7 +26,7 @@ class FuzzPackTest {
   @RepeatedTest(8)
   void neverCrashes(RepetitionInfo round) {
     Random random = new Random(round.getCurrentRepetition());
-    IntStream.range(0, 150).forEach(i -> bend(random));
+    IntStream.range(0, 100).forEach(i -> bend(random));
   }
 
   private static void bend(Random random) {
