@@ -101,6 +101,7 @@ public final class MachinesViewModel {
     if (machine != null) {
       stitches.addAll(machine.stitches());
     }
+    offered.clear();
     offer();
     asks.set(false);
     editing.set(true);

@@ -27,6 +27,10 @@ public final class TermView extends BorderPane {
   private final RosterViewModel roster;
   private final MachinesViewModel machines;
   private final ExportViewModel export;
+  private final RosterPane rosterPane;
+  private final MachinesPane machinesPane;
+  private final MachineCardPane machineCard;
+  private final ExportPane exportPane;
 
   /** A view over a session; {@code export} writes the workbook. */
   public TermView(Session session, TermExport export) {
@@ -36,6 +40,10 @@ public final class TermView extends BorderPane {
     this.roster = new RosterViewModel(session);
     this.machines = new MachinesViewModel(session);
     this.export = new ExportViewModel(session, export);
+    rosterPane = new RosterPane(words, roster, session.namesHiddenProperty());
+    machinesPane = new MachinesPane(words, machines, session.tables());
+    machineCard = new MachineCardPane(words, machines);
+    exportPane = new ExportPane(words, this.export);
     model.partProperty().addListener((from, old, now) -> show());
     model.loadedProperty().addListener((from, old, now) -> show());
     session.schoolClassProperty().addListener((from, old, now) -> show());
@@ -63,13 +71,13 @@ public final class TermView extends BorderPane {
         Button write = new Button(words.say("desk.term.export.go"));
         write.setOnAction(pressed -> export.export());
         write.disableProperty().bind(export.writingProperty());
-        frame.work(parts, new ExportPane(words, export)).primary(write);
+        frame.work(parts, exportPane).primary(write);
       }
       default -> {
         Button begin = new Button(words.say("desk.term.another-class"));
         begin.setOnAction(pressed -> model.partProperty().set(TermViewModel.Part.START));
         frame.notice().noticeProperty().bind(roster.noticeProperty());
-        frame.work(parts, new RosterPane(words, roster, session.namesHiddenProperty())).lesser(begin);
+        frame.work(parts, rosterPane).lesser(begin);
       }
     }
   }
@@ -99,12 +107,12 @@ public final class TermView extends BorderPane {
                   .asksProperty()
                   .map(now -> words.say(now ? "desk.common.save-anyway" : "desk.common.save")));
       save.setOnAction(pressed -> machines.save());
-      frame.context(back).work(new MachineCardPane(words, machines)).primary(save);
+      frame.context(back).work(machineCard).primary(save);
       return;
     }
     Button add = new Button(words.say("desk.term.machines.add"));
     add.setOnAction(pressed -> machines.open(null));
-    frame.work(parts, new MachinesPane(words, machines, session.tables())).primary(add);
+    frame.work(parts, machinesPane).primary(add);
   }
 
   private Node[] context() {
