@@ -4,9 +4,11 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import java.util.Set;
 import java.util.function.Supplier;
 import javafx.application.Application;
 import javafx.application.Platform;
@@ -33,7 +35,6 @@ import walebook.desk.cloths.ClothsView;
 import walebook.desk.common.PickFile;
 import walebook.desk.common.Session;
 import walebook.desk.common.Worker;
-import walebook.desk.lessons.LessonsView;
 import walebook.desk.look.Look;
 import walebook.desk.look.TextSize;
 import walebook.desk.look.Theme;
@@ -80,7 +81,7 @@ public final class RoomTrial {
         walk(scene, full);
         Shell bare = shell(session(empty, null));
         scene.setRoot(bare);
-        for (String place : List.of("class", "cloths", "lessons", "term", "settings")) {
+        for (String place : List.of("class", "cloths", "term", "settings")) {
           bare.show(place);
           both(scene, "empty-" + place);
         }
@@ -105,7 +106,6 @@ public final class RoomTrial {
               List.of(
                   entry("class", 6, () -> new ClassroomView(session, look)),
                   entry("cloths", 3, () -> new ClothsView(session)),
-                  entry("lessons", 5, () -> new LessonsView(session, new NoLesson())),
                   entry("term", 7, () -> new TermView(session, (file, of, names) -> file)),
                   entry("settings", 8, () -> new SettingsView(session))));
       shell.bookName(session.book().info().name());
@@ -158,8 +158,6 @@ public final class RoomTrial {
       both(scene, "export");
       shell.show("settings");
       both(scene, "settings");
-      shell.show("lessons");
-      both(scene, "lessons");
     }
 
     private void both(Scene scene, String name) throws IOException {
@@ -171,16 +169,24 @@ public final class RoomTrial {
     }
 
     private void write(Scene scene, String name) throws IOException {
-      for (int pass = 0; pass < 4; pass++) {
-        scene.getRoot().applyCss();
-        scene.getRoot().layout();
-      }
+      settle(scene);
       File file = new File(String.valueOf(folder), name + ".png");
       ImageIO.write(SwingFXUtils.fromFXImage(scene.snapshot(null), null), "png", file);
     }
 
+    private static void settle(Scene scene) {
+      // Wrapped text and scrolled content settle in a later pass.
+      for (int pass = 0; pass < 4; pass++) {
+        scene.getRoot().applyCss();
+        scene.getRoot().layout();
+      }
+    }
+
     private static void press(Scene scene, String says) {
-      for (Node each : scene.getRoot().lookupAll(".button, .toggle-button")) {
+      settle(scene);
+      Set<Node> all = new LinkedHashSet<>(scene.getRoot().lookupAll(".button"));
+      all.addAll(scene.getRoot().lookupAll(".toggle-button"));
+      for (Node each : all) {
         boolean named = ((Labeled) each).getText().endsWith(says);
         if (named && each instanceof Button button) {
           button.fire();
@@ -195,6 +201,7 @@ public final class RoomTrial {
     }
 
     private static void type(Scene scene, int nth, String text) {
+      settle(scene);
       List<Node> fields =
           scene.getRoot().lookupAll(".text-field").stream()
               .filter(each -> !(each.getParent() instanceof ComboBox<?>))
@@ -203,6 +210,7 @@ public final class RoomTrial {
     }
 
     private static void enter(Scene scene, int row) {
+      settle(scene);
       TableView<?> table = (TableView<?>) scene.getRoot().lookup(".table-view");
       table.getSelectionModel().select(row);
       table.fireEvent(

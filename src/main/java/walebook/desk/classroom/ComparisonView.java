@@ -16,7 +16,6 @@ import walebook.compare.PieceResult;
 import walebook.desk.common.Board;
 import walebook.desk.common.ChoiceField;
 import walebook.desk.common.EmptyState;
-import walebook.desk.common.FieldGroup;
 import walebook.desk.common.Fold;
 import walebook.desk.common.PicturePane;
 import walebook.desk.common.Texts;
@@ -112,10 +111,11 @@ final class ComparisonView extends VBox {
       box.selectedProperty().addListener((from, old, now) -> model.tellApart(factor, now));
       factors.getChildren().add(box);
     }
-    return new FieldGroup(words.say("desk.class.question"))
-        .add(lesson, 20)
-        .add(cloth, 16)
-        .below(new Fold(words.say("desk.class.factors"), factors));
+    lesson.setStyle("-fx-pref-width: 20em;");
+    cloth.setStyle("-fx-pref-width: 20em;");
+    FlowPane row = new FlowPane(lesson, cloth);
+    row.getStyleClass().add("field-row");
+    return new VBox(4, row, new Fold(words.say("desk.class.factors"), factors));
   }
 
   private void show(ComparisonViewModel.Found found) {

@@ -34,9 +34,15 @@ final class LevelWords {
   String setting(Comparison comparison, SettingRow row) {
     List<String> levels = new ArrayList<>();
     for (int i = 0; i < row.levels().size(); i++) {
-      levels.add(level(comparison.factors().get(i), row.levels().get(i)));
+      if (!row.levels().get(i).isEmpty()) {
+        levels.add(level(comparison.factors().get(i), row.levels().get(i)));
+      }
     }
-    return levels.isEmpty() ? words.say("desk.class.all-pieces") : String.join(" · ", levels);
+    if (levels.isEmpty()) {
+      return words.say(
+          row.levels().isEmpty() ? "desk.class.all-pieces" : "desk.class.level.nothing");
+    }
+    return String.join(" · ", levels);
   }
 
   /** What is the same in all pieces, in one line; empty when nothing is. */

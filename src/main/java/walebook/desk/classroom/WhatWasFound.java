@@ -9,12 +9,13 @@ import walebook.compare.SettingRow;
 import walebook.quantity.Show;
 import walebook.statistics.Interval;
 import walebook.statistics.Proportion;
+import walebook.statistics.TwoRates;
 import walebook.working.Message;
 
 /**
- * What a comparison says in plain words. Two settings are called different only when their Wilson
- * intervals stay apart after Bonferroni's allowance for having picked the extremes out of many: 95
- * % for all intervals of the table together.
+ * What a comparison says in plain words. Two settings are called different only when
+ * Fisher's exact test says so at 5 % after Bonferroni's allowance for having picked the two extremes
+ * out of every pair in the table.
  */
 final class WhatWasFound {
   private static final double CONFIDENCE = 0.95;
@@ -52,11 +53,7 @@ final class WhatWasFound {
       oneHand(least, setting, says);
     }
     if (comparison.pieces() > comparison.students()) {
-      says.add(
-          Message.of(
-              "desk.class.found.hands",
-              count(comparison.pieces()),
-              count(comparison.students())));
+      says.add(Message.of("desk.class.found.hands"));
     }
     return says;
   }
@@ -77,8 +74,8 @@ final class WhatWasFound {
     if (most.share() == least.share()) {
       return "desk.class.found.even";
     }
-    double each = 1 - (1 - CONFIDENCE) / rows;
-    return most.wilson(each).low() > least.wilson(each).high()
+    int pairs = rows * (rows - 1) / 2;
+    return new TwoRates(most, least).fisher() * pairs < 1 - CONFIDENCE
         ? "desk.class.found.differ"
         : "desk.class.found.luck";
   }

@@ -16,6 +16,7 @@ import walebook.desk.common.WorkingPane;
 import walebook.quantity.Show;
 import walebook.record.Cloth;
 import walebook.record.ClothWash;
+import walebook.record.Edge;
 import walebook.record.PieceCode;
 import walebook.record.TestPiece;
 import walebook.words.Words;
@@ -87,33 +88,36 @@ final class ClothCardPane extends VBox {
 
   private String edge() {
     List<String> known = new ArrayList<>();
-    Cloth cloth = card.cloth();
-    edge(known, "frays", cloth.edge().frays());
-    edge(known, "sheds", cloth.edge().sheds());
-    edge(known, "ladders", cloth.edge().ladders());
-    edge(known, "curls", cloth.edge().curls());
-    edge(known, "needs-finishing", cloth.edge().needsFinishing());
+    Edge edge = card.cloth().edge();
+    edge(known, edge.frays(), "desk.cloths.edge.frays", "desk.cloths.edge.frays-not");
+    edge(known, edge.sheds(), "desk.cloths.edge.sheds", "desk.cloths.edge.sheds-not");
+    edge(known, edge.ladders(), "desk.cloths.edge.ladders", "desk.cloths.edge.ladders-not");
+    edge(known, edge.curls(), "desk.cloths.edge.curls", "desk.cloths.edge.curls-not");
+    edge(
+        known,
+        edge.needsFinishing(),
+        "desk.cloths.edge.needs-finishing",
+        "desk.cloths.edge.needs-finishing-not");
     return known.isEmpty() ? words.say("desk.cloths.edge.unknown") : String.join(", ", known);
   }
 
-  private void edge(List<String> known, String what, @Nullable Boolean does) {
+  private void edge(List<String> known, @Nullable Boolean does, String yes, String no) {
     if (does != null) {
-      String key = "desk.cloths.edge." + what + (does ? "" : ".not");
-      known.add(words.say(key));
+      known.add(words.say(does ? yes : no));
     }
   }
 
   private Node grain(GrainSummary grain) {
     VBox lines = card(Texts.section(words.say("common.choice." + grain.grain().key())));
-    lines.getChildren().add(Texts.text(spread("desk.cloths.grain.stretch", grain.stretch())));
+    lines.getChildren().add(Texts.text(spread("desk.cloths.grain.stretch", "desk.cloths.grain.stretch-one", grain.stretch())));
     Repeats.Spread growth = grain.growth();
     if (growth != null) {
-      lines.getChildren().add(Texts.text(spread("desk.cloths.grain.growth", growth)));
+      lines.getChildren().add(Texts.text(spread("desk.cloths.grain.growth", "desk.cloths.grain.growth-one", growth)));
     }
     Repeats.Spread recovery = grain.recovery();
     RecoveryBand band = grain.band();
     if (recovery != null && band != null) {
-      lines.getChildren().add(Texts.text(spread("desk.cloths.grain.recovery", recovery)));
+      lines.getChildren().add(Texts.text(spread("desk.cloths.grain.recovery", "desk.cloths.grain.recovery-one", recovery)));
       lines
           .getChildren()
           .add(Texts.caption(words.say("desk.cloths.grain.band", band.name(), band.advice())));
@@ -132,11 +136,11 @@ final class ClothCardPane extends VBox {
     return lines;
   }
 
-  private String spread(String key, Repeats.Spread spread) {
+  private String spread(String key, String once, Repeats.Spread spread) {
     Double half = spread.halfWidth();
     String mean = Show.fixed(spread.mean(), 1);
     return half == null
-        ? words.say(key + ".one", mean)
+        ? words.say(once, mean)
         : words.say(key, mean, Show.fixed(spread.mean() - half, 1), Show.fixed(spread.mean() + half, 1));
   }
 
@@ -180,7 +184,7 @@ final class ClothCardPane extends VBox {
   private static VBox card(Node first) {
     VBox card = new VBox(6, first);
     card.getStyleClass().add("card");
-    card.setStyle("-fx-pref-width: 23em;");
+    card.setStyle("-fx-pref-width: 21.8em;");
     return card;
   }
 }
