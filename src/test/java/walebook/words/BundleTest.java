@@ -36,7 +36,12 @@ class BundleTest {
           "common.verdict.",
           "lesson.log.",
           "lesson.setting.",
-          "lesson.success.");
+          "lesson.success.",
+          "desk.class.factor.",
+          "desk.class.level.",
+          "desk.cloths.field.",
+          "desk.term.field.",
+          "desk.term.prompt.");
 
   private final Words words = Words.english();
 
