@@ -226,7 +226,7 @@ public final class ComparisonViewModel {
         comparison.students(),
         levels.same(comparison),
         says,
-        ComparisonPlot.of(comparison, row -> levels.setting(comparison, row), session.words()));
+        ComparisonPlot.of(comparison, row -> levels.brief(comparison, row), session.words()));
   }
 
   private void narrow(@Nullable List<Lesson> ofClass, @Nullable List<Cloth> ofRoom) {
