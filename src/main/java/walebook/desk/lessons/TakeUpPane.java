@@ -18,8 +18,7 @@ final class TakeUpPane extends VBox {
     Plan plan = model.pack().plan();
     FieldGroup when =
         new FieldGroup(words.say("desk.lessons.take-up.when"))
-            .add(
-                new TypedField(words, words.say("desk.lessons.take-up.on"), "", model.on()), 11);
+            .add(new TypedField(words, words.say("desk.lessons.take-up.on"), "", model.on()), 11);
     getChildren().setAll(Texts.text(words.say("desk.lessons.take-up.says")), when);
     if (!plan.cloths().isEmpty()) {
       FieldGroup which = new FieldGroup(words.say("desk.lessons.take-up.cloths"));

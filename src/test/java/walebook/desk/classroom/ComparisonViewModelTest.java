@@ -40,7 +40,9 @@ class ComparisonViewModelTest {
       pieces(room, 1.5, 3, 0);
       pieces(room, 2.5, 1, 2);
       ComparisonViewModel model = new ComparisonViewModel(Sessions.of(room));
-      assertThat(model.rows()).extracting(ComparedRow::setting).containsExactly("width 1.5", "width 2.5");
+      assertThat(model.rows())
+          .extracting(ComparedRow::setting)
+          .containsExactly("width 1.5", "width 2.5");
       ComparedRow wide = model.rows().get(1);
       assertThat(wide.found().held()).isEqualTo(2);
       assertThat(wide.found().gave()).isEqualTo(1);
@@ -78,7 +80,9 @@ class ComparisonViewModelTest {
       model.tellApart(Factor.WIDTH, false);
       assertThat(model.rows()).extracting(ComparedRow::setting).containsExactly("all pieces");
       model.tellApart(Factor.STUDENT, true);
-      assertThat(model.rows()).extracting(ComparedRow::setting).containsExactly("Ada Pier", "Bo Quay");
+      assertThat(model.rows())
+          .extracting(ComparedRow::setting)
+          .containsExactly("Ada Pier", "Bo Quay");
       assertThat(model.cloths()).extracting(Choice::name).contains("Grey jersey");
       model.clothProperty().set(model.cloths().get(1));
       assertThat(model.foundProperty().get().pieces()).isEqualTo(4);

@@ -25,7 +25,9 @@ class ClothsViewModelTest {
       model.open(room.cloth.id());
       ClothCard card = Objects.requireNonNull(model.cardProperty().get());
       assertThat(model.partProperty().get()).isEqualTo(ClothsViewModel.Part.CARD);
-      assertThat(card.grains()).extracting(each -> each.grain()).containsExactly(Grain.WALE, Grain.COURSE);
+      assertThat(card.grains())
+          .extracting(each -> each.grain())
+          .containsExactly(Grain.WALE, Grain.COURSE);
       assertThat(card.grains().get(0).stretch().n()).isEqualTo(4);
       assertThat(card.grains().get(0).left()).isEqualTo(1);
       assertThat(card.balance()).isNotNull();

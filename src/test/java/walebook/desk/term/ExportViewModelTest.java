@@ -40,8 +40,7 @@ class ExportViewModelTest {
   @Test
   void aDiskThatRefusesIsSaidInThePlace() {
     try (Classroom room = Classroom.in(folder.resolve("b.walebook"))) {
-      Session session =
-          Sessions.of(room.book, room.schoolClass, folder.resolve("no such folder"));
+      Session session = Sessions.of(room.book, room.schoolClass, folder.resolve("no such folder"));
       ExportViewModel model = new ExportViewModel(session, (file, of, with) -> write(file, with));
       model.export();
       assertThat(model.saysProperty().get()).contains("could not be written");

@@ -16,7 +16,10 @@ class MachinesViewModelTest {
   @TempDir Path folder;
 
   private static StitchType stitch(MachinesViewModel model, String key) {
-    return model.offered().stream().filter(each -> each.key().equals(key)).findFirst().orElseThrow();
+    return model.offered().stream()
+        .filter(each -> each.key().equals(key))
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test
