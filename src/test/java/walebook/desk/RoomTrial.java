@@ -18,6 +18,7 @@ import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
@@ -25,6 +26,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
+import javafx.stage.Window;
 import javax.imageio.ImageIO;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
@@ -35,6 +37,7 @@ import walebook.desk.cloths.ClothsView;
 import walebook.desk.common.PickFile;
 import walebook.desk.common.Session;
 import walebook.desk.common.Worker;
+import walebook.desk.lessons.LessonsView;
 import walebook.desk.look.Look;
 import walebook.desk.look.TextSize;
 import walebook.desk.look.Theme;
@@ -81,7 +84,7 @@ public final class RoomTrial {
         walk(scene, full);
         Shell bare = shell(session(empty, null));
         scene.setRoot(bare);
-        for (String place : List.of("class", "cloths", "term", "settings")) {
+        for (String place : List.of("class", "cloths", "lessons", "term", "settings")) {
           bare.show(place);
           both(scene, "empty-" + place);
         }
@@ -92,8 +95,14 @@ public final class RoomTrial {
     private Session session(Book book, @Nullable SchoolClass of) {
       Session session =
           new Session(
-              book, SharedTables.read(), words, Classroom.CLOCK, new Random(3),
-              Worker.sameThread(), new NoFiles(), Throwable::printStackTrace);
+              book,
+              SharedTables.read(),
+              words,
+              Classroom.CLOCK,
+              new Random(3),
+              Worker.sameThread(),
+              new NoFiles(),
+              Throwable::printStackTrace);
       session.schoolClassProperty().set(of);
       return session;
     }
@@ -106,6 +115,7 @@ public final class RoomTrial {
               List.of(
                   entry("class", 6, () -> new ClassroomView(session, look)),
                   entry("cloths", 3, () -> new ClothsView(session)),
+                  entry("lessons", 5, () -> new LessonsView(session, look)),
                   entry("term", 7, () -> new TermView(session, (file, of, names) -> file)),
                   entry("settings", 8, () -> new SettingsView(session))));
       shell.bookName(session.book().info().name());
@@ -123,7 +133,15 @@ public final class RoomTrial {
     private void walk(Scene scene, Shell shell) throws IOException {
       shell.show("class");
       both(scene, "class");
+      press(scene, words.say("desk.class.show-large"));
+      Window board = Window.getWindows().get(Window.getWindows().size() - 1);
+      write(board.getScene(), "board");
+      board.hide();
+      enter(scene, 2);
+      scroll(scene);
+      both(scene, "class-open");
       look.textSizeProperty().set(new TextSize(200));
+      scroll(scene);
       write(scene, "class-200");
       look.textSizeProperty().set(TextSize.USUAL);
       press(scene, words.say("desk.class.progress"));
@@ -158,6 +176,19 @@ public final class RoomTrial {
       both(scene, "export");
       shell.show("settings");
       both(scene, "settings");
+      shell.show("lessons");
+      both(scene, "lessons");
+      press(scene, words.say("desk.lessons.read"));
+      both(scene, "lesson-read");
+      look.textSizeProperty().set(new TextSize(200));
+      write(scene, "lesson-read-200");
+      look.textSizeProperty().set(TextSize.USUAL);
+      press(scene, words.say("desk.lessons.take-up"));
+      write(scene, "take-up");
+      press(scene, words.say("desk.lessons.back"));
+      press(scene, words.say("desk.lessons.back"));
+      enter(scene, 0);
+      both(scene, "plan");
     }
 
     private void both(Scene scene, String name) throws IOException {
@@ -172,6 +203,13 @@ public final class RoomTrial {
       settle(scene);
       File file = new File(String.valueOf(folder), name + ".png");
       ImageIO.write(SwingFXUtils.fromFXImage(scene.snapshot(null), null), "png", file);
+    }
+
+    private static void scroll(Scene scene) {
+      settle(scene);
+      for (Node each : scene.getRoot().lookupAll(".scroll-pane")) {
+        ((ScrollPane) each).setVvalue(1);
+      }
     }
 
     private static void settle(Scene scene) {
@@ -214,8 +252,7 @@ public final class RoomTrial {
       TableView<?> table = (TableView<?>) scene.getRoot().lookup(".table-view");
       table.getSelectionModel().select(row);
       table.fireEvent(
-          new KeyEvent(
-              KeyEvent.KEY_PRESSED, "", "", KeyCode.ENTER, false, false, false, false));
+          new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.ENTER, false, false, false, false));
     }
   }
 

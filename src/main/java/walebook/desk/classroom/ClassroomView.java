@@ -22,7 +22,8 @@ public final class ClassroomView extends BorderPane {
     PROGRESS
   }
 
-  private final ObjectProperty<Part> part = new SimpleObjectProperty<>(this, "part", Part.COMPARISON);
+  private final ObjectProperty<Part> part =
+      new SimpleObjectProperty<>(this, "part", Part.COMPARISON);
   private final PlaceFrame frame;
   private final ComparisonView comparison;
   private final ProgressView progress;
@@ -45,6 +46,8 @@ public final class ClassroomView extends BorderPane {
     frame.primary(large).lesser(copy);
     large.visibleProperty().bind(part.isEqualTo(Part.COMPARISON));
     copy.visibleProperty().bind(large.visibleProperty());
+    large.managedProperty().bind(large.visibleProperty());
+    copy.managedProperty().bind(large.visibleProperty());
     part.addListener((from, old, now) -> arrange(words));
     arrange(words);
     setCenter(frame);

@@ -9,6 +9,8 @@ import walebook.words.Words;
 
 /** How levels of factors read: numbers with what they are the number of, keys as words. */
 final class LevelWords {
+  private static final int LONGEST = 22;
+
   private final Words words;
 
   LevelWords(Words words) {
@@ -28,6 +30,15 @@ final class LevelWords {
       case WIDTH, LENGTH, FEED -> words.say("desk.class.level." + factor.key(), level);
       default -> choice(level);
     };
+  }
+
+  /** The same with long names cut short, for a plot's labels. */
+  String brief(Comparison comparison, SettingRow row) {
+    List<String> levels =
+        row.levels().stream()
+            .map(each -> each.length() <= LONGEST ? each : each.substring(0, LONGEST - 1) + "…")
+            .toList();
+    return setting(comparison, new SettingRow(levels, row.results()));
   }
 
   /** A row's levels in one line; all of them together when there is nothing to tell apart. */

@@ -1,9 +1,9 @@
 package walebook.desk.classroom;
 
 import javafx.beans.Observable;
+import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.Tooltip;
-import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import walebook.desk.common.ColumnTable;
 import walebook.desk.common.EmptyState;
@@ -67,7 +67,7 @@ final class ProgressView extends VBox {
 
   private void lesson(ColumnTable<ProgressRow> table, int nth, Lesson lesson) {
     TableColumn<ProgressRow, ProgressRow> column =
-        table.figures("", 10, row -> row.share(nth), row -> model.cell(row, nth));
+        table.figures("", 14, row -> row.share(nth), row -> model.cell(row, nth));
     Label title = new Label(lesson.title());
     title.setTooltip(new Tooltip(lesson.title() + "  " + lesson.taughtOn()));
     column.setGraphic(title);

@@ -32,7 +32,7 @@ final class ClothFormPane extends VBox {
             .add(typed("thickness", "", unit), 11);
     FieldGroup edge = new FieldGroup(words.say("desk.cloths.edge"));
     for (String each : ClothFormViewModel.EDGE) {
-      edge.add(yesNo(each), 10);
+      edge.add(yesNo(each), 13);
     }
     FieldGroup rest =
         new FieldGroup(words.say("desk.cloths.rest"))
@@ -43,10 +43,7 @@ final class ClothFormPane extends VBox {
 
   private TypedField typed(String field, String prompt, String unit) {
     return new TypedField(
-        words,
-        words.say("desk.cloths.field." + field, unit),
-        prompt,
-        model.fields().field(field));
+        words, words.say("desk.cloths.field." + field, unit), prompt, model.fields().field(field));
   }
 
   private PickedField kind(List<FabricKind> kinds) {

@@ -27,7 +27,7 @@ final class ReadingFormPane extends VBox {
     this.model = model;
     FieldGroup lengths =
         new FieldGroup(words.say("desk.cloths.reading.lengths"))
-            .add(picked("grain", Grain.values()), 12)
+            .add(picked("grain", Grain.values()), 18)
             .add(typed("gauge", unit), 11)
             .add(typed("stretched", unit), 11)
             .add(typed("released", unit), 11)

@@ -48,14 +48,16 @@ public final class PlaceFrame extends BorderPane {
     sideContent.getStyleClass().add("side-content");
     Label name = Texts.text(title, "place-title");
     context.setAlignment(Pos.CENTER_RIGHT);
-    head.getStyleClass().add("place-head");
+    // The padding stands outside: a BorderPane forgets its own when it measures wrapped text.
+    VBox headBox = new VBox(head);
+    headBox.getStyleClass().add("place-head");
     head.setCenter(name);
     BorderPane.setAlignment(name, Pos.CENTER_LEFT);
     actions.setAlignment(Pos.CENTER_RIGHT);
     foot = new HBox(notice, space(), actions);
     foot.getStyleClass().add("place-foot");
     VBox.setVgrow(sideScroll, Priority.ALWAYS);
-    BorderPane middle = new BorderPane(workScroll, head, null, foot, null);
+    BorderPane middle = new BorderPane(workScroll, headBox, null, foot, null);
     setCenter(middle);
     body.setManaged(false);
     getChildren().add(body);

@@ -1,0 +1,118 @@
+package walebook.act.lesson;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import walebook.book.Book;
+import walebook.book.PieceFilter;
+import walebook.compare.Names;
+import walebook.lesson.BuiltInPacks;
+import walebook.lesson.LessonPack;
+import walebook.lesson.PackSource;
+import walebook.lesson.ReadPack;
+import walebook.problem.Answer;
+import walebook.record.Lesson;
+import walebook.record.PlannedPiece;
+import walebook.record.Student;
+
+/** Reads the packs there are, the lessons a class took up, and who is to sew what. */
+public final class ReadLessons {
+  private final Book book;
+
+  public ReadLessons(Book book) {
+    this.book = book;
+  }
+
+  /**
+   * A lesson that the class took up.
+   *
+   * @param planned how many pieces its plan asks for
+   * @param logged how many of them are logged
+   */
+  public record Taken(Lesson lesson, int planned, int logged) {}
+
+  /**
+   * One student's part of a plan.
+   *
+   * @param name or alias where names are hidden
+   * @param pieces in the student's order
+   */
+  public record Part(String name, List<PlannedPiece> pieces) {
+    public Part {
+      pieces = List.copyOf(pieces);
+    }
+  }
+
+  /**
+   * A lesson's plan.
+   *
+   * @param done keys of the planned pieces that are logged
+   * @param names of cloths
+   */
+  public record ClassPlan(Lesson lesson, List<Part> parts, Set<UUID> done, Names names) {
+    public ClassPlan {
+      parts = List.copyOf(parts);
+      done = Set.copyOf(done);
+    }
+  }
+
+  /** The packs that come with the program. */
+  public static List<LessonPack> packs() {
+    ReadPack read = new ReadPack();
+    List<LessonPack> packs = new ArrayList<>();
+    for (PackSource source : BuiltInPacks.all()) {
+      Answer<LessonPack> pack = read.read(source);
+      if (pack.isGood()) {
+        packs.add(pack.value());
+      }
+    }
+    return packs;
+  }
+
+  /** The class's lessons, first to last. */
+  public List<Taken> taken(UUID classId) {
+    Set<UUID> done = done(classId);
+    List<Taken> all = new ArrayList<>();
+    for (Lesson lesson : book.lessons().of(classId)) {
+      List<PlannedPiece> plan = book.lessons().planOf(lesson.id());
+      int logged = (int) plan.stream().filter(each -> done.contains(each.id())).count();
+      all.add(new Taken(lesson, plan.size(), logged));
+    }
+    return all;
+  }
+
+  /** Who is to sew what in a lesson, or null when the book has no such lesson. */
+  public @Nullable ClassPlan plan(UUID lessonId, boolean namesHidden) {
+    Lesson lesson = book.lessons().find(lessonId);
+    if (lesson == null) {
+      return null;
+    }
+    Map<UUID, List<PlannedPiece>> byStudent = new HashMap<>();
+    for (PlannedPiece each : book.lessons().planOf(lessonId)) {
+      byStudent.computeIfAbsent(each.studentId(), id -> new ArrayList<>()).add(each);
+    }
+    List<Part> parts = new ArrayList<>();
+    for (Student student : book.enrolments().everyoneOf(lesson.classId())) {
+      List<PlannedPiece> pieces = byStudent.get(student.id());
+      if (pieces != null) {
+        parts.add(new Part(namesHidden ? student.alias() : student.name(), pieces));
+      }
+    }
+    return new ClassPlan(
+        lesson, parts, new HashSet<>(done(lesson.classId())), Names.of(book, namesHidden));
+  }
+
+  private Set<UUID> done(UUID classId) {
+    return book.pieces().list(PieceFilter.ALL.ofClass(classId)).stream()
+        .map(each -> each.whose().plannedId())
+        .filter(Objects::nonNull)
+        .collect(Collectors.toSet());
+  }
+}

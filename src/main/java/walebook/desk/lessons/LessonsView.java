@@ -1,0 +1,117 @@
+package walebook.desk.lessons;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.beans.Observable;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.layout.BorderPane;
+import walebook.act.lesson.ReadLessons;
+import walebook.desk.common.PlaceFrame;
+import walebook.desk.common.Session;
+import walebook.desk.common.Texts;
+import walebook.desk.look.Look;
+import walebook.lesson.LessonPack;
+import walebook.words.Words;
+
+/** The place of the lessons: packs and lessons taken up, a pack to read, its plan. */
+public final class LessonsView extends BorderPane {
+  private final Words words;
+  private final Look look;
+  private final LessonsViewModel model;
+
+  /** A view over a session; the look dresses the board that is shown large. */
+  public LessonsView(Session session, Look look) {
+    this.words = session.words();
+    this.look = look;
+    this.model = new LessonsViewModel(session);
+    model.partProperty().addListener((from, old, now) -> show());
+    model.planProperty().addListener((from, old, now) -> show());
+    model.loadedProperty().addListener((from, old, now) -> show());
+    model.taken().addListener((Observable change) -> listChanged());
+    session.schoolClassProperty().addListener((from, old, now) -> listChanged());
+    show();
+  }
+
+  private void listChanged() {
+    if (model.partProperty().get() == LessonsViewModel.Part.LIST) {
+      show();
+    }
+  }
+
+  private void show() {
+    LessonPack pack = model.packProperty().get();
+    ReadLessons.ClassPlan plan = model.planProperty().get();
+    LessonsViewModel.Part part = model.partProperty().get();
+    if (part == LessonsViewModel.Part.READ && pack != null) {
+      setCenter(read(pack));
+    } else if (part == LessonsViewModel.Part.TAKE_UP && pack != null) {
+      setCenter(takeUp(pack));
+    } else if (part == LessonsViewModel.Part.PLAN && plan != null) {
+      setCenter(plan(plan));
+    } else {
+      setCenter(list());
+    }
+  }
+
+  private Node list() {
+    PlaceFrame frame = new PlaceFrame(words, words.say("desk.lessons.title"));
+    if (!model.loadedProperty().get()) {
+      return frame;
+    }
+    List<Node> parts = new ArrayList<>();
+    if (model.session().schoolClassProperty().get() != null) {
+      parts.add(Texts.section(words.say("desk.lessons.taken")));
+      parts.add(
+          model.taken().isEmpty()
+              ? Texts.text(words.say("desk.lessons.none-taken"), "soft")
+              : new TakenTable(words, model));
+    }
+    parts.add(Texts.section(words.say("desk.lessons.packs")));
+    model.packs().forEach(each -> parts.add(new PackCard(words, each, model)));
+    return frame.work(parts.toArray(Node[]::new));
+  }
+
+  private Node read(LessonPack pack) {
+    PlaceFrame frame = new PlaceFrame(words, pack.about().title());
+    Button take = new Button();
+    boolean none = model.session().schoolClassProperty().get() == null;
+    take.setText(words.say(none ? "desk.lessons.start-class" : "desk.lessons.take-up"));
+    take.setOnAction(
+        pressed -> {
+          if (none) {
+            model.startClass();
+          } else {
+            model.takeUp();
+          }
+        });
+    return frame
+        .context(back())
+        .work(new LessonPane(words, look, pack))
+        .means(new PreparePane(words, pack))
+        .primary(take);
+  }
+
+  private Node takeUp(LessonPack pack) {
+    TakeUpViewModel form = new TakeUpViewModel(model.session(), pack, model::taken);
+    Button take = new Button(words.say("desk.lessons.take-up.go"));
+    take.setOnAction(pressed -> form.takeUp());
+    return new PlaceFrame(words, words.say("desk.lessons.take-up.title", pack.about().title()))
+        .context(back())
+        .work(new TakeUpPane(words, form, model.cloths()))
+        .primary(take);
+  }
+
+  private Node plan(ReadLessons.ClassPlan plan) {
+    return new PlaceFrame(words, words.say("desk.lessons.plan.title", plan.lesson().title()))
+        .context(back())
+        .work(new PlanPane(words, plan, model.session().tables()));
+  }
+
+  private Button back() {
+    Button back = new Button(words.say("desk.lessons.back"));
+    back.getStyleClass().add("quiet");
+    back.setOnAction(pressed -> model.back());
+    return back;
+  }
+}

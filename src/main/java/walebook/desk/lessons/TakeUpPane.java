@@ -1,0 +1,51 @@
+package walebook.desk.lessons;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.layout.VBox;
+import walebook.desk.common.FieldGroup;
+import walebook.desk.common.PickedField;
+import walebook.desk.common.Texts;
+import walebook.desk.common.TypedField;
+import walebook.lesson.Plan;
+import walebook.record.Cloth;
+import walebook.words.Words;
+
+/** The fields that take a pack up. */
+final class TakeUpPane extends VBox {
+  TakeUpPane(Words words, TakeUpViewModel model, List<Cloth> cloths) {
+    super(16);
+    Plan plan = model.pack().plan();
+    FieldGroup when =
+        new FieldGroup(words.say("desk.lessons.take-up.when"))
+            .add(new TypedField(words, words.say("desk.lessons.take-up.on"), "", model.on()), 11);
+    getChildren().setAll(Texts.text(words.say("desk.lessons.take-up.says")), when);
+    if (!plan.cloths().isEmpty()) {
+      FieldGroup which = new FieldGroup(words.say("desk.lessons.take-up.cloths"));
+      List<String> keys = new ArrayList<>(List.of(""));
+      cloths.forEach(each -> keys.add(each.id().toString()));
+      for (Plan.ClothSlot slot : plan.cloths()) {
+        which.add(
+            new PickedField(
+                words,
+                words.say("desk.lessons.take-up.slot", slot.slot(), slot.says()),
+                keys,
+                key -> name(cloths, key),
+                model.cloth(slot)),
+            26);
+      }
+      if (cloths.isEmpty()) {
+        which.below(Texts.text(words.say("desk.lessons.take-up.no-cloths"), "caution"));
+      }
+      getChildren().add(which);
+    }
+  }
+
+  private static String name(List<Cloth> cloths, String key) {
+    return cloths.stream()
+        .filter(each -> each.id().toString().equals(key))
+        .map(Cloth::name)
+        .findFirst()
+        .orElse("");
+  }
+}

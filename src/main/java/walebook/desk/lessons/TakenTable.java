@@ -1,0 +1,32 @@
+package walebook.desk.lessons;
+
+import javafx.scene.layout.BorderPane;
+import walebook.act.lesson.ReadLessons;
+import walebook.desk.common.ColumnTable;
+import walebook.words.Words;
+
+/** The lessons that the class took up. */
+final class TakenTable extends BorderPane {
+  private static final int ROWS = 8;
+
+  TakenTable(Words words, LessonsViewModel model) {
+    ColumnTable<ReadLessons.Taken> table = new ColumnTable<>();
+    table.setAccessibleText(words.say("desk.lessons.taken"));
+    table.words(words.say("desk.lessons.col.on"), 9, each -> each.lesson().taughtOn().toString());
+    table.words(words.say("desk.lessons.col.lesson"), 26, each -> each.lesson().title());
+    table.figures(
+        words.say("desk.lessons.col.planned"),
+        9,
+        each -> (double) each.planned(),
+        each -> Integer.toString(each.planned()));
+    table.figures(
+        words.say("desk.lessons.col.logged"),
+        9,
+        each -> (double) each.logged(),
+        each -> Integer.toString(each.logged()));
+    table.getItems().setAll(model.taken());
+    table.asHighAs(ROWS);
+    table.opens(each -> model.plan(each.lesson().id()));
+    setCenter(table);
+  }
+}

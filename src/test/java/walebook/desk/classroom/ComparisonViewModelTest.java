@@ -1,0 +1,121 @@
+package walebook.desk.classroom;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import walebook.book.Classroom;
+import walebook.compare.Factor;
+import walebook.desk.Sessions;
+import walebook.desk.common.Session;
+import walebook.desk.common.Wish;
+import walebook.record.PullReading;
+import walebook.record.SeamEnd;
+
+class ComparisonViewModelTest {
+  @TempDir Path folder;
+
+  private static void pieces(Classroom room, double width, int gave, int held) {
+    for (int i = 0; i < gave + held; i++) {
+      SeamEnd end = i < gave ? SeamEnd.GAVE : SeamEnd.HELD;
+      room.book
+          .pieces()
+          .add(
+              room.piece(
+                  i % 2 == 0 ? room.first.id() : room.second.id(),
+                  width,
+                  List.of(new PullReading(1, end, 130 + i)),
+                  List.of(),
+                  null));
+    }
+  }
+
+  @Test
+  void heldAndGaveAreCountedApartAndOnlyWhatGaveHasAMedian() {
+    try (Classroom room = Classroom.in(folder.resolve("a.walebook"))) {
+      pieces(room, 1.5, 3, 0);
+      pieces(room, 2.5, 1, 2);
+      ComparisonViewModel model = new ComparisonViewModel(Sessions.of(room));
+      assertThat(model.rows())
+          .extracting(ComparedRow::setting)
+          .containsExactly("width 1.5", "width 2.5");
+      ComparedRow wide = model.rows().get(1);
+      assertThat(wide.found().held()).isEqualTo(2);
+      assertThat(wide.found().gave()).isEqualTo(1);
+      // 130 mm on a gauge of 100 mm is 30 % by definition; the held 131 and 132 stay out of it.
+      assertThat(Objects.requireNonNull(wide.found().stretchOfGave()).median()).isEqualTo(30);
+      var plot = Objects.requireNonNull(model.foundProperty().get().plot().plot());
+      assertThat(plot.rows().get(0).median()).isNotNull();
+      assertThat(plot.rows().get(1).median()).isNull();
+    }
+  }
+
+  @Test
+  void aSmallDifferenceIsCalledLuckAndALargeOneIsNot() {
+    try (Classroom room = Classroom.in(folder.resolve("b.walebook"))) {
+      pieces(room, 1.5, 3, 0);
+      pieces(room, 2.5, 1, 2);
+      Session session = Sessions.of(room);
+      ComparisonViewModel model = new ComparisonViewModel(session);
+      assertThat(model.foundProperty().get().says().get(0)).contains("luck alone could");
+      pieces(room, 1.5, 9, 0);
+      pieces(room, 2.5, 0, 9);
+      session.changed();
+      // Fisher's exact p of 11 of 12 against 0 of 12 is about 0.00001 (hypergeometric, by hand:
+      // 12 / C(24, 11) and its like are the only tables as unlikely).
+      assertThat(model.foundProperty().get().says().get(0)).contains("larger than luck");
+    }
+  }
+
+  @Test
+  void factorsLessonAndClothNarrowTheQuestion() {
+    try (Classroom room = Classroom.in(folder.resolve("c.walebook"))) {
+      pieces(room, 1.5, 2, 0);
+      pieces(room, 2.5, 2, 0);
+      ComparisonViewModel model = new ComparisonViewModel(Sessions.of(room));
+      model.tellApart(Factor.WIDTH, false);
+      assertThat(model.rows()).extracting(ComparedRow::setting).containsExactly("all pieces");
+      model.tellApart(Factor.STUDENT, true);
+      assertThat(model.rows())
+          .extracting(ComparedRow::setting)
+          .containsExactly("Ada Pier", "Bo Quay");
+      assertThat(model.cloths()).extracting(Choice::name).contains("Grey jersey");
+      model.clothProperty().set(model.cloths().get(1));
+      assertThat(model.foundProperty().get().pieces()).isEqualTo(4);
+    }
+  }
+
+  @Test
+  void theBoardShowsAliasesForNames() {
+    try (Classroom room = Classroom.in(folder.resolve("d.walebook"))) {
+      pieces(room, 2.5, 4, 0);
+      ComparisonViewModel model = new ComparisonViewModel(Sessions.of(room));
+      model.tellApart(Factor.STUDENT, true);
+      List<ComparedRow> shown = new ArrayList<>();
+      model.forBoard(board -> shown.addAll(board.rows()));
+      assertThat(shown).extracting(ComparedRow::setting).containsExactly("S01", "S02");
+    }
+  }
+
+  @Test
+  void anOpenRowShowsItsPiecesAndAPieceOpensInItsPlace() {
+    try (Classroom room = Classroom.in(folder.resolve("e.walebook"))) {
+      pieces(room, 1.5, 1, 0);
+      pieces(room, 2.5, 1, 0);
+      Session session = Sessions.of(room);
+      ComparisonViewModel model = new ComparisonViewModel(session);
+      model.open(model.rows().get(1));
+      session.changed();
+      ComparedRow open = Objects.requireNonNull(model.openProperty().get());
+      assertThat(open.setting()).isEqualTo("width 2.5");
+      var piece = open.found().results().get(0);
+      model.openPiece(piece);
+      assertThat(session.wishProperty().get())
+          .isEqualTo(new Wish("pieces", Wish.What.OPEN, piece.pieceId()));
+    }
+  }
+}

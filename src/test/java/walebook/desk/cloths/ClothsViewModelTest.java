@@ -1,0 +1,63 @@
+package walebook.desk.cloths;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import walebook.act.cloth.ClothCard;
+import walebook.book.Classroom;
+import walebook.desk.RoomBook;
+import walebook.desk.Sessions;
+import walebook.desk.common.Session;
+import walebook.desk.common.Wish;
+import walebook.record.Grain;
+
+class ClothsViewModelTest {
+  @TempDir Path folder;
+
+  @Test
+  void aCardSumsUpEachGrainFromItsHardestPull() {
+    try (Classroom room = RoomBook.in(folder.resolve("a.walebook"))) {
+      ClothsViewModel model = new ClothsViewModel(Sessions.of(room));
+      assertThat(model.lines()).hasSize(3);
+      model.open(room.cloth.id());
+      ClothCard card = Objects.requireNonNull(model.cardProperty().get());
+      assertThat(model.partProperty().get()).isEqualTo(ClothsViewModel.Part.CARD);
+      assertThat(card.grains())
+          .extracting(each -> each.grain())
+          .containsExactly(Grain.WALE, Grain.COURSE);
+      assertThat(card.grains().get(0).stretch().n()).isEqualTo(4);
+      assertThat(card.grains().get(0).left()).isEqualTo(1);
+      assertThat(card.balance()).isNotNull();
+      assertThat(card.pieces()).isEqualTo(36);
+    }
+  }
+
+  @Test
+  void opensTheClothThatAnotherPlaceWishesFor() {
+    try (Classroom room = Classroom.in(folder.resolve("b.walebook"))) {
+      Session session = Sessions.of(room);
+      session.wish(new Wish("cloths", Wish.What.OPEN, room.cloth.id()));
+      ClothsViewModel model = new ClothsViewModel(session);
+      assertThat(Objects.requireNonNull(model.cardProperty().get()).cloth()).isEqualTo(room.cloth);
+    }
+  }
+
+  @Test
+  void backLeadsFromAFormToTheCardAndFromThereToTheList() {
+    try (Classroom room = Classroom.in(folder.resolve("c.walebook"))) {
+      ClothsViewModel model = new ClothsViewModel(Sessions.of(room));
+      model.open(room.cloth.id());
+      model.measure();
+      model.back();
+      assertThat(model.partProperty().get()).isEqualTo(ClothsViewModel.Part.CARD);
+      model.back();
+      assertThat(model.partProperty().get()).isEqualTo(ClothsViewModel.Part.LIST);
+      model.add();
+      model.back();
+      assertThat(model.partProperty().get()).isEqualTo(ClothsViewModel.Part.LIST);
+    }
+  }
+}

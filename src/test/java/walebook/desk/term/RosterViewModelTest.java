@@ -1,0 +1,59 @@
+package walebook.desk.term;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import walebook.book.Classroom;
+import walebook.desk.Sessions;
+import walebook.record.Student;
+import walebook.record.Tier;
+
+class RosterViewModelTest {
+  @TempDir Path folder;
+
+  @Test
+  void addsNamesWithCodesOfTheirOwn() {
+    try (Classroom room = Classroom.in(folder.resolve("a.walebook"))) {
+      RosterViewModel model = new RosterViewModel(Sessions.of(room));
+      model.names().field("students").text().set("Cleo Mole\nBo Quay");
+      model.add();
+      assertThat(model.students()).extracting(Student::alias).containsExactly("S01", "S02", "S03");
+      assertThat(model.names().text("students")).isEmpty();
+    }
+  }
+
+  @Test
+  void changesAStudentAndRefusesATakenCode() {
+    try (Classroom room = Classroom.in(folder.resolve("b.walebook"))) {
+      RosterViewModel model = new RosterViewModel(Sessions.of(room));
+      model.open(room.first);
+      model.card().field("student-alias").text().set("S02");
+      model.save();
+      assertThat(Objects.requireNonNull(model.card().field("student-alias").problem().get()).code())
+          .isEqualTo("alias.taken");
+      model.card().field("student-alias").text().set("S09");
+      model.card().field("student-tier").text().set("own");
+      model.save();
+      assertThat(model.openProperty().get()).isNull();
+      Student changed = Objects.requireNonNull(room.book.students().find(room.first.id()));
+      assertThat(changed.alias()).isEqualTo("S09");
+      assertThat(changed.tier()).isEqualTo(Tier.OWN);
+    }
+  }
+
+  @Test
+  void leavingIsAskedAboutOnce() {
+    try (Classroom room = Classroom.in(folder.resolve("c.walebook"))) {
+      RosterViewModel model = new RosterViewModel(Sessions.of(room));
+      model.open(room.second);
+      model.leave();
+      assertThat(model.leavingProperty().get()).isTrue();
+      assertThat(model.students()).hasSize(2);
+      model.leave();
+      assertThat(model.students()).containsExactly(room.first);
+    }
+  }
+}
