@@ -1,0 +1,5 @@
+/** Tests of the lesson packs. */
+@NullMarked
+package walebook.lesson;
+
+import org.jspecify.annotations.NullMarked;
