@@ -19,8 +19,7 @@ final class DemoFaults {
     this.chance = chance;
   }
 
-  List<FaultSeen> on(
-      Attempt attempt, double skill, double pressedEdge, List<PullReading> pulls) {
+  List<FaultSeen> on(Attempt attempt, double skill, double pressedEdge, List<PullReading> pulls) {
     List<FaultSeen> seen = new ArrayList<>();
     if (pressedEdge > 2.2) {
       seen.add(

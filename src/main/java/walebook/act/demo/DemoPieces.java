@@ -116,9 +116,7 @@ final class DemoPieces {
 
   private void tryAgain(Attempt before, TestPiece piece) {
     boolean control = before.stitch().equals("301");
-    if (control
-        || piece.seen().outcome() != PieceOutcome.CHANGE
-        || !chance.happens(TRIES_AGAIN)) {
+    if (control || piece.seen().outcome() != PieceOutcome.CHANGE || !chance.happens(TRIES_AGAIN)) {
       return;
     }
     Attempt next = next(before, piece);
@@ -137,8 +135,7 @@ final class DemoPieces {
     if (has(piece, "wavy-seam") && before.pressure() != Step.LOWER) {
       return before.again(id, "pressure", Attempt.Change.pressure(Step.LOWER));
     }
-    boolean gave =
-        piece.measure().pulls().stream().anyMatch(each -> each.end() == SeamEnd.GAVE);
+    boolean gave = piece.measure().pulls().stream().anyMatch(each -> each.end() == SeamEnd.GAVE);
     Double length = before.length();
     Double width = before.width();
     if (gave && length != null && length > 1.5) {

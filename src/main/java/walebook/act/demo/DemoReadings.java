@@ -109,5 +109,4 @@ final class DemoReadings {
   private static Grain other(Grain grain) {
     return grain == Grain.WALE ? Grain.COURSE : Grain.WALE;
   }
-
 }

@@ -33,8 +33,7 @@ record DemoRoom(
 
   static DemoRoom save(Book book) {
     Stamp stamp = Evening.ALL.get(0).stamp(0);
-    Term term =
-        new Term(Ids.next(), "Autumn 2026", Evening.termStart(), Evening.termEnd(), stamp);
+    Term term = new Term(Ids.next(), "Autumn 2026", Evening.termStart(), Evening.termEnd(), stamp);
     book.terms().add(term);
     Tutor tutor = new Tutor(Ids.next(), DemoStudent.TUTOR, stamp);
     book.tutors().add(tutor);

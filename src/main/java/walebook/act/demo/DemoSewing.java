@@ -133,8 +133,7 @@ final class DemoSewing {
       double seam = gives * Math.exp(chance.normal(0.05));
       double cloth = stops * Math.exp(chance.normal(0.03));
       SeamEnd end = seam < cloth ? SeamEnd.GAVE : SeamEnd.HELD;
-      pulls.add(
-          new PullReading(nth, end, Math.rint(GAUGE_MM * (1 + Math.min(seam, cloth) / 100))));
+      pulls.add(new PullReading(nth, end, Math.rint(GAUGE_MM * (1 + Math.min(seam, cloth) / 100))));
     }
     return pulls;
   }

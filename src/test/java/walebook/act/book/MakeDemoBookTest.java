@@ -59,7 +59,9 @@ class MakeDemoBookTest {
     assertThat(book.lessons().of(book.classes().all().get(0).id())).hasSize(6);
     assertThat(pieces).hasSizeBetween(270, 330);
     assertThat(pieces).filteredOn(each -> each.parent() != null).hasSizeBetween(20, 80);
-    assertThat(pieces).filteredOn(each -> each.measure().pulls().size() == 3).hasSizeGreaterThan(30);
+    assertThat(pieces)
+        .filteredOn(each -> each.measure().pulls().size() == 3)
+        .hasSizeGreaterThan(30);
   }
 
   @Test
@@ -101,8 +103,10 @@ class MakeDemoBookTest {
 
   @Test
   void studentsGrow() {
-    double early = grade(pieces.stream().filter(each -> each.whose().sewnOn().getMonthValue() < 10));
-    double late = grade(pieces.stream().filter(each -> each.whose().sewnOn().getMonthValue() == 10));
+    double early =
+        grade(pieces.stream().filter(each -> each.whose().sewnOn().getMonthValue() < 10));
+    double late =
+        grade(pieces.stream().filter(each -> each.whose().sewnOn().getMonthValue() == 10));
     assertThat(late).isGreaterThan(early);
   }
 
@@ -116,8 +120,7 @@ class MakeDemoBookTest {
 
   @Test
   void everyPieceCanBeJudged() {
-    PieceRoom room =
-        LoadPieceRoom.of(book, SharedTables.read(), book.classes().all().get(0).id());
+    PieceRoom room = LoadPieceRoom.of(book, SharedTables.read(), book.classes().all().get(0).id());
     assertThat(pieces)
         .allSatisfy(each -> assertThat(JudgePiece.of(each, room).working().verdict()).isNotNull());
   }
