@@ -45,8 +45,7 @@ final class BookJobs {
       throw new Refused(
           Exit.NO_BOOK,
           List.of(
-              Problem.refuse(
-                  "book.folder-read-only", place, String.valueOf(e.getMessage()), "")));
+              Problem.refuse("book.folder-read-only", place, String.valueOf(e.getMessage()), "")));
     }
     MakeDemoBook demo = new MakeDemoBook(new SqliteFiles(), terminal.clock());
     try (Book book =

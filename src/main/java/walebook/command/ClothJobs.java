@@ -89,8 +89,7 @@ final class ClothJobs {
   }
 
   private static Exit list(Typed typed, Terminal terminal, Book book) {
-    Map<UUID, Map<Grain, ClothStretch>> stretches =
-        ClothStretch.of(book.clothLog().allReadings());
+    Map<UUID, Map<Grain, ClothStretch>> stretches = ClothStretch.of(book.clothLog().allReadings());
     ArrayNode json = Json.array();
     Table table =
         new Table(

@@ -11,7 +11,12 @@ import java.util.List;
  * @param operands words that follow without a hyphen, all of them needed
  */
 record Job(
-    String words, String says, List<Option> options, List<Option> operands, boolean json, Work work) {
+    String words,
+    String says,
+    List<Option> options,
+    List<Option> operands,
+    boolean json,
+    Work work) {
 
   static final Option BOOK = Option.needed("book", "FILE", "command.option.book");
   static final Option CLASS = Option.of("class", "NAME", "command.option.class");

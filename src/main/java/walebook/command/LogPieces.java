@@ -88,7 +88,7 @@ final class LogPieces {
         if (line.isBlank()) {
           continue;
         }
-        Answer<TestPiece> saved = line(line, number, usual);
+        Answer<TestPiece> saved = line(line, usual);
         if (saved.isGood()) {
           terminal.out().println(saved.value().code());
           terminal.out().flush();
@@ -103,7 +103,7 @@ final class LogPieces {
     return exit;
   }
 
-  private Answer<TestPiece> line(String line, int number, Map<String, String> usual) {
+  private Answer<TestPiece> line(String line, Map<String, String> usual) {
     Answer<Map<String, String>> pairs = ReadPairs.of(line);
     if (!pairs.isGood()) {
       return Answer.bad(pairs.problems());

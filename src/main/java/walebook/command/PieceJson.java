@@ -98,8 +98,6 @@ final class PieceJson {
     if (value.isArray() || value.isObject()) {
       return value.values().stream().map(PieceJson::text).collect(Collectors.joining(" "));
     }
-    return value.isNumber()
-        ? walebook.quantity.Show.upTo(value.asDouble(), 2)
-        : value.asString("");
+    return value.isNumber() ? walebook.quantity.Show.upTo(value.asDouble(), 2) : value.asString("");
   }
 }

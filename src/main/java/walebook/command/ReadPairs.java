@@ -29,8 +29,7 @@ final class ReadPairs {
       } else {
         String value = next.group(2) == null ? next.group(3) : next.group(2);
         if (pairs.put(next.group(1), value) != null) {
-          problems.add(
-              Problem.refuse("pair.twice", Place.field(next.group(1)), next.group(1), ""));
+          problems.add(Problem.refuse("pair.twice", Place.field(next.group(1)), next.group(1), ""));
         }
       }
     }

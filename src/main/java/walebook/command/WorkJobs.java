@@ -78,8 +78,7 @@ final class WorkJobs {
     ArrayNode json = Json.array();
     for (Calculation each : calculations) {
       List<String> names = each.inputs().stream().map(Input::name).toList();
-      table.row(
-          List.of(each.name(), terminal.words().say(each.says()), String.join(" ", names)));
+      table.row(List.of(each.name(), terminal.words().say(each.says()), String.join(" ", names)));
       ObjectNode node = json.addObject();
       node.put("name", each.name());
       node.put("says", terminal.words().say(each.says()));

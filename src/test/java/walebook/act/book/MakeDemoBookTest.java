@@ -1,9 +1,11 @@
 package walebook.act.book;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -71,10 +73,10 @@ class MakeDemoBookTest {
         .all()
         .forEach(
             cloth -> {
-              var known = stretches.get(cloth.id());
+              Map<Grain, ClothStretch> known = requireNonNull(stretches.get(cloth.id()));
               assertThat(known).containsKeys(Grain.WALE, Grain.COURSE);
-              assertThat(known.get(Grain.COURSE).percent())
-                  .isGreaterThan(known.get(Grain.WALE).percent());
+              assertThat(requireNonNull(known.get(Grain.COURSE)).percent())
+                  .isGreaterThan(requireNonNull(known.get(Grain.WALE)).percent());
               assertThat(
                       book.clothLog().readingsOf(cloth.id()).stream()
                           .map(each -> each.measuredBy())
