@@ -1,6 +1,6 @@
 package walebook.lesson;
 
-import java.io.ByteArrayInputStream;
+import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -11,6 +11,7 @@ import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
+import walebook.problem.Answer;
 import walebook.problem.Place;
 import walebook.problem.Problem;
 
@@ -43,17 +44,21 @@ final class CheckSvg {
   }
 
   static List<Problem> check(String file, byte[] svg) {
+    Answer<String> text = PlainText.of(file, svg, PackLimits.PICTURE_BYTES);
+    if (!text.isGood()) {
+      return text.problems();
+    }
     CheckSvg check = new CheckSvg(file);
-    check.read(svg);
+    check.read(text.value());
     return List.copyOf(check.problems);
   }
 
-  private void read(byte[] svg) {
+  private void read(String svg) {
     XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
     factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
     factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
     try {
-      XMLStreamReader reader = factory.createXMLStreamReader(new ByteArrayInputStream(svg));
+      XMLStreamReader reader = factory.createXMLStreamReader(new StringReader(svg));
       boolean root = true;
       while (reader.hasNext()) {
         int event = reader.next();

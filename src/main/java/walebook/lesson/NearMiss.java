@@ -9,16 +9,21 @@ import org.jspecify.annotations.Nullable;
 final class NearMiss {
   private NearMiss() {}
 
-  /** The known word within a third of its letters of what was typed, or null. */
+  /** The known word within a third of its letters of what was typed, or begun by it, or null. */
   static @Nullable String of(String typed, Collection<String> known) {
     if (typed.length() > 60) {
       return null;
     }
     String plain = plain(typed);
     return known.stream()
-        .filter(each -> slips(plain, plain(each)) <= Math.max(1, each.length() / 3))
+        .filter(each -> isNear(plain, plain(each)))
         .min(Comparator.comparingInt(each -> slips(plain, plain(each))))
         .orElse(null);
+  }
+
+  private static boolean isNear(String typed, String known) {
+    boolean begun = typed.length() > 2 && known.startsWith(typed + "_");
+    return begun || slips(typed, known) <= Math.max(1, known.length() / 3);
   }
 
   private static String plain(String word) {

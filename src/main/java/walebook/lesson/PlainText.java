@@ -19,11 +19,12 @@ final class PlainText {
    * The text, without a byte order mark, its lines ended by a line feed.
    *
    * @param file name for the problem's place
+   * @param most how many bytes at most
    */
-  static Answer<String> of(String file, byte[] bytes) {
-    if (bytes.length > PackLimits.TEXT_BYTES) {
-      String most = PackLimits.TEXT_BYTES / 1024 + " KB";
-      return Answer.bad(Problem.refuse("pack.too-big", new Place.Path(file), "", most));
+  static Answer<String> of(String file, byte[] bytes, long most) {
+    if (bytes.length > most) {
+      return Answer.bad(
+          Problem.refuse("pack.too-big", new Place.Path(file), "", most / 1024 + " KB"));
     }
     CharsetDecoder decoder =
         StandardCharsets.UTF_8

@@ -98,7 +98,7 @@ public final class ReadPack {
       problems.add(Problem.refuse("pack.file-missing", place, "", file));
       return null;
     }
-    Answer<String> text = PlainText.of(path(source, file), bytes);
+    Answer<String> text = PlainText.of(path(source, file), bytes, PackLimits.TEXT_BYTES);
     problems.addAll(text.problems());
     return text.isGood() ? text.value() : null;
   }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Compose;
+import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.NodeTuple;
@@ -25,6 +26,9 @@ import walebook.problem.Problem;
 final class ReadYaml {
   private static final JsonNodeFactory MAKE = JsonNodeFactory.instance;
 
+  /** Beyond this a double no longer tells whole numbers apart, and a pack has no use for it. */
+  private static final double MOST = 1e15;
+
   private final String file;
   private final Map<String, YamlDoc.Spot> values = new HashMap<>();
   private final Map<String, YamlDoc.Spot> keys = new HashMap<>();
@@ -36,18 +40,25 @@ final class ReadYaml {
 
   static Answer<YamlDoc> read(String file, String yaml) {
     LoadSettings settings =
-        LoadSettings.builder().setLabel(file).setMaxAliasesForCollections(0).build();
+        LoadSettings.builder()
+            .setLabel(file)
+            .setMaxAliasesForCollections(0)
+            .setAllowNonScalarKeys(true)
+            .build();
     List<Problem> tricks = GuardYaml.check(file, yaml, settings);
     if (!tricks.isEmpty()) {
       return Answer.bad(tricks);
     }
-    return new Compose(settings)
-        .composeString(yaml)
-        .map(node -> Answer.good(new ReadYaml(file).tree(node)))
-        .orElseGet(
-            () ->
-                Answer.bad(
-                    Problem.refuse("pack.empty", new Place.Spot(file, 1, 1, ""), "", "format: 1")));
+    Place.Spot start = new Place.Spot(file, 1, 1, "");
+    try {
+      return new Compose(settings)
+          .composeString(yaml)
+          .map(node -> Answer.good(new ReadYaml(file).tree(node)))
+          .orElseGet(() -> Answer.bad(Problem.refuse("pack.empty", start, "", "format: 1")));
+    } catch (YamlEngineException e) { // what the stream alone could not show
+      String said = ReadRuns.firstLine(String.valueOf(e.getMessage()));
+      return Answer.bad(Problem.refuse("pack.yaml", start, said, ""));
+    }
   }
 
   private YamlDoc tree(Node node) {
@@ -112,10 +123,12 @@ final class ReadYaml {
     }
     try {
       double value = Double.parseDouble(text);
-      if (value == Math.rint(value) && Math.abs(value) < 1e15) {
+      if (!(Math.abs(value) < MOST)) {
+        return MAKE.stringNode(text);
+      } else if (value == Math.rint(value)) {
         return MAKE.numberNode((long) value); // 2.0 and 2 are one level, not two
       }
-      return Double.isFinite(value) ? MAKE.numberNode(value) : MAKE.stringNode(text);
+      return MAKE.numberNode(value);
     } catch (NumberFormatException e) {
       return MAKE.stringNode(text);
     }

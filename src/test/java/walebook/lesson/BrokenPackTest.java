@@ -44,7 +44,7 @@ class BrokenPackTest {
           'grain: course\\n  - what: Strips' | 'grain: corse\\n  - what: Strips' | choice-near | 42 | 12 | materials[0].grain | 'course'
           '- key: iron' | '- key: hair-and-cuffs' | key-twice | 78 | 10 | cautions[4].key |
           '- key: iron' | '- key: Hot Iron' | pattern | 74 | 10 | cautions[2].key | 'seam-that-stretches'
-          'log: [cloth, grain' | 'log: [cloth, gain' | choice-near | 21 | 48 | log[1] | 'grain'
+          'log: [cloth, grain' | 'log: [cloth, gain' | choice-near | 89 | 14 | log[1] | 'grain'
           'log: [cloth, grain' | 'log: [cloth, cloth, grain' | list-repeats | 89 | 6 | log |
           'log: [cloth, grain' | 'log: [cloth, weather, grain' | choice | 89 | 14 | log[1] |
           'gauge_mm: 100' | 'gauge_mm: 10 cm' | want-number | 92 | 13 | measure.gauge_mm |

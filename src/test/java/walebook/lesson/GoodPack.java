@@ -10,9 +10,17 @@ import java.util.TreeMap;
 final class GoodPack {
   static final String NAME = "seam-that-stretches";
 
+  private static final Map<String, byte[]> FILES = Map.copyOf(load());
+
   private GoodPack() {}
 
   static Map<String, byte[]> files() {
+    Map<String, byte[]> files = new TreeMap<>();
+    FILES.forEach((file, content) -> files.put(file, content.clone()));
+    return files;
+  }
+
+  private static Map<String, byte[]> load() {
     PackSource seam = BuiltInPacks.all().get(1);
     Map<String, byte[]> files = new TreeMap<>();
     try {

@@ -40,8 +40,25 @@ class LessonTextTest {
   void listsTablesAndPicturesStandAlone() {
     LessonText text =
         read(
-            "## S\n\n3. a\n4. b\n   - c\n\n| h | i |\n|---|---|\n| 1 | **2** |\n\n"
-                + "see ![a seam, open](s.svg) here\n\n> note\n\n---\n\n    typed\n");
+            """
+            ## S
+
+            3. a
+            4. b
+               - c
+
+            | h | i |
+            |---|---|
+            | 1 | **2** |
+
+            see ![a seam, open](s.svg) here
+
+            > note
+
+            ---
+
+                typed
+            """);
     List<Block> blocks = text.steps().get(0).blocks();
     Block.Items list = (Block.Items) blocks.get(0);
     assertThat(list.numbered()).isTrue();
