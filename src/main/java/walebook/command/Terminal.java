@@ -9,6 +9,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.security.SecureRandom;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.Random;
 import walebook.words.Words;
 
@@ -28,7 +29,7 @@ public record Terminal(
         new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8),
         new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8),
         Words.english(),
-        Clock.systemDefaultZone(),
+        Clock.system(ZoneId.systemDefault()),
         new SecureRandom());
   }
 

@@ -31,7 +31,7 @@ class OpeningTest {
     assertThat(opened.isGood()).isFalse();
     Problem problem = opened.problems().get(0);
     assertThat(problem.place()).isEqualTo(new Place.Path(file.toString()));
-    assertThat(WORDS.say(problem)).contains(file.toString()).doesNotContain("[");
+    assertThat(WORDS.say(problem)).contains(file.toString()).doesNotContain("[problem.");
     return problem;
   }
 
@@ -172,7 +172,7 @@ class OpeningTest {
   private static String codeOfMaking(Path file, String name) {
     Answer<Book> made = new SqliteFiles().make(file, name, false, Unit.MM, Classroom.CLOCK);
     assertThat(made.isGood()).isFalse();
-    assertThat(WORDS.say(made.problems().get(0))).doesNotContain("[");
+    assertThat(WORDS.say(made.problems().get(0))).doesNotContain("[problem.");
     return made.problems().get(0).code();
   }
 }
