@@ -26,6 +26,9 @@ public final class FaultsViewModel {
   private final List<Fault> known;
   private final StringProperty text;
   private final ObservableList<FaultSeen> seen = FXCollections.observableArrayList();
+  // Kept, since a view of a list holds its listeners only as long as it lives itself.
+  private final ObservableList<FaultSeen> seenView =
+      FXCollections.unmodifiableObservableList(seen);
   private final ReadOnlyObjectWrapper<@Nullable FaultSeen> inHand =
       new ReadOnlyObjectWrapper<>(this, "inHand");
 
@@ -55,7 +58,7 @@ public final class FaultsViewModel {
 
   /** The faults seen, in the order of choosing. */
   public ObservableList<FaultSeen> seen() {
-    return FXCollections.unmodifiableObservableList(seen);
+    return seenView;
   }
 
   /** The one whose place, severity and time are being chosen, or null. */

@@ -77,6 +77,7 @@ final class FieldViews {
             (from, was, now) -> {
               if (!now) {
                 field.leave();
+                model.keepDraft();
               }
             });
     field.problemProperty().addListener((from, old, now) -> box.showProblem(now));

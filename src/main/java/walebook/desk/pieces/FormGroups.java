@@ -2,12 +2,15 @@ package walebook.desk.pieces;
 
 import java.util.List;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import walebook.act.piece.PieceField;
 import walebook.desk.common.FieldBox;
 import walebook.desk.common.FieldGroup;
 import walebook.desk.common.Fold;
+import walebook.desk.common.Texts;
 import walebook.words.Words;
 
 /** The four groups of the log form in the order of the hands. */
@@ -22,15 +25,39 @@ final class FormGroups {
     this.model = model;
   }
 
-  FieldGroup cloth() {
+  /** The settings of the plan as one sentence, with a way to change one. */
+  VBox planned() {
+    Label says = Texts.text("");
+    says.textProperty().bind(model.settingsSaysProperty());
+    Button open = new Button(words.say("desk.pieces.change-setting"));
+    open.getStyleClass().add("quiet");
+    open.setId("change-setting");
+    open.setOnAction(pressed -> model.settingsOpenProperty().set(true));
+    VBox card = new VBox(Texts.section(words.say("desk.pieces.as-planned")), says, open);
+    card.getStyleClass().addAll("card", "as-planned");
+    card.visibleProperty().bind(model.settingsOpenProperty().not());
+    card.managedProperty().bind(card.visibleProperty());
+    return card;
+  }
+
+  /** The cloth and the machine, while they are open. */
+  VBox settings() {
+    VBox open = new VBox(cloth(), machine());
+    open.getStyleClass().add("log-form");
+    open.visibleProperty().bind(model.settingsOpenProperty());
+    open.managedProperty().bind(open.visibleProperty());
+    return open;
+  }
+
+  private FieldGroup cloth() {
     FieldGroup group = new FieldGroup(words.say("desk.pieces.group.cloth"));
-    add(group, PieceField.CLOTH, 18);
-    add(group, PieceField.GRAIN, 15);
+    add(group, PieceField.CLOTH, 17);
+    add(group, PieceField.GRAIN, 19);
     add(group, PieceField.LAYERS, 6);
     return group;
   }
 
-  FieldGroup machine() {
+  private FieldGroup machine() {
     FieldGroup group = new FieldGroup(words.say("desk.pieces.group.machine"));
     add(group, PieceField.METHOD, 9);
     add(group, PieceField.MACHINE, 12);
@@ -88,7 +115,7 @@ final class FormGroups {
 
   private void pull(FieldGroup group, PieceField end, PieceField length) {
     FlowPane row = row();
-    row.getChildren().add(views.of(end));
+    add(row, end, 25);
     add(row, length, 9);
     row.managedProperty().bind(model.field(end).askedProperty());
     row.visibleProperty().bind(row.managedProperty());

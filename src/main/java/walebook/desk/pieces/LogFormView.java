@@ -64,8 +64,8 @@ final class LogFormView {
         new VBox(
             line(model.noteProperty(), "soft"),
             line(model.changeProperty(), "change"),
-            groups.cloth(),
-            groups.machine(),
+            groups.planned(),
+            groups.settings(),
             groups.measure(),
             groups.seen());
     form.getStyleClass().add("log-form");

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import java.util.function.Consumer;
+import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyIntegerProperty;
@@ -13,6 +14,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleBooleanProperty;
 import org.jspecify.annotations.Nullable;
 import walebook.act.piece.KeepDraft;
 import walebook.act.piece.PieceEntry;
@@ -44,7 +46,11 @@ public final class LogFormViewModel {
       new ReadOnlyObjectWrapper<>(this, "meaning");
   private final ReadOnlyObjectWrapper<@Nullable PieceField> attention =
       new ReadOnlyObjectWrapper<>(this, "attention");
+  private final ReadOnlyStringWrapper settingsSays =
+      new ReadOnlyStringWrapper(this, "settingsSays", "");
+  private final BooleanProperty settingsOpen = new SimpleBooleanProperty(this, "settingsOpen", true);
   private @Nullable FormStart start;
+  private int kept;
   private List<Problem> askedAbout = List.of();
   private boolean filling;
 
@@ -114,6 +120,16 @@ public final class LogFormViewModel {
     return meaning.getReadOnlyProperty();
   }
 
+  /** Cloth and machine as one sentence. */
+  public ReadOnlyStringProperty settingsSaysProperty() {
+    return settingsSays.getReadOnlyProperty();
+  }
+
+  /** Whether cloth and machine are open to be changed; a planned piece begins with them shut. */
+  public BooleanProperty settingsOpenProperty() {
+    return settingsOpen;
+  }
+
   /** The field that wants attention after a refused save, or null. */
   public ReadOnlyObjectProperty<@Nullable PieceField> attentionProperty() {
     return attention.getReadOnlyProperty();
@@ -129,6 +145,8 @@ public final class LogFormViewModel {
     photos.clear();
     filling = false;
     edits.set(0);
+    kept = 0;
+    settingsOpen.set(next.entry().plannedId() == null);
     askedAbout = List.of();
     asking.set(false);
     whole.set("");
@@ -156,7 +174,8 @@ public final class LogFormViewModel {
   /** Keeps what is typed, so that it is there again after a crash. */
   public void keepDraft() {
     FormStart now = start;
-    if (now != null && edits.get() > 0 && !busy.get()) {
+    if (now != null && edits.get() != kept && !busy.get()) {
+      kept = edits.get();
       PieceEntry entry = fields.typed(now.entry());
       session.run(
           progress -> {
@@ -164,6 +183,18 @@ public final class LogFormViewModel {
             return entry.pieceId();
           },
           kept -> {});
+    }
+  }
+
+  /**
+   * Keeps what is typed and lets the form rest, before the book is closed. At once, on the calling
+   * thread: there is no later.
+   */
+  public void rest() {
+    FormStart now = start;
+    start = null;
+    if (now != null && edits.get() != kept) {
+      new KeepDraft(session.book()).keep(fields.typed(now.entry()));
     }
   }
 
@@ -207,6 +238,7 @@ public final class LogFormViewModel {
     fields.found(
         ReadPiece.read(entry, now.room(), today, session.clock().instant(), "AAAAAA", "")
             .problems());
+    settingsSays.set(SettingsSoFar.says(fields));
     meaning.set(Meaning.of(PieceSoFar.of(entry, now.room(), today), entry, now.room()));
     change.set(now.before() == null ? "" : ChangeSoFar.says(session.words(), fields, now.before()));
   }
@@ -225,7 +257,11 @@ public final class LogFormViewModel {
     fields.settleAll();
     whole.set(wholeSays(askedAbout));
     attention.set(null);
-    attention.set(fields.firstInTheWay());
+    PieceField first = fields.firstInTheWay();
+    if (first != null && first.isSetting()) {
+      settingsOpen.set(true);
+    }
+    attention.set(first);
   }
 
   private void savingFailed(Throwable fault) {

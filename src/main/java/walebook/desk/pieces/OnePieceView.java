@@ -8,6 +8,7 @@ import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
+import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
@@ -20,6 +21,8 @@ import walebook.words.Words;
 
 /** One piece whole: settings, measures, looks, photos, and its chain of attempts. */
 final class OnePieceView {
+  private static final double LABELS = 42;
+
   private final Words words;
   private final PiecesViewModel place;
   private final PlaceFrame frame;
@@ -98,12 +101,19 @@ final class OnePieceView {
     }
     GridPane grid = new GridPane();
     grid.getStyleClass().add("lines");
+    grid.getColumnConstraints().setAll(column(LABELS), column(100 - LABELS));
     for (int i = 0; i < lines.size(); i++) {
       Label label = Texts.text(lines.get(i).label(), "soft");
       Label value = Texts.text(lines.get(i).value());
       grid.addRow(i, label, value);
     }
     return grid;
+  }
+
+  private static ColumnConstraints column(double percent) {
+    ColumnConstraints column = new ColumnConstraints();
+    column.setPercentWidth(percent);
+    return column;
   }
 
   private Node chain(List<WholePiece.Attempt> chain) {

@@ -18,6 +18,8 @@ import walebook.problem.Problem;
 public final class PhotosViewModel {
   private final Session session;
   private final ObservableList<ReadyPhoto> photos = FXCollections.observableArrayList();
+  private final ObservableList<ReadyPhoto> photosView =
+      FXCollections.unmodifiableObservableList(photos);
   private final ReadOnlyObjectWrapper<@Nullable Problem> problem =
       new ReadOnlyObjectWrapper<>(this, "problem");
 
@@ -27,7 +29,7 @@ public final class PhotosViewModel {
 
   /** In the order they were added. */
   public ObservableList<ReadyPhoto> photos() {
-    return FXCollections.unmodifiableObservableList(photos);
+    return photosView;
   }
 
   /** Why the last file was not taken, or null. */

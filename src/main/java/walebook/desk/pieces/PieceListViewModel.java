@@ -32,6 +32,7 @@ public final class PieceListViewModel {
   private final Filter cloths;
   private final StringProperty search = new SimpleStringProperty(this, "search", "");
   private final ObservableList<PieceRow> rows = FXCollections.observableArrayList();
+  private final ObservableList<PieceRow> rowsView = FXCollections.unmodifiableObservableList(rows);
   private final ReadOnlyStringWrapper count = new ReadOnlyStringWrapper(this, "count", "");
   private @Nullable Task reading;
   private boolean offering;
@@ -107,7 +108,7 @@ public final class PieceListViewModel {
 
   /** The pieces that fit, newest first. */
   public ObservableList<PieceRow> rows() {
-    return FXCollections.unmodifiableObservableList(rows);
+    return rowsView;
   }
 
   /** How many fit, in words. */

@@ -116,6 +116,11 @@ public final class PiecesViewModel {
     mode.set(Mode.LIST);
   }
 
+  /** Keeps what is typed; called before the book is closed. */
+  public void rest() {
+    form.rest();
+  }
+
   /** Throws the form away and goes back to the list. */
   public void discard() {
     form.discard(() -> mode.set(Mode.LIST));

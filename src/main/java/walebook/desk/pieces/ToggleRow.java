@@ -8,11 +8,15 @@ import walebook.desk.common.NextField;
 
 /** A few choices side by side, none or one of them pressed; Enter presses one and moves on. */
 final class ToggleRow extends FlowPane {
+  private static final double WIDE = 2000;
+
   private final ToggleGroup group = new ToggleGroup();
   private final StringProperty text;
 
   ToggleRow(String label, Iterable<Choice> choices, StringProperty text, String... styles) {
     this.text = text;
+    // Wide enough never to wrap before its parent makes it.
+    setPrefWrapLength(WIDE);
     getStyleClass().add("toggle-row");
     getStyleClass().addAll(styles);
     choices.forEach(each -> getChildren().add(button(label, each)));

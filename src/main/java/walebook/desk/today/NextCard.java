@@ -1,5 +1,6 @@
 package walebook.desk.today;
 
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import walebook.desk.common.PicturePane;
 import walebook.desk.common.Texts;
@@ -18,12 +19,13 @@ final class NextCard extends VBox {
       getChildren().add(Texts.text(words.say(key)));
       return;
     }
-    getChildren().addAll(Texts.section(words.say("desk.today.next", next.code())), settings(next));
+    FlowPane sideBySide = new FlowPane(settings(next));
+    sideBySide.getStyleClass().add("side-by-side");
     if (next.stitch() != null) {
-      PicturePane picture = new PicturePane(words, next.stitch());
-      picture.getStyleClass().add("next-stitch");
-      getChildren().add(picture);
+      sideBySide.getChildren().add(new PicturePane(words, next.stitch()));
     }
+    getChildren()
+        .addAll(Texts.section(words.say("desk.today.next", next.code())), sideBySide);
   }
 
   private static VBox settings(NextPiece next) {

@@ -9,6 +9,7 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.EmptyState;
 import walebook.desk.common.PlaceFrame;
+import walebook.record.SchoolClass;
 import walebook.record.Student;
 import walebook.words.Words;
 
@@ -25,6 +26,8 @@ public final class TodayView extends StackPane {
     model.dayProperty().addListener((from, old, now) -> show());
     model.studentProperty().addListener((from, old, now) -> show());
     model.loadedProperty().addListener((from, old, now) -> show());
+    model.anyoneProperty().addListener((from, old, now) -> show());
+    model.schoolClassProperty().addListener((from, old, now) -> show());
     model.classes().addListener((javafx.collections.ListChangeListener<Object>) change -> show());
     show();
   }
@@ -52,12 +55,15 @@ public final class TodayView extends StackPane {
 
   private PlaceFrame day(Student student, MyDay day) {
     PlaceFrame frame = new PlaceFrame(words, words.say("desk.today.title"));
+    SchoolClass inClass = model.schoolClassProperty().get();
     Label who = new Label(model.name(student));
+    Label of = new Label(inClass == null ? "" : inClass.name());
+    of.getStyleClass().add("soft");
     who.getStyleClass().add("strong");
     Button other = new Button(words.say("desk.today.not-me"));
     other.getStyleClass().add("quiet");
     other.setOnAction(pressed -> model.leave());
-    frame.context(who, other);
+    frame.context(who, of, other);
     VBox work = new VBox(new NextCard(words, model, day), new PlanCard(words, model, day));
     work.getStyleClass().add("today");
     frame.work(work);

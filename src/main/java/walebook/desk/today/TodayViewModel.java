@@ -31,6 +31,10 @@ public final class TodayViewModel {
   private final ObservableList<SchoolClass> classes = FXCollections.observableArrayList();
   private final ObservableList<Student> students = FXCollections.observableArrayList();
   private final ObservableList<Student> found = FXCollections.observableArrayList();
+  private final ObservableList<SchoolClass> classesView =
+      FXCollections.unmodifiableObservableList(classes);
+  private final ObservableList<Student> foundView = FXCollections.unmodifiableObservableList(found);
+  private final BooleanProperty anyone = new SimpleBooleanProperty(this, "anyone");
   private final StringProperty search = new SimpleStringProperty(this, "search", "");
   private final BooleanProperty loaded = new SimpleBooleanProperty(this, "loaded");
   private final ReadOnlyStringWrapper lesson = new ReadOnlyStringWrapper(this, "lesson", "");
@@ -55,7 +59,7 @@ public final class TodayViewModel {
   }
 
   public ObservableList<SchoolClass> classes() {
-    return FXCollections.unmodifiableObservableList(classes);
+    return classesView;
   }
 
   public ObjectProperty<@Nullable SchoolClass> schoolClassProperty() {
@@ -73,7 +77,12 @@ public final class TodayViewModel {
 
   /** The students of the class whose name has what was typed. */
   public ObservableList<Student> found() {
-    return FXCollections.unmodifiableObservableList(found);
+    return foundView;
+  }
+
+  /** Whether the class has students. */
+  public BooleanProperty anyoneProperty() {
+    return anyone;
   }
 
   /** The lesson in hand with its day; empty when the class has none. */
@@ -174,6 +183,7 @@ public final class TodayViewModel {
     classes.setAll(room.classes());
     students.setAll(room.students());
     filter();
+    anyone.set(!students.isEmpty());
     Lesson now = room.lesson();
     lesson.set(
         now == null ? "" : session.words().say("desk.today.lesson", now.title(), now.taughtOn()));

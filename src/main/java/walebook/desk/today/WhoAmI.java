@@ -44,7 +44,7 @@ final class WhoAmI {
     }
     if (model.schoolClassProperty().get() == null) {
       ask.getChildren().add(Texts.text(words.say("desk.today.choose-class"), "soft"));
-    } else if (model.found().isEmpty() && model.searchProperty().get().isBlank()) {
+    } else if (!model.anyoneProperty().get()) {
       ask.getChildren()
           .add(
               new EmptyState(
