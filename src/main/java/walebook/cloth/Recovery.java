@@ -63,11 +63,10 @@ public final class Recovery {
             .assume(Message.of("cloth.assume.three-recoveries"))
             .source(
                 Source.Kind.PUBLISHED,
-                "(S − G) ÷ S: the form in general use for knits (Chowdhary 2018, IJTSE-112, on"
-                    + " jersey and interlock)")
+                "(S − G) ÷ S, as in textile testing texts; ASTM D3107 (cited from memory)")
             .source(
                 Source.Kind.STANDARD,
-                "recovered elongation 100 − C: EN 14704-1, followed by ISO 20932-1")
+                "recovered elongation 100 − C: EN 14704-1, now ISO 20932-1 (cited from memory)")
             .source(Source.Kind.STANDARD, "JCGM 100 (GUM), 4.3.7 and 5.1.2")
             .says(says),
         found);

@@ -66,8 +66,8 @@ public final class NeedleChoice {
                       n(row.massBelow()),
                       n(row.elastaneFrom()),
                       n(row.elastaneBelow())),
-              "%s g/m², %s %%: Nm %s to %s"
-                  .formatted(n(gramsPerM2), n(elastanePercent), row.nmFrom(), row.nmTo()))
+              "%s g/m², %s %%: Nm %s"
+                  .formatted(n(gramsPerM2), n(elastanePercent), range(row.nmFrom(), row.nmTo())))
           .source(Source.Kind.COMMON_PRACTICE, row.source());
     }
     int least = rows.stream().mapToInt(NeedleAdvice::nmFrom).min().orElseThrow();
@@ -77,12 +77,11 @@ public final class NeedleChoice {
             .assume(Message.of("seam.assume.needle-guide"))
             .assume(Message.of("seam.assume.needle-system"))
             .caution(new Caution("needle-change", Message.of("seam.caution.needle-change")))
-            .says(
-                Message.of(
-                    "seam.needle.says",
-                    rows.get(0).point(),
-                    Integer.toString(least),
-                    Integer.toString(most))));
+            .says(Message.of("seam.needle.says", rows.get(0).point(), range(least, most))));
+  }
+
+  private static String range(int from, int to) {
+    return from == to ? Integer.toString(from) : from + "–" + to;
   }
 
   private static String n(double value) {

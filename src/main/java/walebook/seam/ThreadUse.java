@@ -89,7 +89,7 @@ public final class ThreadUse {
               Message.of("seam.thread.step-ratio", row.source()),
               "C = ratio",
               Show.fixed(row.ratio(), 2))
-          .source(Source.Kind.PUBLISHED, row.source());
+          .source(row.kind(), row.source());
     }
     return Answer.good(total(board, opinions, seamMm, wastePercent, path == null));
   }

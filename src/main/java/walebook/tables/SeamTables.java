@@ -6,6 +6,7 @@ import walebook.seam.NeedleAdvice;
 import walebook.seam.NeedleSize;
 import walebook.seam.StitchType;
 import walebook.seam.ThreadRatio;
+import walebook.working.Source;
 
 /** The tables about stitches, thread and needles. */
 final class SeamTables {
@@ -30,12 +31,13 @@ final class SeamTables {
   static final CsvTable<ThreadRatio> THREAD_RATIOS =
       new CsvTable<>(
           "thread-ratios.csv",
-          List.of("key", "stitch_type", "ratio", "source"),
+          List.of("key", "stitch_type", "ratio", "kind", "source"),
           row ->
               new ThreadRatio(
                   row.text("key"),
                   row.text("stitch_type"),
                   row.number("ratio"),
+                  kind(row),
                   row.text("source")));
 
   static final CsvTable<NeedleSize> NEEDLE_SIZES =
@@ -75,6 +77,13 @@ final class SeamTables {
                   row.text("source")));
 
   private SeamTables() {}
+
+  /** {@code published}, or else {@code common-practice}. */
+  private static Source.Kind kind(TableRow row) {
+    String word = row.text("kind");
+    row.among(List.of(word), "kind", List.of("published", "common-practice"));
+    return word.equals("published") ? Source.Kind.PUBLISHED : Source.Kind.COMMON_PRACTICE;
+  }
 
   private static StitchType stitchType(TableRow row) {
     return new StitchType(

@@ -9,7 +9,8 @@ import walebook.working.Verdict;
 
 class DecisionTest {
 
-  // The rule of JCGM 106, 8.3: accept inside the guard band, reject outside it.
+  // The rule of JCGM 106, 8.3 (clause from memory): accept inside the guard band, reject outside
+  // it.
   @ParameterizedTest
   @CsvSource({
     "52, 1, 50, MET",

@@ -14,8 +14,9 @@ import walebook.working.Working;
 
 class RecoveryTest {
 
-  // Growth as ASTM D6614 3.1 defines it; recovery of the extension in the form of Chowdhary 2018
-  // (IJTSE-112); recovered elongation as in EN 14704-1; L0 / L2 as in the US Navy manual 14218.
+  // Growth as ASTM D6614 3.1 defines it; recovery of the extension (S − G) ÷ S as textile testing
+  // texts print it; recovered elongation as in EN 14704-1 (from memory); L0 / L2 as in the US Navy
+  // manual 14218.
   // The numbers follow from those definitions.
   @ParameterizedTest
   @CsvSource({

@@ -48,7 +48,8 @@ class RepeatsTest {
 
   @Test
   void quantilesOfPrintedTables() {
-    // GUM Table G.2: t95 for 1, 4 and 10 degrees of freedom is 12.71, 2.78 and 2.23; with a
+    // GUM Table G.2 (from memory): t95 for 1, 4 and 10 degrees of freedom is 12.71, 2.78 and 2.23;
+    // with a
     // standard error of 1 the half width is t.
     assertThat(halfWidthOfUnitError(2)).isCloseTo(12.71, within(0.005));
     assertThat(halfWidthOfUnitError(5)).isCloseTo(2.78, within(0.005));

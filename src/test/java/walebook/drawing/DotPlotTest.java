@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -36,6 +37,14 @@ class DotPlotTest {
         }
       }
     }
+  }
+
+  @Test
+  void aPileOfEqualReadingsStaysLow() {
+    List<DotRow.Dot> dots = Collections.nCopies(400, new DotRow.Dot(50, false));
+    Picture picture = new DotPlot("%", List.of(DotRow.of("a", dots)), null).at(640, words);
+    assertThat(circles(picture)).hasSize(400);
+    assertThat(picture.height()).isLessThan(320);
   }
 
   @Test

@@ -106,14 +106,15 @@ class SharedTablesTest {
         SeamTables.THREAD_RATIOS.read(
             new StringReader(
                 """
-                key,stitch_type,ratio,source
-                a,301,two,guide
-                b,301,-1,guide
-                b,301,2.5,
+                key,stitch_type,ratio,kind,source
+                a,301,two,published,guide
+                b,301,-1,published,guide
+                b,301,2.5,hearsay,
                 """));
     assertThat(answer.problems())
         .extracting(Problem::code)
-        .containsExactly("table.number", "table.range", "table.duplicate", "table.empty");
+        .containsExactly(
+            "table.number", "table.range", "table.duplicate", "table.empty", "table.word");
     assertThat(answer.problems().get(0).place())
         .isEqualTo(new Place.Spot("thread-ratios.csv", 2, 3, "ratio"));
   }

@@ -2,16 +2,24 @@ package walebook.desk.common;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
+import javafx.collections.ListChangeListener;
 import javafx.css.CssMetaData;
 import javafx.css.Styleable;
 import javafx.css.StyleableProperty;
 import javafx.css.StyleablePropertyFactory;
 import javafx.scene.control.Control;
 import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableRow;
 import javafx.scene.control.TableView;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
+import walebook.drawing.Drawing;
+import walebook.words.Words;
 
 /**
  * A table whose columns are as wide as a number of letters, whatever the text size; numbers stand
@@ -21,6 +29,7 @@ import javafx.scene.control.TableView;
  */
 public final class ColumnTable<T> extends TableView<T> {
   private static final double BODY = 15;
+  private static final double ROW_EMS = 2.65;
 
   private static final StyleablePropertyFactory<ColumnTable<?>> FACTORY =
       new StyleablePropertyFactory<>(Control.getClassCssMetaData());
@@ -50,6 +59,51 @@ public final class ColumnTable<T> extends TableView<T> {
     column.setCellFactory(of -> new ShownCell<>(shown));
     column.setComparator(Comparator.comparing(order));
     return add(column, ems);
+  }
+
+  /** A column of small pictures; sorted by value. */
+  public TableColumn<T, T> drawings(
+      Words words, String title, double ems, Function<T, Double> order, Function<T, Drawing> drawn) {
+    TableColumn<T, T> column = new TableColumn<>(title);
+    column.setCellValueFactory(row -> new ReadOnlyObjectWrapper<>(row.getValue()));
+    column.setCellFactory(of -> new DrawnCell<>(words, drawn));
+    column.setComparator(Comparator.comparing(order));
+    return add(column, ems);
+  }
+
+  /** Opens a row on Enter and on a click. */
+  public void opens(Consumer<T> open) {
+    setRowFactory(
+        table -> {
+          TableRow<T> row = new TableRow<>();
+          row.setOnMouseClicked(
+              click -> {
+                if (click.getButton() == MouseButton.PRIMARY && !row.isEmpty()) {
+                  open.accept(row.getItem());
+                }
+              });
+          return row;
+        });
+    setOnKeyPressed(
+        key -> {
+          T chosen = getSelectionModel().getSelectedItem();
+          if (key.getCode() == KeyCode.ENTER && chosen != null) {
+            key.consume();
+            open.accept(chosen);
+          }
+        });
+  }
+
+  /** Makes the table as high as its rows, up to a number of them; the rest scrolls. */
+  public void asHighAs(int rows) {
+    getItems().addListener((ListChangeListener<T>) change -> height(rows));
+    height(rows);
+  }
+
+  private void height(int most) {
+    double ems = 3.8 + ROW_EMS * Math.max(1, Math.min(most, getItems().size()));
+    setStyle(
+        String.format(Locale.ROOT, "-fx-pref-height: %.1fem; -fx-min-height: %.1fem;", ems, ems));
   }
 
   @Override

@@ -33,6 +33,7 @@ public final class PicturePane extends Region {
   private final Canvas canvas = new Canvas();
   private final Words words;
   private @Nullable Drawing drawing;
+  private @Nullable Picture kept;
   private double drawnWidth = -1;
 
   public PicturePane(Words words) {
@@ -117,7 +118,7 @@ public final class PicturePane extends Region {
       return 0;
     }
     double wide = width > 0 ? width : computePrefWidth(-1);
-    return Math.ceil(now.at(wide / scale(), words).height() * scale());
+    return Math.ceil(picture(now, wide / scale()).height() * scale());
   }
 
   @Override
@@ -139,6 +140,7 @@ public final class PicturePane extends Region {
 
   private void redraw() {
     drawnWidth = -1;
+    kept = null;
     Drawing now = drawing;
     setAccessibleText(now == null ? "" : words.say(now.at(now.ownWidth(), words).says()));
     requestLayout();
@@ -153,8 +155,18 @@ public final class PicturePane extends Region {
       return;
     }
     double scale = scale();
-    Picture picture = now.at(getWidth() / scale, words);
-    PictureImage.paint(canvas, picture, palette(), scale);
+    PictureImage.paint(canvas, picture(now, getWidth() / scale), palette(), scale);
+  }
+
+  /** Layout asks for the same width several times over. */
+  private Picture picture(Drawing now, double width) {
+    Picture last = kept;
+    if (last != null && last.width() == now.takenWidth(width)) {
+      return last;
+    }
+    Picture fresh = now.at(width, words);
+    kept = fresh;
+    return fresh;
   }
 
   private double scale() {

@@ -5,6 +5,7 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import javafx.application.Application;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Scene;
@@ -52,7 +53,8 @@ public final class Look {
   }
 
   private void wear(Scene scene) {
-    scene.setUserAgentStylesheet(theme().base());
+    // For the whole program, since lists and hints that pop up have scenes of their own.
+    Application.setUserAgentStylesheet(theme().base());
     scene
         .getStylesheets()
         .setAll(

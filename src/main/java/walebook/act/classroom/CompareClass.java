@@ -1,0 +1,54 @@
+package walebook.act.classroom;
+
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import walebook.book.Book;
+import walebook.book.PieceFilter;
+import walebook.compare.ClothStretch;
+import walebook.compare.CompareBySetting;
+import walebook.compare.Comparison;
+import walebook.compare.Factor;
+import walebook.compare.Names;
+
+/** Compares a class's pieces by setting. */
+public final class CompareClass {
+  private final Book book;
+
+  public CompareClass(Book book) {
+    this.book = book;
+  }
+
+  /**
+   * What is asked.
+   *
+   * @param lessonId null for all lessons and pieces without one
+   * @param clothId null for all cloths
+   * @param factors what to tell pieces apart by; {@link CompareBySetting#USUAL} is the usual
+   * @param namesHidden true to show students' aliases
+   */
+  public record Question(
+      UUID classId,
+      @Nullable UUID lessonId,
+      @Nullable UUID clothId,
+      List<Factor> factors,
+      boolean namesHidden) {
+    public Question {
+      factors = List.copyOf(factors);
+    }
+  }
+
+  /** Reads the pieces and compares them. */
+  public Comparison compare(Question question) {
+    PieceFilter filter =
+        PieceFilter.ALL
+            .ofClass(question.classId())
+            .ofLesson(question.lessonId())
+            .onCloth(question.clothId());
+    return CompareBySetting.of(
+        book.pieces().list(filter),
+        question.factors(),
+        ClothStretch.of(book.clothLog().allReadings()),
+        Names.of(book, question.namesHidden()));
+  }
+}

@@ -1,0 +1,205 @@
+package walebook.desk.classroom;
+
+import java.util.EnumSet;
+import java.util.List;
+import javafx.beans.binding.BooleanBinding;
+import javafx.beans.binding.Bindings;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+import walebook.compare.Factor;
+import walebook.compare.PieceResult;
+import walebook.desk.common.Board;
+import walebook.desk.common.ChoiceField;
+import walebook.desk.common.EmptyState;
+import walebook.desk.common.Fold;
+import walebook.desk.common.PicturePane;
+import walebook.desk.common.Texts;
+import walebook.desk.look.Look;
+import walebook.drawing.DotPlot;
+import walebook.quantity.Show;
+import walebook.record.PieceCode;
+import walebook.words.Words;
+
+/** Settings against outcome: the question, what was found in words, the table, the dots. */
+final class ComparisonView extends VBox {
+  private final ComparisonViewModel model;
+  private final Words words;
+  private final Look look;
+  private final Node question;
+  private final VBox says = new VBox(6);
+  private final VBox table = new VBox(8);
+  private final VBox pieces = new VBox(8);
+  private final VBox dots = new VBox(8);
+  private final PicturePane plot;
+
+  ComparisonView(ComparisonViewModel model, Look look) {
+    super(16);
+    this.model = model;
+    this.words = model.words();
+    this.look = look;
+    question = question();
+    plot = new PicturePane(words);
+    says.getStyleClass().add("card");
+    pieces.getStyleClass().add("card");
+    dots.getStyleClass().add("card");
+    SettingTable rows = new SettingTable(words, model.rows());
+    rows.opens(model::open);
+    table.getChildren().setAll(rows, Texts.caption(words.say("desk.class.table.note")));
+    model.foundProperty().addListener((from, old, now) -> show(now));
+    model.openProperty().addListener((from, old, now) -> showPieces(now));
+    show(model.foundProperty().get());
+    showPieces(model.openProperty().get());
+  }
+
+  /** True while there is no plot to show. */
+  BooleanBinding emptyProperty() {
+    return Bindings.createBooleanBinding(
+        () -> model.foundProperty().get().plot().plot() == null, model.foundProperty());
+  }
+
+  void copyPlot() {
+    plot.copy();
+  }
+
+  void showLarge() {
+    model.forBoard(
+        board ->
+            new Board(words, look)
+                .show(getScene() == null ? null : getScene().getWindow(), large(words, board)));
+  }
+
+  /** What stands on the board. */
+  static Node[] large(Words words, ComparisonViewModel.Board board) {
+    VBox lines = new VBox(8);
+    for (ComparedRow row : board.rows()) {
+      lines
+          .getChildren()
+          .add(
+              Texts.text(
+                  words.say(
+                      "desk.class.board.row",
+                      row.setting(),
+                      row.found().held(),
+                      row.found().held() + row.found().gave())));
+    }
+    PicturePane picture = new PicturePane(words);
+    picture.show(board.plot().plot());
+    return new Node[] {Texts.text(board.says(), "strong"), picture, lines};
+  }
+
+  private Node question() {
+    ChoiceField<Choice> lesson =
+        new ChoiceField<>(
+            words,
+            words.say("desk.class.lesson"),
+            model.lessons(),
+            model.lessonProperty(),
+            Choice::name);
+    ChoiceField<Choice> cloth =
+        new ChoiceField<>(
+            words, words.say("desk.class.cloth"), model.cloths(), model.clothProperty(), Choice::name);
+    FlowPane factors = new FlowPane(16, 4);
+    LevelWords levels = new LevelWords(words);
+    for (Factor factor : EnumSet.allOf(Factor.class)) {
+      CheckBox box = new CheckBox(levels.factor(factor));
+      box.setSelected(model.tellsApart(factor));
+      box.selectedProperty().addListener((from, old, now) -> model.tellApart(factor, now));
+      factors.getChildren().add(box);
+    }
+    lesson.setStyle("-fx-pref-width: 20em;");
+    cloth.setStyle("-fx-pref-width: 20em;");
+    FlowPane row = new FlowPane(lesson, cloth);
+    row.getStyleClass().add("field-row");
+    return new VBox(4, row, new Fold(words.say("desk.class.factors"), factors));
+  }
+
+  private void show(ComparisonViewModel.Found found) {
+    if (!found.loaded()) {
+      getChildren().clear();
+      return;
+    }
+    if (found.pieces() == 0) {
+      getChildren()
+          .setAll(
+              question,
+              new EmptyState(
+                  words.say("desk.class.empty"),
+                  words.say("desk.class.empty.begin"),
+                  model::logFirst));
+      return;
+    }
+    says.getChildren().clear();
+    List<String> sentences = found.says();
+    for (int i = 0; i < sentences.size(); i++) {
+      says.getChildren().add(Texts.text(sentences.get(i), i == 0 ? "says" : "caption"));
+    }
+    says.getChildren()
+        .add(Texts.caption(words.say("desk.class.counts", found.pieces(), found.students())));
+    if (!found.same().isEmpty()) {
+      says.getChildren().add(Texts.caption(found.same()));
+    }
+    showDots(found.plot());
+    getChildren().setAll(question, says, table);
+    if (model.openProperty().get() != null) {
+      getChildren().add(pieces);
+    }
+    if (found.plot().plot() != null) {
+      getChildren().add(dots);
+    }
+  }
+
+  private void showDots(ComparisonPlot now) {
+    DotPlot drawing = now.plot();
+    plot.show(drawing);
+    dots.getChildren()
+        .setAll(
+            Texts.section(words.say("desk.class.plot.title")),
+            Texts.caption(words.say("desk.class.plot.note")),
+            plot);
+    if (now.leftOut() > 0) {
+      dots.getChildren().add(Texts.caption(words.say("desk.class.plot.left-out", now.leftOut())));
+    }
+  }
+
+  private void showPieces(@Nullable ComparedRow row) {
+    getChildren().remove(pieces);
+    if (row == null) {
+      return;
+    }
+    FlowPane all = new FlowPane(8, 8);
+    for (PieceResult each : row.found().results()) {
+      Button open = new Button(piece(each));
+      open.getStyleClass().add("piece-link");
+      open.setOnAction(pressed -> model.openPiece(each));
+      all.getChildren().add(open);
+    }
+    Label title = Texts.section(row.setting());
+    Button close = new Button(words.say("desk.class.pieces.close"));
+    close.getStyleClass().add("quiet");
+    close.setOnAction(pressed -> model.open(null));
+    pieces
+        .getChildren()
+        .setAll(title, Texts.caption(words.say("desk.class.pieces.note")), all, close);
+    int at = getChildren().indexOf(table);
+    if (at >= 0) {
+      getChildren().add(at + 1, pieces);
+    }
+  }
+
+  private String piece(PieceResult each) {
+    String code = PieceCode.spoken(each.code());
+    Double stretch = each.seamStretch();
+    if (stretch == null) {
+      return words.say("desk.class.piece.not-pulled", code);
+    }
+    return words.say(
+        each.held() ? "desk.class.piece.held" : "desk.class.piece.gave",
+        code,
+        Show.fixed(stretch, 0));
+  }
+}

@@ -1,0 +1,75 @@
+package walebook.desk.classroom;
+
+import javafx.beans.Observable;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.Tooltip;
+import javafx.scene.control.Label;
+import javafx.scene.layout.VBox;
+import walebook.desk.common.ColumnTable;
+import walebook.desk.common.EmptyState;
+import walebook.desk.common.Texts;
+import walebook.record.Lesson;
+import walebook.words.Words;
+
+/** Students down, lessons across. */
+final class ProgressView extends VBox {
+  private static final int ROWS = 30;
+
+  private final ProgressViewModel model;
+  private final Words words;
+
+  ProgressView(ProgressViewModel model) {
+    super(8);
+    this.model = model;
+    this.words = model.words();
+    model.rows().addListener((Observable change) -> show());
+    model.loadedProperty().addListener((from, old, now) -> show());
+    show();
+  }
+
+  private void show() {
+    if (!model.loadedProperty().get()) {
+      return;
+    }
+    if (model.rows().isEmpty()) {
+      getChildren()
+          .setAll(
+              new EmptyState(
+                  words.say("desk.class.progress.empty"),
+                  words.say("desk.class.progress.begin"),
+                  model::enrol));
+      return;
+    }
+    ColumnTable<ProgressRow> table = new ColumnTable<>();
+    table.setAccessibleText(words.say("desk.class.progress.says"));
+    table.words(words.say("desk.class.col.student"), 13, ProgressRow::name);
+    for (int i = 0; i < model.lessons().size(); i++) {
+      lesson(table, i, model.lessons().get(i));
+    }
+    table.figures(
+        words.say("desk.class.col.own"),
+        6.5,
+        row -> (double) row.found().own(),
+        row -> Integer.toString(row.found().own()));
+    table.figures(
+        words.say("desk.class.col.readings"),
+        6.5,
+        row -> (double) row.found().readings(),
+        row -> Integer.toString(row.found().readings()));
+    table.words(
+        words.say("desk.class.col.last"),
+        8,
+        row -> row.found().last() == null ? "–" : String.valueOf(row.found().last()));
+    table.getItems().setAll(model.rows());
+    table.asHighAs(ROWS);
+    getChildren().setAll(table, Texts.caption(words.say("desk.class.progress.note")));
+  }
+
+  private void lesson(ColumnTable<ProgressRow> table, int nth, Lesson lesson) {
+    TableColumn<ProgressRow, ProgressRow> column =
+        table.figures("", 10, row -> row.share(nth), row -> model.cell(row, nth));
+    Label title = new Label(lesson.title());
+    title.setTooltip(new Tooltip(lesson.title() + "  " + lesson.taughtOn()));
+    column.setGraphic(title);
+  }
+}

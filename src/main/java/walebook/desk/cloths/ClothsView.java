@@ -1,0 +1,183 @@
+package walebook.desk.cloths;
+
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.layout.BorderPane;
+import org.jspecify.annotations.Nullable;
+import walebook.act.cloth.ClothCard;
+import walebook.act.cloth.ReadClothCard;
+import walebook.compare.ClothStretch;
+import walebook.desk.common.ColumnTable;
+import walebook.desk.common.EmptyState;
+import walebook.desk.common.PlaceFrame;
+import walebook.desk.common.Session;
+import walebook.desk.common.Texts;
+import walebook.quantity.Show;
+import walebook.record.Grain;
+import walebook.words.Words;
+
+/** The place of the cloths: the list, a card, its form, the form of a reading. */
+public final class ClothsView extends BorderPane {
+  private static final int ROWS = 14;
+
+  private final Words words;
+  private final ClothsViewModel model;
+  private final Session session;
+
+  public ClothsView(Session session) {
+    this.words = session.words();
+    this.model = new ClothsViewModel(session);
+    this.session = session;
+    model.partProperty().addListener((from, old, now) -> show());
+    model.cardProperty().addListener((from, old, now) -> cardChanged());
+    model.loadedProperty().addListener((from, old, now) -> show());
+    show();
+  }
+
+  private void cardChanged() {
+    if (model.partProperty().get() == ClothsViewModel.Part.CARD) {
+      show();
+    }
+  }
+
+  private void show() {
+    setCenter(
+        switch (model.partProperty().get()) {
+          case LIST -> list();
+          case CARD -> card();
+          case FORM -> form();
+          case READING -> reading();
+        });
+  }
+
+  private Node list() {
+    PlaceFrame frame = new PlaceFrame(words, words.say("desk.cloths.title"));
+    if (!model.loadedProperty().get()) {
+      return frame;
+    }
+    if (model.lines().isEmpty()) {
+      return frame.work(
+          new EmptyState(
+              words.say("desk.cloths.empty"), words.say("desk.cloths.empty.begin"), model::add));
+    }
+    ColumnTable<ReadClothCard.Line> table = new ColumnTable<>();
+    table.setAccessibleText(words.say("desk.cloths.title"));
+    table.words(words.say("desk.cloths.col.name"), 17, this::name);
+    table.words(words.say("desk.cloths.col.fibre"), 15, line -> line.cloth().fibre());
+    table.figures(
+        words.say("desk.cloths.col.mass"),
+        7,
+        line -> order(line.cloth().massGm2()),
+        line -> shown(line.cloth().massGm2()));
+    stretch(table, "desk.cloths.col.wale", Grain.WALE);
+    stretch(table, "desk.cloths.col.course", Grain.COURSE);
+    table.figures(
+        words.say("desk.cloths.col.readings"),
+        6.5,
+        line -> (double) line.readings(),
+        line -> Integer.toString(line.readings()));
+    table.figures(
+        words.say("desk.cloths.col.pieces"),
+        6.5,
+        line -> (double) line.pieces(),
+        line -> Integer.toString(line.pieces()));
+    table.setItems(model.lines());
+    table.asHighAs(ROWS);
+    table.opens(line -> model.open(line.cloth().id()));
+    Button add = new Button(words.say("desk.cloths.add"));
+    add.setOnAction(pressed -> model.add());
+    return frame.work(table, Texts.caption(words.say("desk.cloths.list.note"))).primary(add);
+  }
+
+  private void stretch(ColumnTable<ReadClothCard.Line> table, String title, Grain grain) {
+    table.figures(
+        words.say(title),
+        8.5,
+        line -> order(percent(line, grain)),
+        line -> shown(percent(line, grain)));
+  }
+
+  private String name(ReadClothCard.Line line) {
+    String name = line.cloth().name();
+    return line.cloth().retired() ? words.say("desk.cloths.retired", name) : name;
+  }
+
+  private Node card() {
+    ClothCard card = model.cardProperty().get();
+    if (card == null) {
+      return list();
+    }
+    PlaceFrame frame = new PlaceFrame(words, card.cloth().name());
+    Button edit = new Button(words.say("desk.cloths.edit"));
+    edit.setOnAction(pressed -> model.edit());
+    Button measure = new Button(words.say("desk.cloths.measure"));
+    measure.setOnAction(pressed -> model.measure());
+    return frame
+        .context(back("desk.cloths.back-list"))
+        .work(new ClothCardPane(words, card, model))
+        .lesser(edit)
+        .primary(measure);
+  }
+
+  private Node form() {
+    ClothCard card = model.cardProperty().get();
+    String title = card == null ? words.say("desk.cloths.new") : card.cloth().name();
+    ClothFormViewModel form = new ClothFormViewModel(session, model::saved);
+    form.begin(card == null ? null : card.cloth(), model.unit());
+    PlaceFrame frame = new PlaceFrame(words, title);
+    Button save = save(form.asksProperty());
+    save.setOnAction(pressed -> form.save());
+    return frame
+        .context(back("desk.cloths.back-without"))
+        .work(new ClothFormPane(words, form, session, model.unit().sign()))
+        .primary(save);
+  }
+
+  private Node reading() {
+    ClothCard card = model.cardProperty().get();
+    if (card == null) {
+      return list();
+    }
+    ReadingFormViewModel reading = new ReadingFormViewModel(session);
+    reading.begin(card.cloth().id(), card.unit());
+    PlaceFrame frame =
+        new PlaceFrame(words, words.say("desk.cloths.reading.title", card.cloth().name()));
+    Button save = save(reading.asksProperty());
+    save.setOnAction(pressed -> reading.save());
+    frame.notice().noticeProperty().bind(reading.noticeProperty());
+    return frame
+        .context(back("desk.cloths.back-card"))
+        .work(new ReadingFormPane(words, reading, card.unit()))
+        .means(new ReadingMeaningPane(words, reading))
+        .primary(save);
+  }
+
+  private Button save(ReadOnlyBooleanProperty asks) {
+    Button save = new Button();
+    save.textProperty()
+        .bind(asks.map(now -> words.say(now ? "desk.common.save-anyway" : "desk.common.save")));
+    return save;
+  }
+
+  private Button back(String key) {
+    Button back = new Button(words.say(key));
+    back.getStyleClass().add("quiet");
+    back.setOnAction(pressed -> model.back());
+    return back;
+  }
+
+  private static @Nullable Double percent(
+      ReadClothCard.Line line, Grain grain) {
+    ClothStretch known = line.stretches().get(grain);
+    return known == null ? null : known.percent();
+  }
+
+  private static Double order(@Nullable Double value) {
+    return value == null ? Double.NaN : value;
+  }
+
+  private static String shown(@Nullable Double value) {
+    return value == null ? "–" : Show.fixed(value, 0);
+  }
+}

@@ -1,0 +1,82 @@
+package walebook.desk.cloths;
+
+import javafx.scene.layout.BorderPane;
+import org.jspecify.annotations.Nullable;
+import walebook.act.cloth.ClothCard;
+import walebook.act.cloth.GrainSummary;
+import walebook.desk.common.ColumnTable;
+import walebook.quantity.Show;
+import walebook.record.ClothReading;
+import walebook.record.Keyed;
+import walebook.words.Words;
+
+/** A cloth's readings, newest first. */
+final class ReadingTable extends BorderPane {
+  private static final int ROWS = 8;
+
+  private final Words words;
+
+  ReadingTable(Words words, ClothCard card) {
+    this.words = words;
+    ColumnTable<ClothReading> table = new ColumnTable<>();
+    table.setAccessibleText(words.say("desk.cloths.readings"));
+    String unit = card.unit().sign();
+    double in = card.unit().inBase();
+    table.words(words.say("desk.cloths.col.grain"), 8.5, row -> choice(row.grain()));
+    length(table, words.say("desk.cloths.col.gauge", unit), in, ClothReading::gaugeMm);
+    length(table, words.say("desk.cloths.col.stretched", unit), in, ClothReading::stretchedMm);
+    table.figures(
+        words.say("desk.cloths.col.stretch"),
+        7,
+        ClothReading::stretchPercent,
+        row -> Show.fixed(row.stretchPercent(), 1));
+    percent(table, "desk.cloths.col.growth", GrainSummary::growthOf);
+    percent(table, "desk.cloths.col.recovery", GrainSummary::recoveryOf);
+    table.words(words.say("desk.cloths.col.how"), 13, this::how);
+    table.words(words.say("desk.cloths.col.on"), 8, row -> row.measuredOn().toString());
+    table.words(
+        words.say("desk.cloths.col.by"),
+        11,
+        row -> row.measuredBy() == null ? "" : card.names().of(row.measuredBy()));
+    table.getItems().setAll(card.readings());
+    table.asHighAs(ROWS);
+    setCenter(table);
+  }
+
+  private static void length(
+      ColumnTable<ClothReading> table,
+      String title,
+      double in,
+      java.util.function.ToDoubleFunction<ClothReading> mm) {
+    table.figures(
+        title, 7.5, row -> mm.applyAsDouble(row), row -> Show.upTo(mm.applyAsDouble(row) / in, 2));
+  }
+
+  private void percent(
+      ColumnTable<ClothReading> table,
+      String title,
+      java.util.function.Function<ClothReading, @Nullable Double> value) {
+    table.figures(
+        words.say(title),
+        7.5,
+        row -> {
+          Double percent = value.apply(row);
+          return percent == null ? Double.NaN : percent;
+        },
+        row -> {
+          Double percent = value.apply(row);
+          return percent == null ? "–" : Show.fixed(percent, 1);
+        });
+  }
+
+  private String how(ClothReading row) {
+    Keyed pull = row.how().pull();
+    Keyed fold = row.how().fold();
+    String first = pull == null ? "–" : choice(pull);
+    return fold == null ? first : words.say("desk.cloths.how", first, choice(fold));
+  }
+
+  private String choice(Keyed each) {
+    return words.say("common.choice." + each.key());
+  }
+}

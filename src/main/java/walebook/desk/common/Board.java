@@ -1,0 +1,64 @@
+package walebook.desk.common;
+
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.VBox;
+import javafx.stage.Stage;
+import javafx.stage.StageStyle;
+import javafx.stage.Window;
+import org.jspecify.annotations.Nullable;
+import walebook.desk.look.Look;
+import walebook.words.Words;
+
+/** A full window in large letters for the projector; Esc closes it. */
+public final class Board {
+  private final Words words;
+  private final Look look;
+
+  public Board(Words words, Look look) {
+    this.words = words;
+    this.look = look;
+  }
+
+  /** Shows content over the whole screen of a window. */
+  public Stage show(@Nullable Window over, Node... content) {
+    Stage stage = new Stage(StageStyle.UNDECORATED);
+    Scene scene = new Scene(content(content), 1280, 800);
+    look.dress(scene);
+    scene.addEventFilter(
+        KeyEvent.KEY_PRESSED,
+        key -> {
+          if (key.getCode() == KeyCode.ESCAPE) {
+            key.consume();
+            stage.close();
+          }
+        });
+    if (over != null) {
+      stage.initOwner(over);
+    }
+    stage.setFullScreenExitKeyCombination(KeyCombination.NO_MATCH);
+    stage.setFullScreenExitHint("");
+    stage.setScene(scene);
+    stage.setFullScreen(true);
+    stage.show();
+    return stage;
+  }
+
+  /** What stands on the board. */
+  public ScrollPane content(Node... content) {
+    VBox lines = new VBox(content);
+    lines.getChildren().add(Texts.text(words.say("desk.common.board-close"), "board-close"));
+    lines.getStyleClass().add("board-lines");
+    lines.setAlignment(Pos.TOP_LEFT);
+    ScrollPane scroll = new ScrollPane(lines);
+    scroll.getStyleClass().add("board-window");
+    scroll.setFitToWidth(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    return scroll;
+  }
+}

@@ -1,0 +1,39 @@
+package walebook.desk.common;
+
+import java.util.List;
+import java.util.function.Function;
+import javafx.beans.property.ObjectProperty;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.HBox;
+
+/**
+ * A row of buttons of which one is down.
+ *
+ * @param <T> what they stand for
+ */
+public final class Segments<T> extends HBox {
+
+  /**
+   * Buttons over a property.
+   *
+   * @param chosen followed both ways
+   * @param name what stands on a button
+   */
+  public Segments(List<T> all, ObjectProperty<T> chosen, Function<T, String> name) {
+    getStyleClass().add("segments");
+    ToggleGroup group = new ToggleGroup();
+    for (T each : all) {
+      ToggleButton button = new ToggleButton(name.apply(each));
+      button.setToggleGroup(group);
+      button.setSelected(each.equals(chosen.get()));
+      button.setOnAction(
+          pressed -> {
+            chosen.set(each);
+            button.setSelected(true);
+          });
+      chosen.addListener((from, old, now) -> button.setSelected(each.equals(now)));
+      getChildren().add(button);
+    }
+  }
+}

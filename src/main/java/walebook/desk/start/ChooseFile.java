@@ -1,0 +1,62 @@
+package walebook.desk.start;
+
+import java.io.File;
+import java.nio.file.Path;
+import javafx.stage.FileChooser;
+import javafx.stage.Window;
+import org.jspecify.annotations.Nullable;
+import walebook.desk.common.PickFile;
+import walebook.words.Words;
+
+/** Asks for files with the system's own chooser, starting where the last one was. */
+final class ChooseFile implements PickFile {
+  private final Window owner;
+  private final Words words;
+  private @Nullable File lastFolder;
+
+  ChooseFile(Window owner, Words words) {
+    this.owner = owner;
+    this.words = words;
+  }
+
+  @Override
+  public @Nullable Path open(Kind kind) {
+    return remembered(chooser(kind).showOpenDialog(owner));
+  }
+
+  @Override
+  public @Nullable Path save(Kind kind, String name) {
+    FileChooser chooser = chooser(kind);
+    chooser.setInitialFileName(name);
+    return remembered(chooser.showSaveDialog(owner));
+  }
+
+  private FileChooser chooser(Kind kind) {
+    FileChooser chooser = new FileChooser();
+    if (lastFolder != null && lastFolder.isDirectory()) {
+      chooser.setInitialDirectory(lastFolder);
+    }
+    chooser.getExtensionFilters().add(filter(kind));
+    return chooser;
+  }
+
+  private FileChooser.ExtensionFilter filter(Kind kind) {
+    return switch (kind) {
+      case BOOK -> new FileChooser.ExtensionFilter(words.say("desk.start.kind.book"), "*.walebook");
+      case WORKBOOK ->
+          new FileChooser.ExtensionFilter(words.say("desk.start.kind.workbook"), "*.xlsx");
+      case PHOTO ->
+          new FileChooser.ExtensionFilter(
+              words.say("desk.start.kind.photo"), "*.jpg", "*.jpeg", "*.png");
+      case PACK -> new FileChooser.ExtensionFilter(words.say("desk.start.kind.pack"), "*.yaml");
+    };
+  }
+
+  private @Nullable Path remembered(@Nullable File file) {
+    if (file == null) {
+      return null;
+    }
+    lastFolder = file.getParentFile();
+    return file.toPath();
+  }
+}

@@ -1,0 +1,169 @@
+package walebook.desk.term;
+
+import java.util.Map;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import org.jspecify.annotations.Nullable;
+import walebook.act.classroom.EnrolStudents;
+import walebook.act.classroom.KeepStudent;
+import walebook.desk.common.FormFields;
+import walebook.desk.common.Notice;
+import walebook.desk.common.Session;
+import walebook.record.Keyed;
+import walebook.record.SchoolClass;
+import walebook.record.Student;
+import walebook.record.Tier;
+
+/** The class's list of students: add, change, note that one left. */
+public final class RosterViewModel {
+  private final Session session;
+  private final KeepStudent keep;
+  private final EnrolStudents enrol;
+  private final ObservableList<Student> students = FXCollections.observableArrayList();
+  private final ReadOnlyObjectWrapper<@Nullable Student> open =
+      new ReadOnlyObjectWrapper<>(this, "open");
+  private final ReadOnlyBooleanWrapper leaving = new ReadOnlyBooleanWrapper(this, "leaving");
+  private final ReadOnlyObjectWrapper<Notice> notice =
+      new ReadOnlyObjectWrapper<>(this, "notice", Notice.NONE);
+  private final FormFields names = new FormFields(() -> {}, "students");
+  private final FormFields card =
+      new FormFields(() -> {}, "student-name", "student-alias", "student-tier");
+
+  public RosterViewModel(Session session) {
+    this.session = session;
+    this.keep = new KeepStudent(session.book(), session.clock());
+    this.enrol = new EnrolStudents(session.book(), session.clock());
+    session.changesProperty().addListener((from, old, now) -> read());
+    session
+        .schoolClassProperty()
+        .addListener(
+            (from, old, now) -> {
+              open(null);
+              read();
+            });
+    read();
+  }
+
+  public ObservableList<Student> students() {
+    return students;
+  }
+
+  /** The student whose card is open, or null. */
+  public ReadOnlyObjectProperty<@Nullable Student> openProperty() {
+    return open.getReadOnlyProperty();
+  }
+
+  /** True once taking the open student off the list was asked for and not yet confirmed. */
+  public ReadOnlyBooleanProperty leavingProperty() {
+    return leaving.getReadOnlyProperty();
+  }
+
+  public ReadOnlyObjectProperty<Notice> noticeProperty() {
+    return notice.getReadOnlyProperty();
+  }
+
+  /** The field of names to add, one a line. */
+  public FormFields names() {
+    return names;
+  }
+
+  public FormFields card() {
+    return card;
+  }
+
+  public void open(@Nullable Student student) {
+    leaving.set(false);
+    open.set(student);
+    if (student != null) {
+      card.put(
+          Map.of(
+              "student-name", student.name(),
+              "student-alias", student.alias(),
+              "student-tier", student.tier().key()));
+    }
+  }
+
+  /** Adds the typed names. */
+  public void add() {
+    SchoolClass of = session.schoolClassProperty().get();
+    String typed = names.text("students");
+    if (of == null || typed.isBlank()) {
+      return;
+    }
+    session.run(
+        progress -> enrol.enrol(of.id(), typed),
+        added -> {
+          names.put(Map.of());
+          say("desk.term.roster.added", added.size());
+          session.changed();
+        });
+  }
+
+  public void save() {
+    Student student = open.get();
+    Tier tier = Keyed.find(Tier.class, card.text("student-tier"));
+    if (student == null || tier == null) {
+      return;
+    }
+    String name = card.text("student-name");
+    String alias = card.text("student-alias");
+    session.run(
+        progress -> keep.change(student, name, alias, tier),
+        answer -> {
+          card.show(answer.problems());
+          if (answer.isGood()) {
+            open(null);
+            follow(answer.value());
+            say("desk.term.roster.saved", answer.value().name());
+            session.changed();
+          }
+        });
+  }
+
+  /** Takes the open student off the list at the second call. */
+  public void leave() {
+    SchoolClass of = session.schoolClassProperty().get();
+    Student student = open.get();
+    if (of == null || student == null) {
+      return;
+    }
+    if (!leaving.get()) {
+      leaving.set(true);
+      return;
+    }
+    session.run(
+        progress -> {
+          keep.leave(of.id(), student);
+          return student;
+        },
+        gone -> {
+          open(null);
+          say("desk.term.roster.left", gone.name());
+          session.changed();
+        });
+  }
+
+  private void follow(Student changed) {
+    Student now = session.studentProperty().get();
+    if (now != null && now.id().equals(changed.id())) {
+      session.studentProperty().set(changed);
+    }
+  }
+
+  private void say(String key, Object with) {
+    notice.set(new Notice(session.words().say(key, with), null));
+  }
+
+  private void read() {
+    SchoolClass of = session.schoolClassProperty().get();
+    if (of == null) {
+      students.clear();
+      return;
+    }
+    session.run(progress -> session.book().enrolments().studentsOf(of.id()), students::setAll);
+  }
+}

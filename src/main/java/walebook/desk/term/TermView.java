@@ -1,0 +1,166 @@
+package walebook.desk.term;
+
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.layout.BorderPane;
+import javafx.util.StringConverter;
+import org.jspecify.annotations.Nullable;
+import walebook.desk.common.PlaceFrame;
+import walebook.desk.common.Segments;
+import walebook.desk.common.Session;
+import walebook.desk.common.Texts;
+import walebook.record.SchoolClass;
+import walebook.words.Words;
+
+/** The place of the term's record: students, machines, export; first of all, starting a class. */
+public final class TermView extends BorderPane {
+  private static final List<TermViewModel.Part> PARTS =
+      List.of(
+          TermViewModel.Part.STUDENTS, TermViewModel.Part.MACHINES, TermViewModel.Part.EXPORT);
+
+  private final Words words;
+  private final Session session;
+  private final TermViewModel model;
+  private final RosterViewModel roster;
+  private final MachinesViewModel machines;
+  private final ExportViewModel export;
+  private final RosterPane rosterPane;
+  private final MachinesPane machinesPane;
+  private final MachineCardPane machineCard;
+  private final ExportPane exportPane;
+
+  /** A view over a session; {@code export} writes the workbook. */
+  public TermView(Session session, TermExport export) {
+    this.session = session;
+    this.words = session.words();
+    this.model = new TermViewModel(session);
+    this.roster = new RosterViewModel(session);
+    this.machines = new MachinesViewModel(session);
+    this.export = new ExportViewModel(session, export);
+    rosterPane = new RosterPane(words, roster, session.namesHiddenProperty());
+    machinesPane = new MachinesPane(words, machines, session.tables());
+    machineCard = new MachineCardPane(words, machines);
+    exportPane = new ExportPane(words, this.export);
+    model.partProperty().addListener((from, old, now) -> show());
+    model.loadedProperty().addListener((from, old, now) -> show());
+    session.schoolClassProperty().addListener((from, old, now) -> show());
+    machines.editingProperty().addListener((from, old, now) -> show());
+    show();
+  }
+
+  private void show() {
+    PlaceFrame frame = new PlaceFrame(words, words.say("desk.term.title"));
+    setCenter(frame);
+    if (!model.loadedProperty().get()) {
+      return;
+    }
+    boolean none = session.schoolClassProperty().get() == null;
+    if (none || model.partProperty().get() == TermViewModel.Part.START) {
+      start(frame, none);
+      return;
+    }
+    frame.context(context());
+    Segments<TermViewModel.Part> parts =
+        new Segments<>(PARTS, model.partProperty(), this::partName);
+    switch (model.partProperty().get()) {
+      case MACHINES -> machines(frame, parts);
+      case EXPORT -> {
+        Button write = new Button(words.say("desk.term.export.go"));
+        write.setOnAction(pressed -> export.export());
+        write.disableProperty().bind(export.writingProperty());
+        frame.work(parts, exportPane).primary(write);
+      }
+      default -> {
+        Button begin = new Button(words.say("desk.term.another-class"));
+        begin.setOnAction(pressed -> model.partProperty().set(TermViewModel.Part.START));
+        frame.notice().noticeProperty().bind(roster.noticeProperty());
+        frame.work(parts, rosterPane).lesser(begin);
+      }
+    }
+  }
+
+  private void start(PlaceFrame frame, boolean first) {
+    StartClassViewModel start = new StartClassViewModel(session, model::begun);
+    Button begin = new Button(words.say("desk.term.start.go"));
+    begin.setOnAction(pressed -> start.start());
+    if (!first) {
+      Button back = new Button(words.say("desk.term.back"));
+      back.getStyleClass().add("quiet");
+      back.setOnAction(pressed -> model.partProperty().set(TermViewModel.Part.STUDENTS));
+      frame.context(back);
+    }
+    frame.work(new StartClassPane(words, start)).primary(begin);
+  }
+
+  private void machines(PlaceFrame frame, Node parts) {
+    if (machines.editingProperty().get()) {
+      Button back = new Button(words.say("desk.term.back-without"));
+      back.getStyleClass().add("quiet");
+      back.setOnAction(pressed -> machines.close());
+      Button save = new Button();
+      save.textProperty()
+          .bind(
+              machines
+                  .asksProperty()
+                  .map(now -> words.say(now ? "desk.common.save-anyway" : "desk.common.save")));
+      save.setOnAction(pressed -> machines.save());
+      frame.context(back).work(machineCard).primary(save);
+      return;
+    }
+    Button add = new Button(words.say("desk.term.machines.add"));
+    add.setOnAction(pressed -> machines.open(null));
+    frame.work(parts, machinesPane).primary(add);
+  }
+
+  private Node[] context() {
+    Label term = Texts.text("", "soft");
+    term.textProperty().bind(model.termProperty());
+    if (model.classes().size() < 2) {
+      Label name = Texts.text("", "soft");
+      name.textProperty()
+          .bind(
+              session
+                  .schoolClassProperty()
+                  .map(of -> words.say("desk.term.class", of.name(), of.meets()))
+                  .orElse(""));
+      return new Node[] {name, term};
+    }
+    ComboBox<SchoolClass> choose = new ComboBox<>(model.classes());
+    choose.setAccessibleText(words.say("desk.term.choose-class"));
+    choose.setConverter(new ClassName());
+    choose.setValue(session.schoolClassProperty().get());
+    choose.setOnAction(
+        picked -> {
+          SchoolClass other = choose.getValue();
+          if (other != null) {
+            model.take(other);
+          }
+        });
+    return new Node[] {choose, term};
+  }
+
+  private String partName(TermViewModel.Part part) {
+    return words.say(
+        switch (part) {
+          case STUDENTS -> "desk.term.students";
+          case MACHINES -> "desk.term.machines";
+          case EXPORT -> "desk.term.export";
+          case START -> "desk.term.another-class";
+        });
+  }
+
+  private static final class ClassName extends StringConverter<SchoolClass> {
+    @Override
+    public String toString(@Nullable SchoolClass of) {
+      return of == null ? "" : of.name();
+    }
+
+    @Override
+    public SchoolClass fromString(String text) {
+      throw new UnsupportedOperationException("classes are picked, not typed");
+    }
+  }
+}

@@ -1,0 +1,114 @@
+package walebook.lesson;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import tools.jackson.databind.JsonNode;
+import walebook.problem.Place;
+import walebook.problem.Problem;
+
+/** Holds pack.yaml against its folder, its lesson's text and itself, where a schema can't see. */
+final class CheckLesson {
+  private final YamlDoc doc;
+  private final List<Problem> problems = new ArrayList<>();
+
+  private CheckLesson(YamlDoc doc) {
+    this.doc = doc;
+  }
+
+  static List<Problem> check(YamlDoc doc, String folder, String textFile, LessonText text) {
+    CheckLesson check = new CheckLesson(doc);
+    check.name(folder);
+    check.minutes();
+    if (!text.steps().isEmpty()) {
+      check.steps(textFile, text);
+    }
+    check.once("/cautions", "key");
+    check.once("/trouble", "fault");
+    check.success();
+    return check.problems;
+  }
+
+  private void name(String folder) {
+    JsonNode name = doc.at("/name");
+    if (name.isString() && !name.asString().equals(folder)) {
+      problems.add(doc.atValue("pack.name-folder", "/name", name.asString(), folder));
+    }
+  }
+
+  private void minutes() {
+    int sum = 0;
+    for (JsonNode step : doc.at("/steps")) {
+      JsonNode minutes = step.path("minutes");
+      if (!minutes.isIntegralNumber()) {
+        return;
+      }
+      sum += minutes.asInt(0);
+    }
+    JsonNode whole = doc.at("/minutes");
+    if (whole.isIntegralNumber() && !doc.at("/steps").isEmpty() && whole.asInt(0) != sum) {
+      String found = CheckShape.shown(whole);
+      problems.add(doc.atValue("pack.minutes-sum", "/minutes", found, String.valueOf(sum)));
+    }
+  }
+
+  /** Every heading of the text is a step and every step a heading, in one order. */
+  private void steps(String textFile, LessonText text) {
+    List<String> headings = text.steps().stream().map(LessonText.Step::heading).toList();
+    List<String> steps = new ArrayList<>();
+    for (JsonNode step : doc.at("/steps")) {
+      steps.add(step.path("heading").asString(""));
+    }
+    boolean matched = true;
+    for (int i = 0; i < steps.size(); i++) {
+      if (!steps.get(i).isEmpty() && !headings.contains(steps.get(i))) {
+        String near = NearMiss.of(steps.get(i), headings);
+        String wanted = near == null ? String.join(" | ", headings) : near;
+        problems.add(
+            doc.atValue("pack.step-unknown", "/steps/" + i + "/heading", steps.get(i), wanted));
+        matched = false;
+      }
+    }
+    for (LessonText.Step each : text.steps()) {
+      if (matched && !steps.contains(each.heading())) {
+        Place place = new Place.Spot(textFile, each.line(), 1, each.heading());
+        problems.add(Problem.refuse("pack.step-missing", place, each.heading(), "steps"));
+        matched = false;
+      }
+    }
+    if (matched && !steps.equals(headings)) {
+      problems.add(doc.atKey("pack.step-order", "/steps", "", String.join(" | ", headings)));
+    }
+  }
+
+  private void once(String list, String key) {
+    Set<String> seen = new HashSet<>();
+    for (int i = 0; i < doc.at(list).size(); i++) {
+      String at = list + "/" + i + "/" + key;
+      JsonNode value = doc.at(at);
+      if (value.isString() && !seen.add(value.asString())) {
+        problems.add(doc.atValue("pack.key-twice", at, value.asString(), ""));
+      }
+    }
+  }
+
+  private void success() {
+    if (!doc.at("/plan/kind").asString("").equals(ReadingsPlan.KIND)) {
+      return;
+    }
+    Set<String> ofPieces =
+        Set.of(
+            Success.Kind.SEAM_SHARE_AT_LEAST.key(),
+            Success.Kind.SEAM_STRETCH_AT_LEAST.key(),
+            Success.Kind.EDGE_CHANGE_AT_MOST.key(),
+            Success.Kind.APPEARANCE_AT_LEAST.key());
+    for (int i = 0; i < doc.at("/success").size(); i++) {
+      String at = "/success/" + i + "/check";
+      String kind = doc.at(at).asString("");
+      if (ofPieces.contains(kind)) {
+        problems.add(doc.atValue("pack.success-kind", at, kind, PiecesPlan.KIND));
+      }
+    }
+  }
+}

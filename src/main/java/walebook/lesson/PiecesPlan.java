@@ -1,0 +1,77 @@
+package walebook.lesson;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A plan of test pieces: fixed settings, factors whose levels change, and a control that everybody
+ * sews.
+ *
+ * @param control what differs from the fixed settings on the control piece
+ */
+public record PiecesPlan(
+    String question,
+    List<ClothSlot> cloths,
+    Settings fixed,
+    Settings control,
+    List<Factor> factors,
+    Tiers tiers)
+    implements Plan {
+  public static final String KIND = "pieces";
+
+  public PiecesPlan {
+    cloths = List.copyOf(cloths);
+    factors = List.copyOf(factors);
+  }
+
+  /** A setting that the plan changes on purpose, and the values it takes. */
+  public record Factor(SettingKey key, String says, List<String> levels) {
+    public Factor {
+      levels = List.copyOf(levels);
+    }
+  }
+
+  /**
+   * One combination of levels.
+   *
+   * @param label such as {@code cloth=a width=2 length=1.5}, factors in the plan's order
+   * @param settings everything about it, fixed ones included
+   */
+  public record Cell(String label, Settings settings) {}
+
+  @Override
+  public String kind() {
+    return KIND;
+  }
+
+  @Override
+  public int cellCount() {
+    return factors.stream().mapToInt(each -> each.levels().size()).reduce(1, Math::multiplyExact);
+  }
+
+  /** Every combination, the last factor changing fastest. */
+  public List<Cell> cells() {
+    List<Cell> cells = List.of(new Cell("", fixed));
+    for (Factor factor : factors) {
+      List<Cell> longer = new ArrayList<>();
+      for (Cell cell : cells) {
+        for (String level : factor.levels()) {
+          longer.add(with(cell, factor.key(), level));
+        }
+      }
+      cells = longer;
+    }
+    return List.copyOf(cells);
+  }
+
+  /** The control piece's settings, fixed ones included. */
+  public Settings controlSettings() {
+    return control.over(fixed);
+  }
+
+  private static Cell with(Cell cell, SettingKey key, String level) {
+    String label = (cell.label() + " " + key.key() + "=" + level).strip();
+    return new Cell(label, new Settings(Map.of(key, level)).over(cell.settings()));
+  }
+}
