@@ -29,9 +29,9 @@ import walebook.desk.shell.PlaceEntry;
 import walebook.desk.shell.Shell;
 import walebook.desk.today.TodayView;
 import walebook.desk.today.TodayViewModel;
+import walebook.desk.welcome.Ways;
 import walebook.desk.welcome.WelcomeView;
 import walebook.desk.welcome.WelcomeViewModel;
-import walebook.desk.welcome.Ways;
 import walebook.problem.Answer;
 import walebook.problem.Place;
 import walebook.problem.Problem;
@@ -175,12 +175,7 @@ public final class DeskTrial {
           };
       WelcomeViewModel model =
           new WelcomeViewModel(
-              words,
-              Worker.sameThread(),
-              PlannedClass.OneFile.NONE,
-              ways,
-              book -> {},
-              fault -> {});
+              words, Worker.sameThread(), PlannedClass.OneFile.NONE, ways, book -> {}, fault -> {});
       scene.setRoot(new WelcomeView(words, model));
       both(folder, "welcome");
       model.make();

@@ -37,7 +37,9 @@ import walebook.record.TestPiece;
 import walebook.record.Tier;
 import walebook.record.Whose;
 
-/** An invented class with a lesson, cloths measured both ways and eighty pieces, to be looked at. */
+/**
+ * An invented class with a lesson, cloths measured both ways and eighty pieces, to be looked at.
+ */
 public final class RoomBook {
   private static final List<String> NAMES =
       List.of(
@@ -96,8 +98,18 @@ public final class RoomBook {
     Edge edge = new Edge(false, null, true, true, false);
     Cloth cloth =
         new Cloth(
-            Ids.next(), name, "interlock", "96 % cotton, 4 % elastane", 4.0, mass, 1600.0, 0.8,
-            edge, "washed once before cutting", false, Classroom.FRESH);
+            Ids.next(),
+            name,
+            "interlock",
+            "96 % cotton, 4 % elastane",
+            4.0,
+            mass,
+            1600.0,
+            0.8,
+            edge,
+            "washed once before cutting",
+            false,
+            Classroom.FRESH);
     room.book.cloths().add(cloth);
     return cloth;
   }
@@ -135,7 +147,13 @@ public final class RoomBook {
   private Lesson lesson() {
     TaughtPack pack =
         new TaughtPack(
-            Ids.next(), "seam-that-stretches", "1", "A seam that stretches", "a".repeat(64), "", "",
+            Ids.next(),
+            "seam-that-stretches",
+            "1",
+            "A seam that stretches",
+            "a".repeat(64),
+            "",
+            "",
             Classroom.FRESH);
     room.book.lessons().keepPack(pack, java.util.Map.of());
     Lesson lesson =
@@ -159,8 +177,7 @@ public final class RoomBook {
     if (nth % 7 == 4) {
       return;
     }
-    List<PullReading> pulls =
-        List.of(new PullReading(1, end, Math.rint(Math.min(158, reached))));
+    List<PullReading> pulls = List.of(new PullReading(1, end, Math.rint(Math.min(158, reached))));
     room.book
         .pieces()
         .add(
@@ -176,9 +193,17 @@ public final class RoomBook {
                 new ClothUse(cloth.id(), Grain.COURSE, 2),
                 setting(width),
                 new Measure(
-                    100.0, 200.0, 204.0 + nth % 3, 201.0 + nth % 4, pulls,
-                    end == SeamEnd.GAVE ? Broke.NEEDLE_THREAD : null, 101.0, 50.0, How.UNKNOWN,
-                    student.id(), LocalDate.of(2026, 9, 21)),
+                    100.0,
+                    200.0,
+                    204.0 + nth % 3,
+                    201.0 + nth % 4,
+                    pulls,
+                    end == SeamEnd.GAVE ? Broke.NEEDLE_THREAD : null,
+                    101.0,
+                    50.0,
+                    How.UNKNOWN,
+                    student.id(),
+                    LocalDate.of(2026, 9, 21)),
                 new Seen(
                     3 + nth % 3,
                     nth % 4 == 0 ? PieceOutcome.KEEP : PieceOutcome.CHANGE,
@@ -191,19 +216,51 @@ public final class RoomBook {
   private Setting setting(double width) {
     boolean straight = width == 0;
     return new Setting(
-        Method.SEAM, room.machine.id(), MachineKind.SEWING, straight ? "301" : "304",
-        straight ? "straight stitch" : "zigzag", straight ? null : width, 2.5,
-        straight ? null : width, 2.2, null, "polyester", null, "", null, "", null, "", "");
+        Method.SEAM,
+        room.machine.id(),
+        MachineKind.SEWING,
+        straight ? "301" : "304",
+        straight ? "straight stitch" : "zigzag",
+        straight ? null : width,
+        2.5,
+        straight ? null : width,
+        2.2,
+        null,
+        "polyester",
+        null,
+        "",
+        null,
+        "",
+        null,
+        "",
+        "");
   }
 
   private UUID plan(Student student, Lesson lesson, int nth) {
     PlannedPiece planned =
         new PlannedPiece(
-            Ids.next(), lesson.id(), student.id(), PieceCode.draw(chance), nth + 1, nth % 7 == 0,
-            false, "width=" + WIDTHS[nth % 3], cloths.get(nth % 2).id(),
+            Ids.next(),
+            lesson.id(),
+            student.id(),
+            PieceCode.draw(chance),
+            nth + 1,
+            nth % 7 == 0,
+            false,
+            "width=" + WIDTHS[nth % 3],
+            cloths.get(nth % 2).id(),
             new PieceAsked(
-                Grain.COURSE, 2, Method.SEAM, MachineKind.SEWING, "304", 2.5, 2.5, null, "", "",
-                50.0, 1),
+                Grain.COURSE,
+                2,
+                Method.SEAM,
+                MachineKind.SEWING,
+                "304",
+                2.5,
+                2.5,
+                null,
+                "",
+                "",
+                50.0,
+                1),
             Classroom.FRESH);
     room.book.lessons().plan(List.of(planned));
     return planned.id();

@@ -92,8 +92,14 @@ public final class RoomTrial {
     private Session session(Book book, @Nullable SchoolClass of) {
       Session session =
           new Session(
-              book, SharedTables.read(), words, Classroom.CLOCK, new Random(3),
-              Worker.sameThread(), new NoFiles(), Throwable::printStackTrace);
+              book,
+              SharedTables.read(),
+              words,
+              Classroom.CLOCK,
+              new Random(3),
+              Worker.sameThread(),
+              new NoFiles(),
+              Throwable::printStackTrace);
       session.schoolClassProperty().set(of);
       return session;
     }
@@ -214,8 +220,7 @@ public final class RoomTrial {
       TableView<?> table = (TableView<?>) scene.getRoot().lookup(".table-view");
       table.getSelectionModel().select(row);
       table.fireEvent(
-          new KeyEvent(
-              KeyEvent.KEY_PRESSED, "", "", KeyCode.ENTER, false, false, false, false));
+          new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.ENTER, false, false, false, false));
     }
   }
 

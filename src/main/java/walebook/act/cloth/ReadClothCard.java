@@ -61,8 +61,7 @@ public final class ReadClothCard {
       return null;
     }
     List<ClothReading> readings = new ArrayList<>(book.clothLog().readingsOf(clothId));
-    Map<Grain, ClothStretch> known =
-        ClothStretch.of(readings).getOrDefault(clothId, Map.of());
+    Map<Grain, ClothStretch> known = ClothStretch.of(readings).getOrDefault(clothId, Map.of());
     List<GrainSummary> grains = new ArrayList<>();
     for (Grain grain : Grain.values()) {
       ClothStretch stretch = known.get(grain);

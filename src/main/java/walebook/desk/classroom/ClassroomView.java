@@ -22,7 +22,8 @@ public final class ClassroomView extends BorderPane {
     PROGRESS
   }
 
-  private final ObjectProperty<Part> part = new SimpleObjectProperty<>(this, "part", Part.COMPARISON);
+  private final ObjectProperty<Part> part =
+      new SimpleObjectProperty<>(this, "part", Part.COMPARISON);
   private final PlaceFrame frame;
   private final ComparisonView comparison;
   private final ProgressView progress;

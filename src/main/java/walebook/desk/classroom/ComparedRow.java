@@ -21,10 +21,7 @@ record ComparedRow(String setting, SettingRow found) {
     return interval == null
         ? new IntervalBar(0, 0, 0, 0)
         : new IntervalBar(
-            found.held(),
-            found.held() + found.gave(),
-            100 * interval.low(),
-            100 * interval.high());
+            found.held(), found.held() + found.gave(), 100 * interval.low(), 100 * interval.high());
   }
 
   double heldShare() {

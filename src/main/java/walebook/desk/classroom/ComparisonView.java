@@ -2,8 +2,8 @@ package walebook.desk.classroom;
 
 import java.util.EnumSet;
 import java.util.List;
-import javafx.beans.binding.BooleanBinding;
 import javafx.beans.binding.Bindings;
+import javafx.beans.binding.BooleanBinding;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
@@ -102,7 +102,11 @@ final class ComparisonView extends VBox {
             Choice::name);
     ChoiceField<Choice> cloth =
         new ChoiceField<>(
-            words, words.say("desk.class.cloth"), model.cloths(), model.clothProperty(), Choice::name);
+            words,
+            words.say("desk.class.cloth"),
+            model.cloths(),
+            model.clothProperty(),
+            Choice::name);
     FlowPane factors = new FlowPane(16, 4);
     LevelWords levels = new LevelWords(words);
     for (Factor factor : EnumSet.allOf(Factor.class)) {

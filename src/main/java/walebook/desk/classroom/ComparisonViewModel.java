@@ -52,13 +52,16 @@ public final class ComparisonViewModel {
    * @param says the sentences, most important first
    */
   record Found(
-      boolean loaded, int pieces, int students, String same, List<String> says, ComparisonPlot plot) {
-    static final Found NOTHING =
-        new Found(false, 0, 0, "", List.of(), new ComparisonPlot(null, 0));
+      boolean loaded,
+      int pieces,
+      int students,
+      String same,
+      List<String> says,
+      ComparisonPlot plot) {
+    static final Found NOTHING = new Found(false, 0, 0, "", List.of(), new ComparisonPlot(null, 0));
   }
 
-  private record Read(
-      List<Lesson> lessons, List<Cloth> cloths, Comparison comparison) {}
+  private record Read(List<Lesson> lessons, List<Cloth> cloths, Comparison comparison) {}
 
   public ComparisonViewModel(Session session) {
     this.session = session;
@@ -157,14 +160,13 @@ public final class ComparisonViewModel {
 
   private Board board(Comparison comparison) {
     Found worded = worded(comparison);
-    return new Board(worded.says().isEmpty() ? "" : worded.says().get(0), rows(comparison),
-        worded.plot());
+    return new Board(
+        worded.says().isEmpty() ? "" : worded.says().get(0), rows(comparison), worded.plot());
   }
 
   private CompareClass.Question question(UUID classId, boolean hidden) {
     List<Factor> inOrder = Arrays.stream(Factor.values()).filter(factors::contains).toList();
-    return new CompareClass.Question(
-        classId, lesson.get().id(), cloth.get().id(), inOrder, hidden);
+    return new CompareClass.Question(classId, lesson.get().id(), cloth.get().id(), inOrder, hidden);
   }
 
   private void askAgain() {

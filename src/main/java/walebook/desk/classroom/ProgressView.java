@@ -1,9 +1,9 @@
 package walebook.desk.classroom;
 
 import javafx.beans.Observable;
+import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.Tooltip;
-import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import walebook.desk.common.ColumnTable;
 import walebook.desk.common.EmptyState;

@@ -73,9 +73,7 @@ public final class ProgressViewModel {
     }
     rows.setAll(
         progress.rows().stream()
-            .map(
-                row ->
-                    new ProgressRow(hidden ? row.student().alias() : row.student().name(), row))
+            .map(row -> new ProgressRow(hidden ? row.student().alias() : row.student().name(), row))
             .toList());
     loaded.set(true);
   }

@@ -71,8 +71,7 @@ final class SettingTable extends BorderPane {
     }
   }
 
-  private void count(
-      String title, double ems, ToIntFunction<ComparedRow> number) {
+  private void count(String title, double ems, ToIntFunction<ComparedRow> number) {
     table.figures(
         title,
         ems,

@@ -13,9 +13,9 @@ import walebook.statistics.TwoRates;
 import walebook.working.Message;
 
 /**
- * What a comparison says in plain words. Two settings are called different only when
- * Fisher's exact test says so at 5 % after Bonferroni's allowance for having picked the two extremes
- * out of every pair in the table.
+ * What a comparison says in plain words. Two settings are called different only when Fisher's exact
+ * test says so at 5 % after Bonferroni's allowance for having picked the two extremes out of every
+ * pair in the table.
  */
 final class WhatWasFound {
   private static final double CONFIDENCE = 0.95;

@@ -109,15 +109,31 @@ final class ClothCardPane extends VBox {
 
   private Node grain(GrainSummary grain) {
     VBox lines = card(Texts.section(words.say("common.choice." + grain.grain().key())));
-    lines.getChildren().add(Texts.text(spread("desk.cloths.grain.stretch", "desk.cloths.grain.stretch-one", grain.stretch())));
+    lines
+        .getChildren()
+        .add(
+            Texts.text(
+                spread(
+                    "desk.cloths.grain.stretch",
+                    "desk.cloths.grain.stretch-one",
+                    grain.stretch())));
     Repeats.Spread growth = grain.growth();
     if (growth != null) {
-      lines.getChildren().add(Texts.text(spread("desk.cloths.grain.growth", "desk.cloths.grain.growth-one", growth)));
+      lines
+          .getChildren()
+          .add(
+              Texts.text(
+                  spread("desk.cloths.grain.growth", "desk.cloths.grain.growth-one", growth)));
     }
     Repeats.Spread recovery = grain.recovery();
     RecoveryBand band = grain.band();
     if (recovery != null && band != null) {
-      lines.getChildren().add(Texts.text(spread("desk.cloths.grain.recovery", "desk.cloths.grain.recovery-one", recovery)));
+      lines
+          .getChildren()
+          .add(
+              Texts.text(
+                  spread(
+                      "desk.cloths.grain.recovery", "desk.cloths.grain.recovery-one", recovery)));
       lines
           .getChildren()
           .add(Texts.caption(words.say("desk.cloths.grain.band", band.name(), band.advice())));
@@ -141,7 +157,8 @@ final class ClothCardPane extends VBox {
     String mean = Show.fixed(spread.mean(), 1);
     return half == null
         ? words.say(once, mean)
-        : words.say(key, mean, Show.fixed(spread.mean() - half, 1), Show.fixed(spread.mean() + half, 1));
+        : words.say(
+            key, mean, Show.fixed(spread.mean() - half, 1), Show.fixed(spread.mean() + half, 1));
   }
 
   private Node sewn() {

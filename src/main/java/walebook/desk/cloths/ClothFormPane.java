@@ -43,10 +43,7 @@ final class ClothFormPane extends VBox {
 
   private TypedField typed(String field, String prompt, String unit) {
     return new TypedField(
-        words,
-        words.say("desk.cloths.field." + field, unit),
-        prompt,
-        model.fields().field(field));
+        words, words.say("desk.cloths.field." + field, unit), prompt, model.fields().field(field));
   }
 
   private PickedField kind(List<FabricKind> kinds) {

@@ -18,8 +18,7 @@ import walebook.record.Edge;
 /** The form of a cloth's card. */
 public final class ClothFormViewModel {
   /** What the edge can do; each is answered yes, no or not yet. */
-  static final List<String> EDGE =
-      List.of("frays", "sheds", "ladders", "curls", "needs-finishing");
+  static final List<String> EDGE = List.of("frays", "sheds", "ladders", "curls", "needs-finishing");
 
   private final Session session;
   private final KeepCloth act;

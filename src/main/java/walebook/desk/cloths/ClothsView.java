@@ -167,8 +167,7 @@ public final class ClothsView extends BorderPane {
     return back;
   }
 
-  private static @Nullable Double percent(
-      ReadClothCard.Line line, Grain grain) {
+  private static @Nullable Double percent(ReadClothCard.Line line, Grain grain) {
     ClothStretch known = line.stretches().get(grain);
     return known == null ? null : known.percent();
   }

@@ -161,8 +161,7 @@ public final class ReadingFormViewModel {
       add(workings, Recovery.of(gauge, stretched, released, readTo));
     }
     GaugeReading picture =
-        new GaugeReading(
-            gauge, stretched, GaugeReading.How.STRETCHED, released, null, null);
+        new GaugeReading(gauge, stretched, GaugeReading.How.STRETCHED, released, null, null);
     meaning.set(new Meaning(picture, unit, workings));
   }
 

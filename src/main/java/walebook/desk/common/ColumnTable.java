@@ -63,7 +63,11 @@ public final class ColumnTable<T> extends TableView<T> {
 
   /** A column of small pictures; sorted by value. */
   public TableColumn<T, T> drawings(
-      Words words, String title, double ems, Function<T, Double> order, Function<T, Drawing> drawn) {
+      Words words,
+      String title,
+      double ems,
+      Function<T, Double> order,
+      Function<T, Drawing> drawn) {
     TableColumn<T, T> column = new TableColumn<>(title);
     column.setCellValueFactory(row -> new ReadOnlyObjectWrapper<>(row.getValue()));
     column.setCellFactory(of -> new DrawnCell<>(words, drawn));

@@ -188,8 +188,7 @@ public final class PlaceFrame extends BorderPane {
   }
 
   private void footShown() {
-    boolean any =
-        !actions.isEmpty() || !notice.noticeProperty().get().says().isEmpty();
+    boolean any = !actions.isEmpty() || !notice.noticeProperty().get().says().isEmpty();
     foot.setVisible(any);
     foot.setManaged(any);
   }

@@ -27,8 +27,7 @@ public final class FaultsViewModel {
   private final StringProperty text;
   private final ObservableList<FaultSeen> seen = FXCollections.observableArrayList();
   // Kept, since a view of a list holds its listeners only as long as it lives itself.
-  private final ObservableList<FaultSeen> seenView =
-      FXCollections.unmodifiableObservableList(seen);
+  private final ObservableList<FaultSeen> seenView = FXCollections.unmodifiableObservableList(seen);
   private final ReadOnlyObjectWrapper<@Nullable FaultSeen> inHand =
       new ReadOnlyObjectWrapper<>(this, "inHand");
 

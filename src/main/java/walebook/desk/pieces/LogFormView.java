@@ -69,7 +69,7 @@ final class LogFormView {
             groups.measure(),
             groups.seen());
     form.getStyleClass().add("log-form");
-    MeaningPane meaning = new MeaningPane(words);
+    MeaningPane meaning = new MeaningPane(words, line(model.cautionProperty(), "caution"));
     model.meaningProperty().addListener((from, old, now) -> meaning.show(now));
     meaning.show(model.meaningProperty().get());
     PlaceFrame built = new PlaceFrame(words, words.say("desk.pieces.log-title"));

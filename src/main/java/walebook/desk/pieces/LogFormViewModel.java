@@ -35,6 +35,8 @@ public final class LogFormViewModel {
   private final FaultsViewModel faults;
   private final PhotosViewModel photos;
   private final Consumer<TestPiece> saved;
+  private final CautionsOnce cautions;
+  private final ReadOnlyStringWrapper caution = new ReadOnlyStringWrapper(this, "caution", "");
   private final ReadOnlyStringWrapper title = new ReadOnlyStringWrapper(this, "title", "");
   private final ReadOnlyStringWrapper change = new ReadOnlyStringWrapper(this, "change", "");
   private final ReadOnlyStringWrapper whole = new ReadOnlyStringWrapper(this, "whole", "");
@@ -48,7 +50,8 @@ public final class LogFormViewModel {
       new ReadOnlyObjectWrapper<>(this, "attention");
   private final ReadOnlyStringWrapper settingsSays =
       new ReadOnlyStringWrapper(this, "settingsSays", "");
-  private final BooleanProperty settingsOpen = new SimpleBooleanProperty(this, "settingsOpen", true);
+  private final BooleanProperty settingsOpen =
+      new SimpleBooleanProperty(this, "settingsOpen", true);
   private @Nullable FormStart start;
   private int kept;
   private List<Problem> askedAbout = List.of();
@@ -66,6 +69,7 @@ public final class LogFormViewModel {
     this.faults =
         new FaultsViewModel(session.tables().faults(), field(PieceField.FAULTS).textProperty());
     this.photos = new PhotosViewModel(session);
+    this.cautions = new CautionsOnce(session);
     fields.onEdit(this::edited);
   }
 
@@ -99,6 +103,11 @@ public final class LogFormViewModel {
   /** A remark on the form's beginning, such as that a draft came back. */
   public ReadOnlyStringProperty noteProperty() {
     return note.getReadOnlyProperty();
+  }
+
+  /** What to take care of, said once a lesson; empty afterwards. */
+  public ReadOnlyStringProperty cautionProperty() {
+    return caution.getReadOnlyProperty();
   }
 
   /** True when only a second Save stands between the piece and the book. */
@@ -151,6 +160,7 @@ public final class LogFormViewModel {
     asking.set(false);
     whole.set("");
     attention.set(null);
+    caution.set(cautions.of(next));
     title.set(next.title());
     note.set(next.resumed() ? session.words().say("desk.pieces.resumed") : "");
     follow(next);

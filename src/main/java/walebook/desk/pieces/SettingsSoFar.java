@@ -7,8 +7,7 @@ import walebook.act.piece.PieceField;
 /** Cloth and machine as they stand in the form, in one line. */
 final class SettingsSoFar {
   private static final List<PieceField> NAMED =
-      List.of(
-          PieceField.CLOTH, PieceField.GRAIN, PieceField.STITCH, PieceField.NEEDLE_POINT);
+      List.of(PieceField.CLOTH, PieceField.GRAIN, PieceField.STITCH, PieceField.NEEDLE_POINT);
   private static final List<PieceField> LABELLED =
       List.of(
           PieceField.LAYERS,

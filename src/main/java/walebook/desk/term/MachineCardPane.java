@@ -29,7 +29,8 @@ final class MachineCardPane extends VBox {
             .add(typed("machine-number"), 8)
             .add(typed("machine-name"), 18)
             .add(
-                picked("machine-kind", Arrays.stream(MachineKind.values()).map(e -> e.key()).toList()),
+                picked(
+                    "machine-kind", Arrays.stream(MachineKind.values()).map(e -> e.key()).toList()),
                 13)
             .add(onlyFor(typed("needle-to-knife")), 16);
     what.below(Texts.caption(words.say("desk.term.machine.stitches"))).below(stitches);

@@ -48,7 +48,9 @@ final class MachinesPane extends VBox {
         each -> Integer.toString(each.number()));
     table.words(words.say("desk.term.col.machine"), 14, this::name);
     table.words(
-        words.say("desk.term.col.kind"), 10, each -> words.say("common.choice." + each.kind().key()));
+        words.say("desk.term.col.kind"),
+        10,
+        each -> words.say("common.choice." + each.kind().key()));
     table.words(words.say("desk.term.col.stitches"), 30, this::stitches);
     table.figures(
         words.say("desk.term.col.dials"),

@@ -38,7 +38,9 @@ final class RosterPane extends VBox {
         table.words(words.say("desk.term.col.name"), 20, Student::name);
     name.visibleProperty().bind(namesHidden.not());
     table.words(
-        words.say("desk.term.col.tier"), 16, each -> words.say("common.choice." + each.tier().key()));
+        words.say("desk.term.col.tier"),
+        16,
+        each -> words.say("common.choice." + each.tier().key()));
     table.setItems(model.students());
     table.asHighAs(ROWS);
     table.opens(model::open);
@@ -80,7 +82,8 @@ final class RosterPane extends VBox {
                 .leavingProperty()
                 .map(
                     asked ->
-                        words.say(asked ? "desk.term.roster.leave-sure" : "desk.term.roster.leave")));
+                        words.say(
+                            asked ? "desk.term.roster.leave-sure" : "desk.term.roster.leave")));
     leave.setOnAction(pressed -> model.leave());
     FieldGroup fields =
         new FieldGroup(words.say("desk.term.roster.card"))

@@ -37,8 +37,7 @@ public final class StartClassViewModel {
     this.act = new StartClass(session.book(), session.clock());
     LocalDate today = LocalDate.now(session.clock());
     fields.put(
-        Map.of(
-            "term-starts", today.toString(), "term-ends", today.plusWeeks(WEEKS).toString()));
+        Map.of("term-starts", today.toString(), "term-ends", today.plusWeeks(WEEKS).toString()));
   }
 
   public FormFields fields() {

@@ -18,8 +18,7 @@ import walebook.words.Words;
 /** The place of the term's record: students, machines, export; first of all, starting a class. */
 public final class TermView extends BorderPane {
   private static final List<TermViewModel.Part> PARTS =
-      List.of(
-          TermViewModel.Part.STUDENTS, TermViewModel.Part.MACHINES, TermViewModel.Part.EXPORT);
+      List.of(TermViewModel.Part.STUDENTS, TermViewModel.Part.MACHINES, TermViewModel.Part.EXPORT);
 
   private final Words words;
   private final Session session;

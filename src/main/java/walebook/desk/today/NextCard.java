@@ -24,8 +24,7 @@ final class NextCard extends VBox {
     if (next.stitch() != null) {
       sideBySide.getChildren().add(new PicturePane(words, next.stitch()));
     }
-    getChildren()
-        .addAll(Texts.section(words.say("desk.today.next", next.code())), sideBySide);
+    getChildren().addAll(Texts.section(words.say("desk.today.next", next.code())), sideBySide);
   }
 
   private static VBox settings(NextPiece next) {
