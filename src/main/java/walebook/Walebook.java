@@ -7,6 +7,7 @@ import java.util.logging.Logger;
 import walebook.command.RunCommand;
 import walebook.command.Terminal;
 import walebook.command.WithoutScreen;
+import walebook.desk.start.OpenWindow;
 
 /**
  * The program's beginning: with words behind it the command line, without any the window; where
@@ -29,18 +30,19 @@ public final class Walebook {
   }
 
   private static int run(String[] args) {
-    if (args.length > 0) {
+    if (!isForWindow(args)) {
       return RunCommand.run(Terminal.ofProcess(), args);
     }
-    if (hasScreen() && openWindow(args)) {
+    if (hasScreen() && OpenWindow.open(args)) {
       return 0;
     }
     return WithoutScreen.run(Terminal.ofProcess(), Path.of("demo"));
   }
 
-  /** Opens the window and waits until it is closed; false when that can't be done here. */
-  static boolean openWindow(String[] args) {
-    return false;
+  /** Nothing, the one word demo, or a book's file: all of them ask for the window. */
+  private static boolean isForWindow(String[] args) {
+    return args.length == 0
+        || (args.length == 1 && (args[0].equals("demo") || args[0].endsWith(".walebook")));
   }
 
   /** On Linux and its like a screen is named by the environment; elsewhere there is one. */

@@ -1,0 +1,61 @@
+package walebook.desk.start;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import walebook.act.book.MakeDemoBook;
+import walebook.book.Book;
+import walebook.book.BookFiles;
+import walebook.desk.welcome.Ways;
+import walebook.problem.Answer;
+import walebook.problem.Place;
+import walebook.problem.Problem;
+import walebook.quantity.Unit;
+
+/** The ways into a book, on this machine's files. */
+final class BookWays implements Ways {
+  private final BookFiles files;
+  private final KeptSettings settings;
+  private final Clock clock;
+  private final Path demoFolder;
+
+  BookWays(BookFiles files, KeptSettings settings, Clock clock, Path demoFolder) {
+    this.files = files;
+    this.settings = settings;
+    this.clock = clock;
+    this.demoFolder = demoFolder;
+  }
+
+  @Override
+  public List<Path> recent() {
+    return settings.recentBooks();
+  }
+
+  @Override
+  public Answer<Book> makeBook(Path file, String name) {
+    return files.make(file, name, false, Unit.MM, clock);
+  }
+
+  @Override
+  public Answer<Book> openBook(Path file) {
+    return files.open(file, clock);
+  }
+
+  @Override
+  public Answer<Book> openDemo() {
+    Path file = demoFolder.resolve(MakeDemoBook.FILE);
+    try {
+      Files.createDirectories(demoFolder);
+    } catch (IOException e) {
+      return Answer.bad(
+          Problem.refuse(
+              "book.folder-read-only",
+              new Place.Path(file.toString()),
+              String.valueOf(e.getMessage()),
+              ""));
+    }
+    return new MakeDemoBook(files, clock).openOrMake(file);
+  }
+}

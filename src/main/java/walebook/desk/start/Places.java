@@ -1,0 +1,100 @@
+package walebook.desk.start;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.UUID;
+import java.util.function.Supplier;
+import javafx.scene.Node;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import walebook.act.classroom.ExportTerm;
+import walebook.desk.classroom.ClassroomView;
+import walebook.desk.cloths.ClothsView;
+import walebook.desk.common.Session;
+import walebook.desk.lessons.LessonsView;
+import walebook.desk.look.Look;
+import walebook.desk.pieces.PiecesView;
+import walebook.desk.pieces.PiecesViewModel;
+import walebook.desk.settings.SettingsView;
+import walebook.desk.shell.PlaceEntry;
+import walebook.desk.term.TermView;
+import walebook.desk.today.TodayView;
+import walebook.desk.today.TodayViewModel;
+import walebook.problem.Answer;
+import walebook.quantity.Unit;
+import walebook.words.Words;
+
+/** The window's places over one session, in the order they are listed. */
+final class Places {
+  private static final List<KeyCode> DIGITS =
+      List.of(
+          KeyCode.DIGIT1,
+          KeyCode.DIGIT2,
+          KeyCode.DIGIT3,
+          KeyCode.DIGIT4,
+          KeyCode.DIGIT5,
+          KeyCode.DIGIT6,
+          KeyCode.DIGIT7);
+
+  private final Session session;
+  private final Look look;
+  private final Words words;
+
+  private Places(Session session, Look look) {
+    this.session = session;
+    this.look = look;
+    this.words = session.words();
+  }
+
+  /**
+   * Lists the places.
+   *
+   * @param lengthUnit what a length without a unit means in this book
+   */
+  static List<PlaceEntry> of(Session session, Look look, Unit lengthUnit) {
+    Places places = new Places(session, look);
+    Words words = session.words();
+    // Made now, not when first shown: it has to hear what other places wish of it.
+    PiecesViewModel pieces = new PiecesViewModel(session, lengthUnit);
+    return List.of(
+        places.entry(1, "today", "desk.start.place.today", places::today),
+        places.entry(2, "pieces", "desk.start.place.pieces", () -> new PiecesView(words, pieces)),
+        places.entry(3, "cloths", "desk.start.place.cloths", () -> new ClothsView(session)),
+        places.entry(
+            4, "lessons", "desk.start.place.lessons", () -> new LessonsView(session, look)),
+        places.entry(5, "class", "desk.start.place.class", places::classroom),
+        places.entry(6, "term", "desk.start.place.term", places::term),
+        places.entry(7, "settings", "desk.start.place.settings", () -> new SettingsView(session)));
+  }
+
+  private PlaceEntry entry(int digit, String key, String title, Supplier<? extends Node> view) {
+    return new PlaceEntry(
+        key,
+        words.say(title),
+        new KeyCodeCombination(DIGITS.get(digit - 1), KeyCombination.SHORTCUT_DOWN),
+        view);
+  }
+
+  private Node today() {
+    return new TodayView(words, new TodayViewModel(session));
+  }
+
+  private Node classroom() {
+    return new ClassroomView(session, look);
+  }
+
+  private Node term() {
+    ExportTerm export = new ExportTerm(session.book(), words, session.tables(), session.clock());
+    return new TermView(session, (file, classId, names) -> write(export, file, classId, names));
+  }
+
+  private Path write(ExportTerm export, Path file, UUID classId, boolean names) throws IOException {
+    Answer<Path> written = export.export(file, classId, names, share -> {});
+    if (!written.isGood()) {
+      throw new IOException(words.say(written.problems().get(0)));
+    }
+    return written.value();
+  }
+}
