@@ -190,6 +190,8 @@ public final class PlaceFrame extends BorderPane {
   }
 
   private void footShown() {
+    notice.setManaged(!notice.noticeProperty().get().says().isEmpty());
+    notice.setVisible(notice.isManaged());
     boolean any = !actions.isEmpty() || !notice.noticeProperty().get().says().isEmpty();
     foot.setVisible(any);
     foot.setManaged(any);

@@ -102,16 +102,16 @@ final class PieceListView {
   }
 
   private void fill(ColumnTable<PieceRow> table) {
-    table.words(words.say("desk.pieces.column.code"), 5.5, PieceRow::code);
-    table.words(words.say("desk.pieces.column.student"), 8.5, PieceRow::student);
-    table.words(words.say("desk.pieces.column.cloth"), 11.5, PieceRow::cloth);
-    table.words(words.say("desk.pieces.column.stitch"), 8.5, PieceRow::stitch);
-    table.words(words.say("desk.pieces.column.end"), 8, PieceRow::end);
+    table.words(words.say("desk.pieces.column.code"), 6, PieceRow::code);
+    table.words(words.say("desk.pieces.column.student"), 7.5, PieceRow::student);
+    table.words(words.say("desk.pieces.column.cloth"), 13, PieceRow::cloth);
+    table.words(words.say("desk.pieces.column.stitch"), 8, PieceRow::stitch);
+    table.words(words.say("desk.pieces.column.end"), 8.8, PieceRow::end);
     table.figures(
         words.say("desk.pieces.column.stretch"), 6, PieceRow::stretchPercent, PieceRow::stretch);
-    table.words(words.say("desk.pieces.column.verdict"), 8, PieceRow::verdict);
-    table.words(words.say("desk.pieces.column.faults"), 7.5, PieceRow::faults);
-    table.words(words.say("desk.pieces.column.sewn-on"), 6.5, PieceRow::sewnOn);
+    table.words(words.say("desk.pieces.column.verdict"), 7.6, PieceRow::verdict);
+    table.words(words.say("desk.pieces.column.sewn-on"), 7, PieceRow::sewnOn);
+    table.words(words.say("desk.pieces.column.faults"), 8, PieceRow::faults);
     table.setItems(model.rows());
     table.setPlaceholder(Texts.text(words.say("desk.pieces.none-fits"), "soft"));
     table.setAccessibleText(words.say("desk.pieces.title"));

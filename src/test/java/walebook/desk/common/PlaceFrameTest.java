@@ -20,14 +20,21 @@ import walebook.words.Words;
 @ExtendWith(ApplicationExtension.class)
 class PlaceFrameTest {
   private final Look look = new Look(Theme.LIGHT, TextSize.USUAL);
-  private final Label work = new Label("work");
-  private final Label meaning = new Label("meaning");
+
+  // Made with the stage: controls need the toolkit, which may not run before.
+  @SuppressWarnings("NullAway.Init")
+  private Label work;
+
+  @SuppressWarnings("NullAway.Init")
+  private Label meaning;
 
   @SuppressWarnings("NullAway.Init")
   private PlaceFrame frame;
 
   @Start
   void start(Stage stage) {
+    work = new Label("work");
+    meaning = new Label("meaning");
     frame =
         new PlaceFrame(Words.english(), "Cloths")
             .work(work)
