@@ -1,27 +1,32 @@
 package walebook.drawing;
 
 import java.util.Arrays;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** The common faults that have a picture. */
 public enum FaultKind {
-  POPPED_STITCHES,
-  SKIPPED_STITCHES,
-  TUNNELLING,
-  WAVY_SEAM,
-  LETTUCED_EDGE,
-  PUCKERING,
-  NEEDLE_HOLES,
-  LADDER,
-  GRINNING,
-  HEM_FLIPPING,
-  BULK_AT_CROSSING,
-  THREAD_NEST;
+  POPPED_STITCHES("popped-stitches"),
+  SKIPPED_STITCHES("skipped-stitches"),
+  TUNNELLING("tunnelling"),
+  WAVY_SEAM("wavy-seam"),
+  LETTUCED_EDGE("frilled-edge"),
+  PUCKERING("puckering"),
+  NEEDLE_HOLES("needle-holes"),
+  LADDER("ladders"),
+  GRINNING("grinning"),
+  HEM_FLIPPING("hem-flips"),
+  BULK_AT_CROSSING("bulk"),
+  THREAD_NEST("thread-nest");
 
-  /** Its name in tables, such as {@code popped-stitches}. */
+  private final String code;
+
+  FaultKind(String code) {
+    this.code = code;
+  }
+
+  /** Its key in the table of faults, such as {@code popped-stitches}. */
   public String code() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return code;
   }
 
   /** The fault of a code, or null when it has no picture. */

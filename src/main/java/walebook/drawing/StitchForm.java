@@ -1,5 +1,7 @@
 package walebook.drawing;
 
+import walebook.seam.StitchType;
+
 /** The forms of stitch that can be drawn. */
 public enum StitchForm {
   STRAIGHT,
@@ -7,6 +9,21 @@ public enum StitchForm {
   THREE_STEP_ZIGZAG,
   OVERLOCK,
   COVERSTITCH;
+
+  /** The form that a stitch type is drawn in. */
+  public static StitchForm of(StitchType type) {
+    if (!type.hasWidth()) {
+      return STRAIGHT;
+    }
+    if (type.stepsPerSwing() > 1) {
+      return THREE_STEP_ZIGZAG;
+    }
+    return switch (type.machines().get(0)) {
+      case "overlocker" -> OVERLOCK;
+      case "coverstitch", "other" -> COVERSTITCH;
+      default -> ZIGZAG;
+    };
+  }
 
   /** The key of its name. */
   public String key() {

@@ -40,6 +40,12 @@ class BundleTest {
           "desk.class.factor.",
           "desk.class.level.",
           "desk.cloths.field.",
+          "desk.pieces.fault.",
+          "desk.pieces.field.",
+          "desk.pieces.grade.",
+          "desk.pieces.grain.",
+          "desk.pieces.severity.",
+          "desk.today.grain.",
           "desk.term.field.",
           "desk.term.prompt.");
 

@@ -11,11 +11,13 @@ import walebook.record.Keyed;
 
 /**
  * Keeps what stands in a log form, so that a crash or a power cut loses nothing typed. One draft a
- * student and planned piece.
+ * student and planned piece, piece sewn again, or piece of their own.
  */
 public final class KeepDraft {
   private static final String FORM = "piece";
   private static final String MARK = "#";
+  private static final String OWN = "own";
+  private static final String AGAIN = "again-";
 
   private final Book book;
 
@@ -35,7 +37,7 @@ public final class KeepDraft {
     if (entry.code() != null) {
       typed.put(MARK + "code", entry.code());
     }
-    book.drafts().keep(new Draft(FORM, owner(entry.studentId(), entry.plannedId()), typed));
+    book.drafts().keep(new Draft(FORM, owner(entry), typed));
   }
 
   /**
@@ -43,7 +45,15 @@ public final class KeepDraft {
    * end of the process came between the save and the dropping.
    */
   public @Nullable PieceEntry find(UUID studentId, @Nullable UUID plannedId) {
-    String owner = owner(studentId, plannedId);
+    return draft(studentId + "/" + (plannedId == null ? OWN : plannedId));
+  }
+
+  /** The draft of a second attempt at a student's piece, or null. */
+  public @Nullable PieceEntry findAgain(UUID studentId, UUID parentId) {
+    return draft(studentId + "/" + AGAIN + parentId);
+  }
+
+  private @Nullable PieceEntry draft(String owner) {
     Draft draft = book.drafts().find(FORM, owner);
     if (draft == null) {
       return null;
@@ -57,11 +67,14 @@ public final class KeepDraft {
   }
 
   public void drop(PieceEntry entry) {
-    book.drafts().drop(FORM, owner(entry.studentId(), entry.plannedId()));
+    book.drafts().drop(FORM, owner(entry));
   }
 
-  private static String owner(UUID studentId, @Nullable UUID plannedId) {
-    return studentId + "/" + (plannedId == null ? "own" : plannedId);
+  private static String owner(PieceEntry entry) {
+    if (entry.plannedId() != null) {
+      return entry.studentId() + "/" + entry.plannedId();
+    }
+    return entry.studentId() + "/" + (entry.parentId() == null ? OWN : AGAIN + entry.parentId());
   }
 
   private static void mark(Map<String, String> typed, String name, @Nullable UUID id) {

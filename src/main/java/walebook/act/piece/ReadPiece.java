@@ -64,6 +64,13 @@ public final class ReadPiece {
     return new ReadPiece(entry, room).piece(today, now, code, changed);
   }
 
+  /** What can be made of an entry as it stands, whatever else is wrong with it. */
+  static PieceSoFar soFar(PieceEntry entry, PieceRoom room, LocalDate today) {
+    ReadPiece read = new ReadPiece(entry, room);
+    return new PieceSoFar(
+        read.cloth(), new ReadSetting(read.read, room).setting(), read.measure(today));
+  }
+
   private Answer<TestPiece> piece(LocalDate today, Instant now, String code, String changed) {
     ClothUse cloth = cloth();
     Setting setting = new ReadSetting(read, room).setting();

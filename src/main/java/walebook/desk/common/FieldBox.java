@@ -1,24 +1,25 @@
 package walebook.desk.common;
 
 import javafx.css.PseudoClass;
-import javafx.scene.control.Control;
 import javafx.scene.control.Label;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.problem.Problem;
 import walebook.words.Words;
 
 /** A label over a control, with room for what was understood and what is wrong below it. */
-class FieldBox extends VBox {
+public class FieldBox extends VBox {
   private static final PseudoClass REFUSED = PseudoClass.getPseudoClass("refused");
 
   private final Words words;
-  private final Control control;
+  private final Region control;
   private final String name;
   private final Label understood = Texts.text("", "understood");
   private final Label problem = Texts.text("", "field-problem");
 
-  FieldBox(Words words, String label, Control control) {
+  /** A field made of any control, or of several in one region. */
+  public FieldBox(Words words, String label, Region control) {
     this.words = words;
     this.control = control;
     this.name = label;
@@ -49,7 +50,8 @@ class FieldBox extends VBox {
     return problem.getText();
   }
 
-  final void showUnderstood(String says) {
+  /** Shows how the text was understood; nothing when empty. */
+  public final void showUnderstood(String says) {
     understood.setText(says.isEmpty() ? "" : words.say("desk.common.understood", says));
   }
 

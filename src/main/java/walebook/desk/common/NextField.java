@@ -7,11 +7,11 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 
 /** Makes Enter move on to the next field, as the Tab key does. */
-final class NextField {
+public final class NextField {
   private NextField() {}
 
   /** {@code leaves} runs first and says whether the field may be left. */
-  static void onEnter(Node node, BooleanSupplier leaves) {
+  public static void onEnter(Node node, BooleanSupplier leaves) {
     node.addEventFilter(
         KeyEvent.KEY_PRESSED,
         event -> {

@@ -1,5 +1,7 @@
 package walebook.desk.common;
 
+import java.util.ArrayList;
+import java.util.List;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.geometry.Pos;
@@ -8,6 +10,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -29,9 +32,9 @@ public final class PlaceFrame extends BorderPane {
   private final VBox side = new VBox();
   private final VBox sideContent = new VBox();
   private final NoticeLine notice;
-  private final HBox actions = new HBox(8);
+  private final List<Button> actions = new ArrayList<>();
   private final BorderPane head = new BorderPane();
-  private final HBox foot;
+  private final VBox foot = new VBox(8);
   private final Label body = new Label();
   private final BooleanProperty sideOpen = new SimpleBooleanProperty(this, "sideOpen", true);
   private final ScrollPane workScroll = scroll(work);
@@ -53,8 +56,6 @@ public final class PlaceFrame extends BorderPane {
     headBox.getStyleClass().add("place-head");
     head.setCenter(name);
     BorderPane.setAlignment(name, Pos.CENTER_LEFT);
-    actions.setAlignment(Pos.CENTER_RIGHT);
-    foot = new HBox(notice, space(), actions);
     foot.getStyleClass().add("place-foot");
     VBox.setVgrow(sideScroll, Priority.ALWAYS);
     BorderPane middle = new BorderPane(workScroll, headBox, null, foot, null);
@@ -62,6 +63,7 @@ public final class PlaceFrame extends BorderPane {
     body.setManaged(false);
     getChildren().add(body);
     body.fontProperty().addListener((from, old, now) -> requestLayout());
+    footArranged();
     footShown();
     notice.noticeProperty().addListener((from, old, now) -> footShown());
     sideOpen.addListener((from, old, now) -> arrange());
@@ -91,15 +93,17 @@ public final class PlaceFrame extends BorderPane {
   /** The one primary action of the place. */
   public PlaceFrame primary(Button button) {
     button.getStyleClass().add("primary");
-    actions.getChildren().removeIf(other -> other.getStyleClass().contains("primary"));
-    actions.getChildren().add(button);
+    actions.removeIf(other -> other.getStyleClass().contains("primary"));
+    actions.add(button);
+    footArranged();
     footShown();
     return this;
   }
 
   /** A lesser action, left of the primary one. */
   public PlaceFrame lesser(Button button) {
-    actions.getChildren().add(0, button);
+    actions.add(0, button);
+    footArranged();
     footShown();
     return this;
   }
@@ -119,6 +123,7 @@ public final class PlaceFrame extends BorderPane {
     if (now != narrow) {
       narrow = now;
       arrange();
+      footArranged();
     }
     super.layoutChildren();
   }
@@ -169,9 +174,23 @@ public final class PlaceFrame extends BorderPane {
     }
   }
 
+  /** Where there is little room the notice stands above the buttons, and they wrap. */
+  private void footArranged() {
+    if (narrow) {
+      FlowPane wrapping = new FlowPane(8, 8);
+      wrapping.setAlignment(Pos.CENTER_RIGHT);
+      wrapping.getChildren().setAll(actions);
+      foot.getChildren().setAll(notice, wrapping);
+    } else {
+      HBox line = new HBox(8, notice, space());
+      line.getChildren().addAll(actions);
+      line.setAlignment(Pos.CENTER_LEFT);
+      foot.getChildren().setAll(line);
+    }
+  }
+
   private void footShown() {
-    boolean any =
-        !actions.getChildren().isEmpty() || !notice.noticeProperty().get().says().isEmpty();
+    boolean any = !actions.isEmpty() || !notice.noticeProperty().get().says().isEmpty();
     foot.setVisible(any);
     foot.setManaged(any);
   }

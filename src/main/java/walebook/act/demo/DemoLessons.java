@@ -1,0 +1,154 @@
+package walebook.act.demo;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import walebook.book.Book;
+import walebook.book.Ids;
+import walebook.lesson.BuiltInPacks;
+import walebook.lesson.LessonPack;
+import walebook.lesson.PackPicture;
+import walebook.lesson.PackSource;
+import walebook.lesson.PieceToSew;
+import walebook.lesson.PiecesPlan;
+import walebook.lesson.PlanPieces;
+import walebook.lesson.PlanReadings;
+import walebook.lesson.PlanStudent;
+import walebook.lesson.ReadPack;
+import walebook.lesson.ReadingsPlan;
+import walebook.record.Lesson;
+import walebook.record.PieceAsked;
+import walebook.record.PieceCode;
+import walebook.record.PlannedPiece;
+import walebook.record.TaughtPack;
+
+/** The demo's six lessons, taught from the packs that come with the program. */
+final class DemoLessons {
+  private final Book book;
+  private final DemoRoom room;
+  private final Chance chance;
+  private final Set<String> codes = new HashSet<>();
+  private final Map<String, LessonPack> packs = new HashMap<>();
+  private final Map<String, UUID> kept = new HashMap<>();
+
+  DemoLessons(Book book, DemoRoom room, Chance chance) {
+    this.book = book;
+    this.room = room;
+    this.chance = chance;
+    ReadPack read = new ReadPack();
+    for (PackSource each : BuiltInPacks.all()) {
+      packs.put(each.name(), read.read(each).value());
+    }
+  }
+
+  /** A lesson with what it asks of each student. */
+  record Taught(
+      Evening evening,
+      Lesson lesson,
+      List<PlannedPiece> pieces,
+      List<PlanReadings.ToMeasure> readings) {
+    Taught {
+      pieces = List.copyOf(pieces);
+      readings = List.copyOf(readings);
+    }
+  }
+
+  List<Taught> save() {
+    List<Taught> taught = new ArrayList<>();
+    for (Evening each : Evening.ALL) {
+      taught.add(teach(each));
+    }
+    return taught;
+  }
+
+  private Taught teach(Evening evening) {
+    LessonPack pack = pack(evening.pack());
+    UUID packId = keep(pack, evening);
+    Lesson lesson =
+        new Lesson(
+            Ids.next(),
+            room.schoolClass().id(),
+            packId,
+            evening.title(),
+            evening.date(),
+            evening.stamp(0));
+    book.lessons().add(lesson);
+    List<PlanStudent> students =
+        room.students().values().stream().map(s -> new PlanStudent(s.id(), s.tier())).toList();
+    Map<String, UUID> cloths = new LinkedHashMap<>();
+    evening.cloths().forEach((slot, cloth) -> cloths.put(slot, room.row(cloth).id()));
+    long seed = chance.source().nextLong();
+    if (pack.plan() instanceof ReadingsPlan plan) {
+      return new Taught(
+          evening, lesson, List.of(), PlanReadings.plan(plan, students, cloths, seed));
+    }
+    PiecesPlan plan = (PiecesPlan) pack.plan();
+    List<PlannedPiece> pieces =
+        PlanPieces.plan(plan, evening.readings(), students, cloths, seed).stream()
+            .map(each -> planned(each, lesson, evening))
+            .toList();
+    book.lessons().plan(pieces);
+    return new Taught(evening, lesson, pieces, List.of());
+  }
+
+  private LessonPack pack(String name) {
+    LessonPack pack = packs.get(name);
+    if (pack == null) {
+      throw new IllegalStateException("the program lacks its pack " + name);
+    }
+    return pack;
+  }
+
+  private UUID keep(LessonPack pack, Evening evening) {
+    return kept.computeIfAbsent(
+        pack.about().name(),
+        name -> {
+          TaughtPack row =
+              new TaughtPack(
+                  Ids.next(),
+                  name,
+                  pack.about().version(),
+                  pack.about().title(),
+                  pack.files().contentHash(),
+                  pack.files().packYaml(),
+                  pack.files().lessonMd(),
+                  evening.stamp(0));
+          Map<String, byte[]> pictures = new LinkedHashMap<>();
+          for (PackPicture each : pack.files().pictures()) {
+            pictures.put(each.fileName(), each.content());
+          }
+          book.lessons().keepPack(row, pictures);
+          return row.id();
+        });
+  }
+
+  private PlannedPiece planned(PieceToSew piece, Lesson lesson, Evening evening) {
+    PieceAsked asked = piece.asked();
+    return new PlannedPiece(
+        Ids.next(),
+        lesson.id(),
+        piece.studentId(),
+        code(),
+        piece.place(),
+        piece.control(),
+        false,
+        piece.cell(),
+        piece.clothId(),
+        asked,
+        evening.stamp(0));
+  }
+
+  /** A code that no piece of the demo has. */
+  String code() {
+    String code = PieceCode.draw(chance.source());
+    while (!codes.add(code)) {
+      code = PieceCode.draw(chance.source());
+    }
+    return code;
+  }
+}

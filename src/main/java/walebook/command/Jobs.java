@@ -1,0 +1,21 @@
+package walebook.command;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** All commands, in the order of the help. */
+final class Jobs {
+  private Jobs() {}
+
+  static List<Job> all() {
+    List<Job> all = new ArrayList<>();
+    all.addAll(BookJobs.all());
+    all.addAll(ClassJobs.all());
+    all.addAll(PieceJobs.all());
+    all.addAll(ClothJobs.all());
+    all.addAll(CompareJobs.all());
+    all.addAll(WorkJobs.all());
+    all.addAll(PackJobs.all());
+    return all;
+  }
+}

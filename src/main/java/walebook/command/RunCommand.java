@@ -1,0 +1,88 @@
+package walebook.command;
+
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import walebook.book.BookTrouble;
+import walebook.problem.Place;
+import walebook.problem.Problem;
+import walebook.words.Words;
+
+/** Runs one command of the command line and says by a number how it went. */
+public final class RunCommand {
+  private final Terminal terminal;
+  private final CommandLine commands;
+
+  private RunCommand(Terminal terminal) {
+    this.terminal = terminal;
+    this.commands = new CommandTree(terminal.words()).of(Jobs.all());
+  }
+
+  /**
+   * Runs it.
+   *
+   * @param args the command's words, then its options
+   * @return 0 done, 1 the input was refused, 2 wrongly written, 3 the book can't be opened or saved
+   */
+  public static int run(Terminal terminal, String... args) {
+    return new RunCommand(terminal).run(args).code();
+  }
+
+  private Exit run(String... args) {
+    ParseResult parsed;
+    try {
+      parsed = commands.parseArgs(args);
+    } catch (ParameterException e) {
+      terminal.err().println(e.getMessage());
+      e.getCommandLine().usage(terminal.err());
+      return Exit.USAGE;
+    }
+    ParseResult last = parsed;
+    boolean help = last.isUsageHelpRequested();
+    while (last.hasSubcommand()) {
+      last = last.subcommand();
+      help |= last.isUsageHelpRequested();
+    }
+    CommandSpec spec = last.commandSpec();
+    if (help) {
+      spec.commandLine().usage(terminal.out());
+      return Exit.DONE;
+    }
+    if (!(spec.userObject() instanceof Job job)) {
+      spec.commandLine().usage(terminal.err());
+      return Exit.USAGE;
+    }
+    return run(job, new Typed(last));
+  }
+
+  private Exit run(Job job, Typed typed) {
+    try {
+      return job.work().run(typed, terminal);
+    } catch (Refused e) {
+      complain(terminal, job.json() && typed.has("json"), e.problems());
+      return e.exit();
+    } catch (BookTrouble e) {
+      Problem problem =
+          Problem.refuse(
+              "book.trouble",
+              new Place.Path(typed.text("book", "")),
+              String.valueOf(e.getMessage()),
+              e.code());
+      complain(terminal, job.json() && typed.has("json"), List.of(problem));
+      return Exit.NO_BOOK;
+    }
+  }
+
+  /** Each problem on a line of its own: where, what was found, what is wanted. */
+  static void complain(Terminal terminal, boolean json, List<Problem> problems) {
+    Words words = terminal.words();
+    for (Problem each : problems) {
+      terminal.err().println(json ? ShowProblem.json(each, words) : words.say(each));
+    }
+    if (problems.stream().noneMatch(Problem::refuses)) {
+      terminal.err().println(terminal.say("command.say.sure"));
+    }
+  }
+}

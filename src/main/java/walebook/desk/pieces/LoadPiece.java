@@ -1,0 +1,94 @@
+package walebook.desk.pieces;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import walebook.act.piece.PieceField;
+import walebook.book.Book;
+import walebook.desk.common.Session;
+import walebook.desk.pieces.WholePiece.Attempt;
+import walebook.record.Keyed;
+import walebook.record.Lesson;
+import walebook.record.PieceCode;
+import walebook.record.TestPiece;
+import walebook.seam.StitchType;
+import walebook.words.Words;
+
+/** Reads one piece whole from the book; never on the window's thread. */
+final class LoadPiece {
+  private final Book book;
+  private final Words words;
+  private final List<StitchType> stitches;
+  private final PieceWords say;
+
+  LoadPiece(Session session, boolean namesHidden) {
+    this.book = session.book();
+    this.words = session.words();
+    this.stitches = session.tables().stitchTypes();
+    this.say = new PieceWords(session, namesHidden);
+  }
+
+  /** The piece, or null when the book has none with this key. */
+  @Nullable WholePiece of(UUID id) {
+    TestPiece piece = book.pieces().find(id);
+    if (piece == null) {
+      return null;
+    }
+    StitchType type =
+        stitches.stream()
+            .filter(each -> each.key().equals(piece.setting().stitchType()))
+            .findFirst()
+            .orElse(null);
+    PieceLines lines = new PieceLines(words, say);
+    return new WholePiece(
+        id,
+        PieceCode.spoken(piece.code()),
+        who(piece),
+        lines.settings(piece),
+        lines.measures(piece),
+        lines.seen(piece),
+        Meaning.of(piece.measure(), piece.setting(), type, say.judge(piece), say.unit()),
+        chain(piece),
+        book.photos().ofPiece(id));
+  }
+
+  private String who(TestPiece piece) {
+    UUID lessonId = piece.whose().lessonId();
+    Lesson lesson = lessonId == null ? null : book.lessons().find(lessonId);
+    String student = say.name(piece.whose().studentId());
+    String day = piece.whose().sewnOn().toString();
+    return lesson == null
+        ? words.say("desk.pieces.who", student, day)
+        : words.say("desk.pieces.who-lesson", student, day, lesson.title());
+  }
+
+  private List<Attempt> chain(TestPiece shown) {
+    List<Attempt> chain = new ArrayList<>();
+    for (TestPiece each : book.pieces().chainOf(shown.id())) {
+      chain.add(
+          new Attempt(
+              each.id(),
+              PieceCode.spoken(each.code()),
+              each.parent() == null ? "" : changed(each.parent().changed()),
+              say.stitch(each.setting()),
+              say.end(each),
+              say.judge(each).verdict(),
+              each.id().equals(shown.id())));
+    }
+    return chain;
+  }
+
+  private String changed(String keys) {
+    String labels =
+        List.of(keys.split(" ", -1)).stream()
+            .map(key -> Keyed.find(PieceField.class, key))
+            .filter(field -> field != null)
+            .map(field -> words.say("desk.pieces.field." + field.key()))
+            .collect(Collectors.joining(", "));
+    return labels.isEmpty()
+        ? words.say("desk.pieces.changed-nothing")
+        : words.say("desk.pieces.changed", labels);
+  }
+}

@@ -1,0 +1,117 @@
+package walebook.desk.pieces;
+
+import javafx.animation.PauseTransition;
+import javafx.beans.value.ObservableValue;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.VBox;
+import javafx.util.Duration;
+import walebook.act.piece.PieceField;
+import walebook.desk.common.PlaceFrame;
+import walebook.desk.common.Texts;
+import walebook.words.Words;
+
+/** The log form: four groups in the order of the hands, and what they mean beside them. */
+final class LogFormView {
+  private static final KeyCombination SAVE =
+      new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN);
+  private static final Duration PAUSE = Duration.millis(700);
+
+  private final Words words;
+  private final PiecesViewModel place;
+  private final LogFormViewModel model;
+  private final FieldViews views;
+  private final PlaceFrame frame;
+
+  LogFormView(Words words, PiecesViewModel place) {
+    this.words = words;
+    this.place = place;
+    this.model = place.form();
+    this.views = new FieldViews(words, model);
+    this.frame = build();
+    model.attentionProperty().addListener((from, old, now) -> views.focus(now));
+    PauseTransition pause = new PauseTransition(PAUSE);
+    pause.setOnFinished(ended -> model.keepDraft());
+    model.editsProperty().addListener((from, old, now) -> pause.playFromStart());
+    frame.addEventFilter(
+        KeyEvent.KEY_PRESSED,
+        event -> {
+          if (SAVE.match(event)) {
+            event.consume();
+            model.save();
+          }
+        });
+  }
+
+  PlaceFrame frame() {
+    return frame;
+  }
+
+  /** Puts the focus where the hands go on: on the pull, since the plan fills what is before it. */
+  void begin() {
+    boolean planned = !model.field(PieceField.CLOTH).textProperty().get().isBlank();
+    views.focus(planned ? PieceField.EDGE_SEWN : PieceField.CLOTH);
+  }
+
+  private PlaceFrame build() {
+    FormGroups groups = new FormGroups(words, views, model);
+    VBox form =
+        new VBox(
+            line(model.noteProperty(), "soft"),
+            line(model.changeProperty(), "change"),
+            groups.planned(),
+            groups.settings(),
+            groups.measure(),
+            groups.seen());
+    form.getStyleClass().add("log-form");
+    MeaningPane meaning = new MeaningPane(words, line(model.cautionProperty(), "caution"));
+    model.meaningProperty().addListener((from, old, now) -> meaning.show(now));
+    meaning.show(model.meaningProperty().get());
+    PlaceFrame built = new PlaceFrame(words, words.say("desk.pieces.log-title"));
+    Label title = new Label();
+    title.getStyleClass().add("strong");
+    title.textProperty().bind(model.titleProperty());
+    built.context(title).work(form).means(meaning);
+    Button save = new Button();
+    save.textProperty()
+        .bind(
+            model
+                .askingProperty()
+                .map(is -> words.say(is ? "desk.pieces.save-anyway" : "desk.pieces.save")));
+    save.disableProperty().bind(model.busyProperty());
+    save.setOnAction(pressed -> model.save());
+    built.primary(save);
+    Button list = new Button(words.say("desk.pieces.to-list"));
+    list.setOnAction(pressed -> place.toList());
+    Button discard = new Button(words.say("desk.pieces.discard"));
+    discard.getStyleClass().add("quiet");
+    discard.setOnAction(pressed -> place.discard());
+    built.lesser(list).lesser(discard).lesser(inTheWay());
+    return built;
+  }
+
+  /** The problem of the whole piece stands beside Save; a button, so that a foot can hold it. */
+  private Button inTheWay() {
+    Button says = new Button();
+    says.getStyleClass().setAll("button", "quiet", "whole-problem");
+    says.setWrapText(true);
+    says.textProperty().bind(model.wholeProperty());
+    says.visibleProperty().bind(model.wholeProperty().isNotEmpty());
+    says.managedProperty().bind(says.visibleProperty());
+    says.setOnAction(pressed -> views.focus(PieceField.STITCH));
+    return says;
+  }
+
+  private static Node line(ObservableValue<String> says, String style) {
+    Label line = Texts.text("", style);
+    line.textProperty().bind(says);
+    line.visibleProperty().bind(says.map(each -> !each.isEmpty()));
+    line.managedProperty().bind(line.visibleProperty());
+    return line;
+  }
+}

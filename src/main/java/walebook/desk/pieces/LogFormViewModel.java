@@ -1,0 +1,296 @@
+package walebook.desk.pieces;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import java.util.function.Consumer;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyIntegerProperty;
+import javafx.beans.property.ReadOnlyIntegerWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleBooleanProperty;
+import org.jspecify.annotations.Nullable;
+import walebook.act.piece.KeepDraft;
+import walebook.act.piece.PieceEntry;
+import walebook.act.piece.PieceField;
+import walebook.act.piece.PieceSoFar;
+import walebook.act.piece.ReadPiece;
+import walebook.desk.common.Session;
+import walebook.problem.Answer;
+import walebook.problem.Place;
+import walebook.problem.Problem;
+import walebook.quantity.Unit;
+import walebook.record.TestPiece;
+
+/** The log form: fields, the verdict that follows the typing, saving, and the draft. */
+public final class LogFormViewModel {
+  private final Session session;
+  private final LogFields fields;
+  private final FaultsViewModel faults;
+  private final PhotosViewModel photos;
+  private final Consumer<TestPiece> saved;
+  private final CautionsOnce cautions;
+  private final ReadOnlyStringWrapper caution = new ReadOnlyStringWrapper(this, "caution", "");
+  private final ReadOnlyStringWrapper title = new ReadOnlyStringWrapper(this, "title", "");
+  private final ReadOnlyStringWrapper change = new ReadOnlyStringWrapper(this, "change", "");
+  private final ReadOnlyStringWrapper whole = new ReadOnlyStringWrapper(this, "whole", "");
+  private final ReadOnlyStringWrapper note = new ReadOnlyStringWrapper(this, "note", "");
+  private final ReadOnlyBooleanWrapper asking = new ReadOnlyBooleanWrapper(this, "asking");
+  private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper(this, "busy");
+  private final ReadOnlyIntegerWrapper edits = new ReadOnlyIntegerWrapper(this, "edits");
+  private final ReadOnlyObjectWrapper<@Nullable Meaning> meaning =
+      new ReadOnlyObjectWrapper<>(this, "meaning");
+  private final ReadOnlyObjectWrapper<@Nullable PieceField> attention =
+      new ReadOnlyObjectWrapper<>(this, "attention");
+  private final ReadOnlyStringWrapper settingsSays =
+      new ReadOnlyStringWrapper(this, "settingsSays", "");
+  private final BooleanProperty settingsOpen =
+      new SimpleBooleanProperty(this, "settingsOpen", true);
+  private @Nullable FormStart start;
+  private int kept;
+  private List<Problem> askedAbout = List.of();
+  private boolean filling;
+
+  /**
+   * A form that is empty until one of the begin methods was called.
+   *
+   * @param saved told of each piece once it is on the disk
+   */
+  public LogFormViewModel(Session session, Unit lengthUnit, Consumer<TestPiece> saved) {
+    this.session = session;
+    this.saved = saved;
+    this.fields = new LogFields(session.words(), lengthUnit);
+    this.faults =
+        new FaultsViewModel(session.tables().faults(), field(PieceField.FAULTS).textProperty());
+    this.photos = new PhotosViewModel(session);
+    this.cautions = new CautionsOnce(session);
+    fields.onEdit(this::edited);
+  }
+
+  public LogField field(PieceField field) {
+    return fields.at(field);
+  }
+
+  public FaultsViewModel faults() {
+    return faults;
+  }
+
+  public PhotosViewModel photos() {
+    return photos;
+  }
+
+  /** What is being logged. */
+  public ReadOnlyStringProperty titleProperty() {
+    return title.getReadOnlyProperty();
+  }
+
+  /** What differs from the piece that is sewn again; empty for others. */
+  public ReadOnlyStringProperty changeProperty() {
+    return change.getReadOnlyProperty();
+  }
+
+  /** Problems of the piece as a whole, as one text. */
+  public ReadOnlyStringProperty wholeProperty() {
+    return whole.getReadOnlyProperty();
+  }
+
+  /** A remark on the form's beginning, such as that a draft came back. */
+  public ReadOnlyStringProperty noteProperty() {
+    return note.getReadOnlyProperty();
+  }
+
+  /** What to take care of, said once a lesson; empty afterwards. */
+  public ReadOnlyStringProperty cautionProperty() {
+    return caution.getReadOnlyProperty();
+  }
+
+  /** True when only a second Save stands between the piece and the book. */
+  public ReadOnlyBooleanProperty askingProperty() {
+    return asking.getReadOnlyProperty();
+  }
+
+  public ReadOnlyBooleanProperty busyProperty() {
+    return busy.getReadOnlyProperty();
+  }
+
+  /** Moves at each edit, so that a view can wait for a pause in the typing. */
+  public ReadOnlyIntegerProperty editsProperty() {
+    return edits.getReadOnlyProperty();
+  }
+
+  /** What the numbers typed so far mean; null before a form has begun. */
+  public ReadOnlyObjectProperty<@Nullable Meaning> meaningProperty() {
+    return meaning.getReadOnlyProperty();
+  }
+
+  /** Cloth and machine as one sentence. */
+  public ReadOnlyStringProperty settingsSaysProperty() {
+    return settingsSays.getReadOnlyProperty();
+  }
+
+  /** Whether cloth and machine are open to be changed; a planned piece begins with them shut. */
+  public BooleanProperty settingsOpenProperty() {
+    return settingsOpen;
+  }
+
+  /** The field that wants attention after a refused save, or null. */
+  public ReadOnlyObjectProperty<@Nullable PieceField> attentionProperty() {
+    return attention.getReadOnlyProperty();
+  }
+
+  /** Fills the form. Called on the window's thread. */
+  void begin(FormStart next) {
+    start = next;
+    filling = true;
+    fields.offer(
+        new FieldChoices(session.words(), next.room(), session.namesHiddenProperty().get()));
+    fields.put(next.entry());
+    photos.clear();
+    filling = false;
+    edits.set(0);
+    kept = 0;
+    settingsOpen.set(next.entry().plannedId() == null);
+    askedAbout = List.of();
+    asking.set(false);
+    whole.set("");
+    attention.set(null);
+    caution.set(cautions.of(next));
+    title.set(next.title());
+    note.set(next.resumed() ? session.words().say("desk.pieces.resumed") : "");
+    follow(next);
+  }
+
+  /** Saves the piece; a second call confirms what was only asked about. */
+  public void save() {
+    FormStart now = start;
+    if (now == null || busy.get()) {
+      return;
+    }
+    busy.set(true);
+    SavePiece act = new SavePiece(session, now.room(), List.copyOf(photos.photos()));
+    PieceEntry entry = fields.typed(now.entry());
+    List<Problem> confirmed = askedAbout;
+    session
+        .background()
+        .run(progress -> act.save(entry, confirmed), this::answered, this::savingFailed);
+  }
+
+  /** Keeps what is typed, so that it is there again after a crash. */
+  public void keepDraft() {
+    FormStart now = start;
+    if (now != null && edits.get() != kept && !busy.get()) {
+      kept = edits.get();
+      PieceEntry entry = fields.typed(now.entry());
+      session.run(
+          progress -> {
+            new KeepDraft(session.book()).keep(entry);
+            return entry.pieceId();
+          },
+          kept -> {});
+    }
+  }
+
+  /**
+   * Keeps what is typed and lets the form rest, before the book is closed. At once, on the calling
+   * thread: there is no later.
+   */
+  public void rest() {
+    FormStart now = start;
+    start = null;
+    if (now != null && edits.get() != kept) {
+      new KeepDraft(session.book()).keep(fields.typed(now.entry()));
+    }
+  }
+
+  /** Throws away what is typed and lets go of its draft. */
+  public void discard(Runnable then) {
+    FormStart now = start;
+    if (now == null) {
+      then.run();
+      return;
+    }
+    start = null;
+    session.run(
+        progress -> {
+          new KeepDraft(session.book()).drop(now.entry());
+          return now.entry().pieceId();
+        },
+        dropped -> then.run());
+  }
+
+  /** The key of the piece being logged, or null. */
+  public @Nullable UUID pieceId() {
+    FormStart now = start;
+    return now == null ? null : now.entry().pieceId();
+  }
+
+  private void edited() {
+    FormStart now = start;
+    if (filling || now == null) {
+      return;
+    }
+    asking.set(false);
+    whole.set("");
+    follow(now);
+    edits.set(edits.get() + 1);
+  }
+
+  private void follow(FormStart now) {
+    fields.ask(AskedNow.of(fields, now.room(), now.readings()));
+    PieceEntry entry = fields.typed(now.entry());
+    LocalDate today = LocalDate.now(session.clock());
+    fields.found(
+        ReadPiece.read(entry, now.room(), today, session.clock().instant(), "AAAAAA", "")
+            .problems());
+    settingsSays.set(SettingsSoFar.says(fields));
+    meaning.set(Meaning.of(PieceSoFar.of(entry, now.room(), today), entry, now.room()));
+    change.set(now.before() == null ? "" : ChangeSoFar.says(session.words(), fields, now.before()));
+  }
+
+  private void answered(Answer<TestPiece> answer) {
+    busy.set(false);
+    if (answer.isGood()) {
+      start = null;
+      edits.set(0);
+      saved.accept(answer.value());
+      return;
+    }
+    askedAbout = answer.problems();
+    asking.set(askedAbout.stream().noneMatch(Problem::refuses));
+    fields.found(askedAbout);
+    fields.settleAll();
+    whole.set(wholeSays(askedAbout));
+    attention.set(null);
+    PieceField first = fields.firstInTheWay();
+    if (first != null && first.isSetting()) {
+      settingsOpen.set(true);
+    }
+    attention.set(first);
+  }
+
+  private void savingFailed(Throwable fault) {
+    busy.set(false);
+    session.unexpected(fault);
+  }
+
+  private String wholeSays(List<Problem> problems) {
+    List<String> says = new ArrayList<>();
+    for (Problem each : problems) {
+      if (each.place() instanceof Place.Whole) {
+        String labels = ChangeSoFar.labels(fields, each.found());
+        says.add(
+            session
+                .words()
+                .sayAtField(
+                    new Problem(each.code(), each.place(), labels, each.wanted(), each.weight())));
+      }
+    }
+    return String.join(" ", says);
+  }
+}

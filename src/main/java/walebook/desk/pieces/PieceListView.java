@@ -1,0 +1,140 @@
+package walebook.desk.pieces;
+
+import javafx.collections.ListChangeListener;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TableRow;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import walebook.desk.common.ChoiceField;
+import walebook.desk.common.ColumnTable;
+import walebook.desk.common.EmptyState;
+import walebook.desk.common.FieldBox;
+import walebook.desk.common.PlaceFrame;
+import walebook.desk.common.Texts;
+import walebook.words.Words;
+
+/** All pieces, with filters above; a row opens on Enter or a double click. */
+final class PieceListView {
+  private final Words words;
+  private final PiecesViewModel place;
+  private final PieceListViewModel model;
+  private final PlaceFrame frame;
+  private final ColumnTable<PieceRow> table = new ColumnTable<>();
+
+  PieceListView(Words words, PiecesViewModel place) {
+    this.words = words;
+    this.place = place;
+    this.model = place.list();
+    this.frame = new PlaceFrame(words, words.say("desk.pieces.title"));
+    Label count = new Label();
+    count.getStyleClass().add("soft");
+    count.textProperty().bind(model.countProperty());
+    StackPane body = new StackPane();
+    VBox.setVgrow(body, Priority.ALWAYS);
+    VBox list = new VBox(filters(), body);
+    list.getStyleClass().add("piece-list");
+    VBox.setVgrow(list, Priority.ALWAYS);
+    frame.context(count).work(list);
+    Button next = new Button();
+    next.textProperty()
+        .bind(
+            place
+                .nextProperty()
+                .map(planned -> words.say("desk.pieces.log-next"))
+                .orElse(words.say("desk.pieces.log-one")));
+    next.setOnAction(pressed -> place.logNext());
+    frame.primary(next);
+    fill(table);
+    model.rows().addListener((ListChangeListener<PieceRow>) change -> body(body));
+    body(body);
+  }
+
+  PlaceFrame frame() {
+    return frame;
+  }
+
+  private void body(StackPane body) {
+    boolean empty = model.rows().isEmpty();
+    if (empty && model.isUnfiltered()) {
+      body.getChildren()
+          .setAll(
+              new EmptyState(
+                  words.say("desk.pieces.empty"),
+                  words.say("desk.pieces.log-one"),
+                  place::logNext));
+    } else if (!body.getChildren().contains(table)) {
+      body.getChildren().setAll(table);
+    }
+  }
+
+  private FlowPane filters() {
+    TextField search = new TextField();
+    search.setPromptText(words.say("desk.pieces.search-example"));
+    search.textProperty().bindBidirectional(model.searchProperty());
+    FlowPane row =
+        new FlowPane(
+            sized(new FieldBox(words, words.say("desk.pieces.search"), search), 14),
+            filter("desk.pieces.of-class", model.classes()),
+            filter("desk.pieces.of-lesson", model.lessons()),
+            filter("desk.pieces.of-student", model.students()),
+            filter("desk.pieces.on-cloth", model.cloths()));
+    row.getStyleClass().add("field-row");
+    row.setPrefWrapLength(200);
+    return row;
+  }
+
+  private Node filter(String key, PieceListViewModel.Filter filter) {
+    return sized(
+        new ChoiceField<>(words, words.say(key), filter.choices(), filter.chosen(), Choice::name),
+        12);
+  }
+
+  private static Node sized(FieldBox box, double ems) {
+    box.setStyle("-fx-pref-width: " + ems + "em; -fx-min-width: 8em;");
+    return box;
+  }
+
+  private void fill(ColumnTable<PieceRow> table) {
+    table.words(words.say("desk.pieces.column.code"), 5.5, PieceRow::code);
+    table.words(words.say("desk.pieces.column.student"), 8.5, PieceRow::student);
+    table.words(words.say("desk.pieces.column.cloth"), 11.5, PieceRow::cloth);
+    table.words(words.say("desk.pieces.column.stitch"), 8.5, PieceRow::stitch);
+    table.words(words.say("desk.pieces.column.end"), 8, PieceRow::end);
+    table.figures(
+        words.say("desk.pieces.column.stretch"), 6, PieceRow::stretchPercent, PieceRow::stretch);
+    table.words(words.say("desk.pieces.column.verdict"), 8, PieceRow::verdict);
+    table.words(words.say("desk.pieces.column.faults"), 7.5, PieceRow::faults);
+    table.words(words.say("desk.pieces.column.sewn-on"), 6.5, PieceRow::sewnOn);
+    table.setItems(model.rows());
+    table.setPlaceholder(Texts.text(words.say("desk.pieces.none-fits"), "soft"));
+    table.setAccessibleText(words.say("desk.pieces.title"));
+    VBox.setVgrow(table, Priority.ALWAYS);
+    table.setRowFactory(
+        of -> {
+          TableRow<PieceRow> row = new TableRow<>();
+          row.setOnMouseClicked(
+              clicked -> {
+                if (clicked.getClickCount() == 2 && !row.isEmpty()) {
+                  place.open(row.getItem().id());
+                }
+              });
+          return row;
+        });
+    table.addEventHandler(
+        KeyEvent.KEY_PRESSED,
+        event -> {
+          PieceRow chosen = table.getSelectionModel().getSelectedItem();
+          if (event.getCode() == KeyCode.ENTER && chosen != null) {
+            event.consume();
+            place.open(chosen.id());
+          }
+        });
+  }
+}

@@ -1,0 +1,210 @@
+package walebook.desk.pieces;
+
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Consumer;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleObjectProperty;
+import org.jspecify.annotations.Nullable;
+import walebook.act.piece.MyPlan;
+import walebook.desk.common.Notice;
+import walebook.desk.common.Session;
+import walebook.desk.common.Wish;
+import walebook.quantity.Unit;
+import walebook.record.PieceCode;
+import walebook.record.PlannedPiece;
+import walebook.record.SchoolClass;
+import walebook.record.Student;
+import walebook.record.TestPiece;
+
+/** The place of test pieces: which of list, form and one piece is shown, and what leads on. */
+public final class PiecesViewModel {
+  /** The key of this place. */
+  public static final String PLACE = "pieces";
+
+  /** What is shown. */
+  public enum Mode {
+    LIST,
+    FORM,
+    PIECE
+  }
+
+  private final Session session;
+  private final PieceListViewModel list;
+  private final LogFormViewModel form;
+  private final OnePieceViewModel piece;
+  private final ReadOnlyObjectWrapper<Mode> mode =
+      new ReadOnlyObjectWrapper<>(this, "mode", Mode.LIST);
+  private final ObjectProperty<Notice> notice =
+      new SimpleObjectProperty<>(this, "notice", Notice.NONE);
+  private final ReadOnlyObjectWrapper<@Nullable PlannedPiece> next =
+      new ReadOnlyObjectWrapper<>(this, "next");
+
+  /**
+   * Makes the place.
+   *
+   * @param lengthUnit of the book
+   */
+  public PiecesViewModel(Session session, Unit lengthUnit) {
+    this.session = session;
+    this.list = new PieceListViewModel(session);
+    this.form = new LogFormViewModel(session, lengthUnit, this::saved);
+    this.piece = new OnePieceViewModel(session);
+    session.wishProperty().addListener((from, old, now) -> take(now));
+    session.studentProperty().addListener((from, old, now) -> lookForNext());
+    take(session.wishProperty().get());
+    lookForNext();
+  }
+
+  public PieceListViewModel list() {
+    return list;
+  }
+
+  public LogFormViewModel form() {
+    return form;
+  }
+
+  public OnePieceViewModel piece() {
+    return piece;
+  }
+
+  public ReadOnlyObjectProperty<Mode> modeProperty() {
+    return mode.getReadOnlyProperty();
+  }
+
+  public ObjectProperty<Notice> noticeProperty() {
+    return notice;
+  }
+
+  /** The student's next planned piece, or null when there is none or nobody said who they are. */
+  public ReadOnlyObjectProperty<@Nullable PlannedPiece> nextProperty() {
+    return next.getReadOnlyProperty();
+  }
+
+  /** Logs the next planned piece, or asks who is there. */
+  public void logNext() {
+    PlannedPiece planned = next.get();
+    if (planned == null) {
+      logOwn();
+    } else {
+      log(planned.id());
+    }
+  }
+
+  /** Logs a piece without a plan, or asks who is there. */
+  public void logOwn() {
+    whoever((inClass, student) -> begin(load -> load.own(inClass.id(), student.id())));
+  }
+
+  /** Logs a second attempt with one change. */
+  public void again(UUID pieceId) {
+    begin(load -> load.again(pieceId));
+  }
+
+  /** Shows one piece. */
+  public void open(UUID pieceId) {
+    form.keepDraft();
+    piece.open(pieceId);
+    mode.set(Mode.PIECE);
+  }
+
+  /** Goes back to the list; what is typed in the form waits as a draft. */
+  public void toList() {
+    form.keepDraft();
+    mode.set(Mode.LIST);
+  }
+
+  /** Keeps what is typed; called before the book is closed. */
+  public void rest() {
+    form.rest();
+  }
+
+  /** Throws the form away and goes back to the list. */
+  public void discard() {
+    form.discard(() -> mode.set(Mode.LIST));
+  }
+
+  private interface ForStudent {
+    void act(SchoolClass inClass, Student student);
+  }
+
+  private interface Loads {
+    @Nullable FormStart from(LoadForm load);
+  }
+
+  private void take(@Nullable Wish wish) {
+    if (wish == null || !wish.place().equals(PLACE)) {
+      return;
+    }
+    UUID id = wish.id();
+    switch (wish.what()) {
+      case SHOW -> {}
+      case OPEN -> with(id, this::open);
+      case LOG_PLANNED -> with(id, this::log);
+      case LOG_OWN -> logOwn();
+      case AGAIN -> with(id, this::again);
+    }
+  }
+
+  private static void with(@Nullable UUID id, Consumer<UUID> act) {
+    if (id != null) {
+      act.accept(id);
+    }
+  }
+
+  private void log(UUID plannedId) {
+    whoever(
+        (inClass, student) -> begin(load -> load.planned(inClass.id(), student.id(), plannedId)));
+  }
+
+  private void whoever(ForStudent act) {
+    SchoolClass inClass = session.schoolClassProperty().get();
+    Student student = session.studentProperty().get();
+    if (inClass == null || student == null) {
+      session.wish(Wish.show("today"));
+    } else {
+      act.act(inClass, student);
+    }
+  }
+
+  private void begin(Loads how) {
+    form.keepDraft();
+    session.run(
+        progress -> Optional.ofNullable(how.from(new LoadForm(session))),
+        start -> {
+          if (start.isPresent()) {
+            form.begin(start.get());
+            mode.set(Mode.FORM);
+          } else {
+            say(session.words().say("desk.pieces.gone"));
+          }
+        });
+  }
+
+  private void saved(TestPiece logged) {
+    session.changed();
+    piece.open(logged.id());
+    mode.set(Mode.PIECE);
+    say(session.words().say("desk.pieces.saved", PieceCode.spoken(logged.code())));
+    lookForNext();
+  }
+
+  private void lookForNext() {
+    SchoolClass inClass = session.schoolClassProperty().get();
+    Student student = session.studentProperty().get();
+    if (inClass == null || student == null) {
+      next.set(null);
+      return;
+    }
+    session.run(
+        progress ->
+            Optional.ofNullable(MyPlan.of(session.book(), inClass.id(), student.id()).next()),
+        found -> next.set(found.orElse(null)));
+  }
+
+  private void say(String sentence) {
+    notice.set(new Notice(sentence, null));
+  }
+}

@@ -1,0 +1,168 @@
+package walebook.desk.today;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import walebook.act.piece.JudgePiece;
+import walebook.act.piece.MyPlan;
+import walebook.book.Book;
+import walebook.compare.ClothStretch;
+import walebook.compare.Names;
+import walebook.desk.common.Session;
+import walebook.drawing.StitchForm;
+import walebook.drawing.StitchPicture;
+import walebook.quantity.Show;
+import walebook.quantity.Unit;
+import walebook.record.Grain;
+import walebook.record.PieceAsked;
+import walebook.record.PieceCode;
+import walebook.record.PlannedPiece;
+import walebook.record.PullReading;
+import walebook.record.SeamEnd;
+import walebook.record.TestPiece;
+import walebook.seam.StitchType;
+import walebook.words.Words;
+
+/** Reads a student's day from the book; never on the window's thread. */
+final class LoadDay {
+  private static final int RECENT = 5;
+
+  private final Book book;
+  private final Words words;
+  private final List<StitchType> stitches;
+  private final Names names;
+  private final Unit unit;
+  private final Map<UUID, Map<Grain, ClothStretch>> stretches;
+
+  LoadDay(Session session) {
+    this.book = session.book();
+    this.words = session.words();
+    this.stitches = session.tables().stitchTypes();
+    this.names = Names.of(book, false);
+    this.unit = book.info().lengthUnit();
+    this.stretches = ClothStretch.of(book.clothLog().allReadings());
+  }
+
+  MyDay of(UUID classId, UUID studentId) {
+    MyPlan plan = MyPlan.of(book, classId, studentId);
+    List<PlanRow> rows = new ArrayList<>();
+    for (MyPlan.Line line : plan.lines()) {
+      rows.add(row(rows.size() + 1, line));
+    }
+    PlannedPiece next = plan.next();
+    return new MyDay(rows, plan.done(), next == null ? null : next(next), recent(plan));
+  }
+
+  private PlanRow row(int number, MyPlan.Line line) {
+    TestPiece logged = line.logged();
+    return new PlanRow(
+        line.planned().id(),
+        logged == null ? null : logged.id(),
+        number,
+        PieceCode.spoken(line.planned().code()),
+        words.say(
+            "desk.today.asks",
+            cloth(line.planned()),
+            words.say("desk.today.grain." + line.planned().asked().grain().key()),
+            stitch(line.planned().asked())),
+        logged == null ? "" : end(logged));
+  }
+
+  private NextPiece next(PlannedPiece planned) {
+    PieceAsked asked = planned.asked();
+    List<String> settings = new ArrayList<>();
+    settings.add(words.say("desk.today.next-cloth", cloth(planned), asked.layers()));
+    settings.add(words.say("common.choice." + asked.grain().key()));
+    settings.add(stitch(asked));
+    if (asked.needle() != null) {
+      String point = words.say("common.choice." + asked.needle().point().key());
+      settings.add(words.say("desk.today.next-needle", point, asked.needle().nm()));
+    }
+    Stream.of(asked.hemMethod(), asked.stabiliser())
+        .filter(each -> !each.isBlank())
+        .forEach(settings::add);
+    if (asked.needPercent() != null) {
+      settings.add(words.say("desk.today.next-need", Show.upTo(asked.needPercent(), 1)));
+    }
+    if (asked.readings() > 1) {
+      settings.add(words.say("desk.today.next-readings", asked.readings()));
+    }
+    return new NextPiece(planned.id(), PieceCode.spoken(planned.code()), settings, picture(asked));
+  }
+
+  private List<RecentPiece> recent(MyPlan plan) {
+    Stream<TestPiece> planned =
+        plan.lines().stream().map(MyPlan.Line::logged).filter(each -> each != null);
+    return Stream.concat(planned, plan.own().stream())
+        .sorted((a, b) -> b.stamp().created().compareTo(a.stamp().created()))
+        .limit(RECENT)
+        .map(
+            each ->
+                new RecentPiece(
+                    each.id(),
+                    PieceCode.spoken(each.code()),
+                    says(each),
+                    JudgePiece.of(each.measure(), stretch(each)).verdict()))
+        .toList();
+  }
+
+  private @Nullable ClothStretch stretch(TestPiece piece) {
+    return stretches.getOrDefault(piece.cloth().clothId(), Map.of()).get(piece.cloth().grain());
+  }
+
+  private String says(TestPiece piece) {
+    return words.say("desk.today.recent", names.of(piece.cloth().clothId()), end(piece));
+  }
+
+  private String end(TestPiece piece) {
+    PullReading pull = piece.measure().counting();
+    if (pull == null) {
+      return words.say("desk.today.not-pulled");
+    }
+    return words.say(
+        pull.end() == SeamEnd.GAVE ? "desk.today.gave" : "desk.today.held",
+        Show.length(pull.endMm(), unit));
+  }
+
+  private String cloth(PlannedPiece planned) {
+    String name = planned.clothId() == null ? "" : names.of(planned.clothId());
+    return name.isEmpty() ? words.say("desk.today.cloth-open") : name;
+  }
+
+  private String stitch(PieceAsked asked) {
+    StitchType type = type(asked);
+    String name = type == null ? asked.stitchType() : type.name().replaceAll(" \\(.*", "");
+    if (asked.dialLength() == null) {
+      return name;
+    }
+    String length = Show.upTo(asked.dialLength(), 2);
+    return asked.dialWidth() == null
+        ? words.say("desk.today.stitch-length", name, length)
+        : words.say("desk.today.stitch", name, Show.upTo(asked.dialWidth(), 2), length);
+  }
+
+  private @Nullable StitchType type(PieceAsked asked) {
+    return stitches.stream()
+        .filter(each -> each.key().equals(asked.stitchType()))
+        .findFirst()
+        .orElse(null);
+  }
+
+  private @Nullable StitchPicture picture(PieceAsked asked) {
+    StitchType type = type(asked);
+    Double length = asked.dialLength();
+    Double width = asked.dialWidth();
+    if (type == null
+        || length == null
+        || length < 0.1
+        || length > 50
+        || (type.hasWidth() && (width == null || width > 50))) {
+      return null;
+    }
+    double wide = type.hasWidth() && width != null ? width : 0;
+    return new StitchPicture(StitchForm.of(type), wide, length);
+  }
+}

@@ -1,0 +1,5 @@
+/** What stands in the window while no book is open. */
+@NullMarked
+package walebook.desk.welcome;
+
+import org.jspecify.annotations.NullMarked;

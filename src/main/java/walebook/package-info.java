@@ -1,0 +1,5 @@
+/** The program's beginning. */
+@NullMarked
+package walebook;
+
+import org.jspecify.annotations.NullMarked;

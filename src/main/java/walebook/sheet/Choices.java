@@ -1,0 +1,83 @@
+package walebook.sheet;
+
+import org.jspecify.annotations.Nullable;
+import walebook.compare.Factor;
+import walebook.record.Broke;
+import walebook.record.FaultPlace;
+import walebook.record.FaultWhen;
+import walebook.record.Fold;
+import walebook.record.Grain;
+import walebook.record.Keyed;
+import walebook.record.MachineKind;
+import walebook.record.Method;
+import walebook.record.NeedlePoint;
+import walebook.record.PieceOutcome;
+import walebook.record.Pull;
+import walebook.record.SeamEnd;
+import walebook.record.Step;
+import walebook.words.Words;
+
+/** The record's choices in plain words; null stays null. */
+record Choices(Words words) {
+
+  @Nullable String grain(@Nullable Grain choice) {
+    return say("sheet.grain.", choice);
+  }
+
+  @Nullable String method(@Nullable Method choice) {
+    return say("sheet.method.", choice);
+  }
+
+  @Nullable String machine(@Nullable MachineKind choice) {
+    return say("sheet.machine-kind.", choice);
+  }
+
+  @Nullable String point(@Nullable NeedlePoint choice) {
+    return say("sheet.needle-point.", choice);
+  }
+
+  @Nullable String step(@Nullable Step choice) {
+    return say("sheet.step.", choice);
+  }
+
+  @Nullable String end(@Nullable SeamEnd choice) {
+    return say("sheet.end.", choice);
+  }
+
+  @Nullable String broke(@Nullable Broke choice) {
+    return say("sheet.broke.", choice);
+  }
+
+  @Nullable String outcome(@Nullable PieceOutcome choice) {
+    return say("sheet.outcome.", choice);
+  }
+
+  String place(FaultPlace choice) {
+    return words.say("sheet.fault-place." + choice.key());
+  }
+
+  String when(FaultWhen choice) {
+    return words.say("sheet.fault-when." + choice.key());
+  }
+
+  @Nullable String fold(@Nullable Fold choice) {
+    return say("sheet.fold.", choice);
+  }
+
+  @Nullable String pull(@Nullable Pull choice) {
+    return say("sheet.pull.", choice);
+  }
+
+  String factor(Factor choice) {
+    return words.say("sheet.factor." + choice.key());
+  }
+
+  /** Yes, no, or null where nobody has looked. */
+  @Nullable String yes(@Nullable Boolean choice) {
+    return choice == null ? null : words.say(choice ? "sheet.yes" : "sheet.no");
+  }
+
+  private @Nullable String say(String of, @Nullable Keyed choice) {
+    return choice == null ? null : words.say(of + choice.key());
+  }
+}

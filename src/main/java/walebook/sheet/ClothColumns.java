@@ -1,0 +1,206 @@
+package walebook.sheet;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import walebook.compare.ClothReturn;
+import walebook.compare.ClothStretch;
+import walebook.words.Words;
+
+/** The columns of the sheet of cloths: a row is one cloth along one grain. */
+final class ClothColumns {
+  private ClothColumns() {}
+
+  static List<Column<ClothLine>> all(Words words) {
+    Choices choices = new Choices(words);
+    return Stream.of(which(choices), read(choices), card(choices)).flatMap(List::stream).toList();
+  }
+
+  private static List<Column<ClothLine>> which(Choices choices) {
+    return List.of(
+        Column.text(
+            "cloth",
+            "sheet.cloths.cloth",
+            "sheet.cloths.cloth.says",
+            Origin.ROOM,
+            Format.TEXT,
+            line -> line.cloth().name()),
+        Column.words(
+            "grain",
+            "sheet.cloths.grain",
+            "sheet.cloths.grain.says",
+            Origin.TYPED,
+            line -> choices.grain(line.grain())));
+  }
+
+  private static List<Column<ClothLine>> read(Choices choices) {
+    return List.of(
+        Column.whole(
+            "readings",
+            "sheet.cloths.readings",
+            "sheet.cloths.readings.says",
+            Origin.COUNT,
+            ClothLine::readings),
+        Column.words(
+            "pull",
+            "sheet.cloths.pull",
+            "sheet.cloths.pull.says",
+            Origin.COUNT,
+            line -> pull(choices, line.stretch())),
+        Column.whole(
+            "n", "sheet.cloths.n", "sheet.cloths.n.says", Origin.COUNT, line -> n(line.stretch())),
+        Column.figure(
+            "stretch",
+            "sheet.cloths.stretch",
+            "%",
+            "sheet.cloths.stretch.says",
+            Origin.CLOTH_STRETCH,
+            Format.TENTHS,
+            line -> percent(line.stretch())),
+        Column.figure(
+            "uncertainty",
+            "sheet.cloths.uncertainty",
+            "points",
+            "sheet.cloths.uncertainty.says",
+            Origin.CLOTH_UNCERTAINTY,
+            Format.HUNDREDTHS,
+            line -> uncertainty(line.stretch())),
+        Column.whole(
+            "released",
+            "sheet.cloths.released",
+            "sheet.cloths.released.says",
+            Origin.COUNT,
+            line -> released(line.back())),
+        Column.figure(
+            "growth",
+            "sheet.cloths.growth",
+            "%",
+            "sheet.cloths.growth.says",
+            Origin.GROWTH,
+            Format.TENTHS,
+            line -> growth(line.back())),
+        Column.figure(
+            "recovery",
+            "sheet.cloths.recovery",
+            "%",
+            "sheet.cloths.recovery.says",
+            Origin.RECOVERY,
+            Format.TENTHS,
+            line -> recovery(line.back())));
+  }
+
+  private static List<Column<ClothLine>> card(Choices choices) {
+    return List.of(
+        Column.text(
+            "kind",
+            "sheet.cloths.kind",
+            "sheet.cloths.kind.says",
+            Origin.ROOM,
+            Format.TEXT,
+            line -> line.cloth().kind()),
+        Column.text(
+            "fibre",
+            "sheet.cloths.fibre",
+            "sheet.cloths.fibre.says",
+            Origin.ROOM,
+            Format.TEXT,
+            line -> line.cloth().fibre()),
+        Column.figure(
+            "elastane",
+            "sheet.cloths.elastane",
+            "%",
+            "sheet.cloths.elastane.says",
+            Origin.ROOM,
+            Format.TENTHS,
+            line -> line.cloth().elastanePercent()),
+        Column.figure(
+            "mass",
+            "sheet.cloths.mass",
+            "g/m²",
+            "sheet.cloths.mass.says",
+            Origin.ROOM,
+            Format.WHOLE,
+            line -> line.cloth().massGm2()),
+        Column.figure(
+            "width",
+            "sheet.cloths.width",
+            "mm",
+            "sheet.cloths.width.says",
+            Origin.ROOM,
+            Format.WHOLE,
+            line -> line.cloth().widthMm()),
+        Column.figure(
+            "thickness",
+            "sheet.cloths.thickness",
+            "mm",
+            "sheet.cloths.thickness.says",
+            Origin.ROOM,
+            Format.HUNDREDTHS,
+            line -> line.cloth().thicknessMm()),
+        Column.words(
+            "frays",
+            "sheet.cloths.frays",
+            "sheet.cloths.frays.says",
+            Origin.ROOM,
+            line -> choices.yes(line.cloth().edge().frays())),
+        Column.words(
+            "sheds",
+            "sheet.cloths.sheds",
+            "sheet.cloths.sheds.says",
+            Origin.ROOM,
+            line -> choices.yes(line.cloth().edge().sheds())),
+        Column.words(
+            "ladders",
+            "sheet.cloths.ladders",
+            "sheet.cloths.ladders.says",
+            Origin.ROOM,
+            line -> choices.yes(line.cloth().edge().ladders())),
+        Column.words(
+            "curls",
+            "sheet.cloths.curls",
+            "sheet.cloths.curls.says",
+            Origin.ROOM,
+            line -> choices.yes(line.cloth().edge().curls())),
+        Column.words(
+            "needs-finishing",
+            "sheet.cloths.needs-finishing",
+            "sheet.cloths.needs-finishing.says",
+            Origin.ROOM,
+            line -> choices.yes(line.cloth().edge().needsFinishing())),
+        Column.text(
+            "remark",
+            "sheet.cloths.remark",
+            "sheet.cloths.remark.says",
+            Origin.REMARK,
+            Format.LONG_TEXT,
+            line -> line.cloth().remark()));
+  }
+
+  private static @Nullable String pull(Choices choices, @Nullable ClothStretch stretch) {
+    return stretch == null ? null : choices.pull(stretch.pull());
+  }
+
+  private static @Nullable Number n(@Nullable ClothStretch stretch) {
+    return stretch == null ? null : stretch.n();
+  }
+
+  private static @Nullable Number percent(@Nullable ClothStretch stretch) {
+    return stretch == null ? null : stretch.percent();
+  }
+
+  private static @Nullable Number uncertainty(@Nullable ClothStretch stretch) {
+    return stretch == null ? null : stretch.uncertainty();
+  }
+
+  private static @Nullable Number released(@Nullable ClothReturn back) {
+    return back == null ? null : back.n();
+  }
+
+  private static @Nullable Number growth(@Nullable ClothReturn back) {
+    return back == null ? null : back.growth();
+  }
+
+  private static @Nullable Number recovery(@Nullable ClothReturn back) {
+    return back == null ? null : back.recovery();
+  }
+}

@@ -1,0 +1,240 @@
+package walebook.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import walebook.compare.Comparison;
+import walebook.compare.Factor;
+import walebook.compare.SettingRow;
+import walebook.statistics.FiveNumbers;
+import walebook.statistics.Interval;
+import walebook.statistics.Proportion;
+import walebook.words.Words;
+import walebook.working.Message;
+
+/** The columns of the comparison: a row is one combination of levels that was sewn. */
+final class ComparisonColumns {
+  /** Keys that the chart finds its ranges by. */
+  static final String LABEL = "setting";
+
+  static final String SHARE = "held-share";
+  static final String DOWN = "interval-down";
+  static final String UP = "interval-up";
+
+  private ComparisonColumns() {}
+
+  static List<Column<SettingRow>> of(Comparison comparison, Words words) {
+    Choices choices = new Choices(words);
+    SettingLabel label = new SettingLabel(comparison, choices);
+    List<Column<SettingRow>> columns = new ArrayList<>();
+    columns.add(
+        Column.text(
+            LABEL,
+            "sheet.comparison.setting",
+            "sheet.comparison.setting.says",
+            Origin.SETTING,
+            Format.TEXT,
+            label::of));
+    for (int i = 0; i < comparison.factors().size(); i++) {
+      columns.add(level(comparison.factors().get(i), i, label, choices));
+    }
+    columns.addAll(held());
+    columns.addAll(gave());
+    columns.addAll(seen());
+    return columns;
+  }
+
+  private static Column<SettingRow> level(
+      Factor factor, int place, SettingLabel label, Choices choices) {
+    return new Column<>(
+        "level-" + factor.key(),
+        Message.of("sheet.comparison.level", choices.factor(factor)),
+        "",
+        Message.of("sheet.comparison.level.says", choices.factor(factor)),
+        Origin.SETTING,
+        SettingLabel.isNumber(factor) ? Format.HUNDREDTHS : Format.WORD,
+        row -> label.value(place, row));
+  }
+
+  private static List<Column<SettingRow>> held() {
+    return List.of(
+        Column.whole(
+            "pieces",
+            "sheet.comparison.pieces",
+            "sheet.comparison.pieces.says",
+            Origin.COUNT,
+            SettingRow::pieces),
+        Column.whole(
+            "students",
+            "sheet.comparison.students",
+            "sheet.comparison.students.says",
+            Origin.COUNT,
+            SettingRow::students),
+        Column.whole(
+            "held",
+            "sheet.comparison.held",
+            "sheet.comparison.held.says",
+            Origin.COUNT,
+            SettingRow::held),
+        Column.whole(
+            "gave",
+            "sheet.comparison.gave",
+            "sheet.comparison.gave.says",
+            Origin.COUNT,
+            SettingRow::gave),
+        Column.figure(
+            SHARE,
+            "sheet.comparison.held-share",
+            "%",
+            "sheet.comparison.held-share.says",
+            Origin.HELD_SHARE,
+            Format.TENTHS,
+            row -> share(row.heldShare())),
+        Column.figure(
+            "held-low",
+            "sheet.comparison.held-low",
+            "%",
+            "sheet.comparison.held-low.says",
+            Origin.WILSON,
+            Format.TENTHS,
+            row -> low(row.heldInterval())),
+        Column.figure(
+            "held-high",
+            "sheet.comparison.held-high",
+            "%",
+            "sheet.comparison.held-high.says",
+            Origin.WILSON,
+            Format.TENTHS,
+            row -> high(row.heldInterval())));
+  }
+
+  private static List<Column<SettingRow>> gave() {
+    return List.of(
+        Column.figure(
+            "stretch-median",
+            "sheet.comparison.stretch-median",
+            "%",
+            "sheet.comparison.stretch-median.says",
+            Origin.OF_GAVE,
+            Format.TENTHS,
+            row -> median(row.stretchOfGave())),
+        Column.figure(
+            "stretch-least",
+            "sheet.comparison.stretch-least",
+            "%",
+            "sheet.comparison.stretch-least.says",
+            Origin.OF_GAVE,
+            Format.TENTHS,
+            row -> least(row.stretchOfGave())),
+        Column.figure(
+            "stretch-greatest",
+            "sheet.comparison.stretch-greatest",
+            "%",
+            "sheet.comparison.stretch-greatest.says",
+            Origin.OF_GAVE,
+            Format.TENTHS,
+            row -> greatest(row.stretchOfGave())),
+        Column.figure(
+            "share-median",
+            "sheet.comparison.share-median",
+            "%",
+            "sheet.comparison.share-median.says",
+            Origin.OF_GAVE,
+            Format.TENTHS,
+            row -> median(row.shareOfGave())),
+        Column.figure(
+            "share-least",
+            "sheet.comparison.share-least",
+            "%",
+            "sheet.comparison.share-least.says",
+            Origin.OF_GAVE,
+            Format.TENTHS,
+            row -> least(row.shareOfGave())),
+        Column.figure(
+            "share-greatest",
+            "sheet.comparison.share-greatest",
+            "%",
+            "sheet.comparison.share-greatest.says",
+            Origin.OF_GAVE,
+            Format.TENTHS,
+            row -> greatest(row.shareOfGave())));
+  }
+
+  private static List<Column<SettingRow>> seen() {
+    return List.of(
+        Column.figure(
+            "edge-change",
+            "sheet.comparison.edge-change",
+            "%",
+            "sheet.comparison.edge-change.says",
+            Origin.MEDIAN,
+            Format.TENTHS,
+            row -> median(row.edgeChange())),
+        Column.figure(
+            "grade",
+            "sheet.comparison.grade",
+            "",
+            "sheet.comparison.grade.says",
+            Origin.MEDIAN,
+            Format.TENTHS,
+            row -> median(row.grade())),
+        Column.whole(
+            "faulty",
+            "sheet.comparison.faulty",
+            "sheet.comparison.faulty.says",
+            Origin.FAULT,
+            SettingRow::withFault),
+        Column.figure(
+            DOWN,
+            "sheet.comparison.interval-down",
+            "points",
+            "sheet.comparison.interval-down.says",
+            Origin.CHART,
+            Format.TENTHS,
+            row -> down(row)),
+        Column.figure(
+            UP,
+            "sheet.comparison.interval-up",
+            "points",
+            "sheet.comparison.interval-up.says",
+            Origin.CHART,
+            Format.TENTHS,
+            row -> up(row)));
+  }
+
+  private static @Nullable Number share(@Nullable Proportion held) {
+    return held == null ? null : 100 * held.share();
+  }
+
+  private static @Nullable Number low(@Nullable Interval interval) {
+    return interval == null ? null : 100 * interval.low();
+  }
+
+  private static @Nullable Number high(@Nullable Interval interval) {
+    return interval == null ? null : 100 * interval.high();
+  }
+
+  private static @Nullable Number down(SettingRow row) {
+    Proportion held = row.heldShare();
+    Interval interval = row.heldInterval();
+    return held == null || interval == null ? null : 100 * (held.share() - interval.low());
+  }
+
+  private static @Nullable Number up(SettingRow row) {
+    Proportion held = row.heldShare();
+    Interval interval = row.heldInterval();
+    return held == null || interval == null ? null : 100 * (interval.high() - held.share());
+  }
+
+  private static @Nullable Number median(@Nullable FiveNumbers of) {
+    return of == null ? null : of.median();
+  }
+
+  private static @Nullable Number least(@Nullable FiveNumbers of) {
+    return of == null ? null : of.least();
+  }
+
+  private static @Nullable Number greatest(@Nullable FiveNumbers of) {
+    return of == null ? null : of.greatest();
+  }
+}

@@ -1,0 +1,103 @@
+package walebook.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import walebook.compare.PieceResult;
+import walebook.compare.SettingRow;
+import walebook.quantity.Show;
+import walebook.record.TestPiece;
+import walebook.statistics.Interval;
+import walebook.words.Words;
+import walebook.working.Message;
+
+/** What the class found, in sentences that say how far they can be trusted. */
+final class Findings {
+  private Findings() {}
+
+  static List<Message> of(TermFacts facts, Words words) {
+    if (facts.pieces().isEmpty()) {
+      return List.of(Message.of("sheet.found.nothing"));
+    }
+    SettingRow all = all(facts);
+    List<Message> found = new ArrayList<>();
+    int pulled = all.gave() + all.held();
+    found.add(
+        Message.of("sheet.found.pulled", n(pulled), n(all.pieces()), n(all.gave()), n(all.held())));
+    Interval interval = all.heldInterval();
+    if (interval != null) {
+      found.add(
+          Message.of(
+              "sheet.found.share",
+              Show.percent(100.0 * all.held() / pulled),
+              Show.percent(100 * interval.low()),
+              Show.percent(100 * interval.high())));
+    }
+    var gave = all.stretchOfGave();
+    if (gave != null) {
+      found.add(
+          Message.of(
+              "sheet.found.gave",
+              Show.percent(gave.median()),
+              Show.percent(gave.least()),
+              Show.percent(gave.greatest())));
+    }
+    found.addAll(ends(facts, words));
+    found.add(Message.of("sheet.found.faults", n(all.withFault()), n(all.pieces())));
+    found.add(Message.of("sheet.found.care"));
+    return found;
+  }
+
+  private static SettingRow all(TermFacts facts) {
+    List<PieceResult> results = new ArrayList<>();
+    for (TestPiece each : facts.pieces()) {
+      results.add(facts.lookup().result(each));
+    }
+    return new SettingRow(List.of(), results);
+  }
+
+  /** The settings that held most and least often, and whether that may be luck. */
+  private static List<Message> ends(TermFacts facts, Words words) {
+    List<SettingRow> pulled =
+        facts.comparison().rows().stream().filter(row -> row.heldInterval() != null).toList();
+    Comparator<SettingRow> byShare = Comparator.comparingDouble(Findings::share);
+    if (pulled.size() < 2) {
+      return List.of();
+    }
+    SettingRow most = pulled.stream().max(byShare).orElseThrow();
+    SettingRow least = pulled.stream().min(byShare).orElseThrow();
+    if (share(most) == share(least)) {
+      return List.of(Message.of("sheet.found.no-difference"));
+    }
+    SettingLabel label = new SettingLabel(facts.comparison(), new Choices(words));
+    boolean luck = interval(most).overlaps(interval(least));
+    return List.of(
+        row("sheet.found.most", label, most),
+        row("sheet.found.least", label, least),
+        Message.of(luck ? "sheet.found.may-be-luck" : "sheet.found.apart", n(pulled.size())));
+  }
+
+  private static Message row(String key, SettingLabel label, SettingRow row) {
+    Interval interval = interval(row);
+    return Message.of(
+        key,
+        label.of(row),
+        n(row.held()),
+        n(row.held() + row.gave()),
+        Show.percent(100 * interval.low()),
+        Show.percent(100 * interval.high()));
+  }
+
+  private static double share(SettingRow row) {
+    return Objects.requireNonNull(row.heldShare()).share();
+  }
+
+  private static Interval interval(SettingRow row) {
+    return Objects.requireNonNull(row.heldInterval());
+  }
+
+  private static String n(int count) {
+    return String.valueOf(count);
+  }
+}

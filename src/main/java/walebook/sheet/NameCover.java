@@ -1,0 +1,79 @@
+package walebook.sheet;
+
+import java.text.Normalizer;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * Covers full names wherever they stand in free text. Case, the blanks between the parts of a name
+ * and the way accents are put together do not matter. A first name alone stays: it is a common word
+ * too often.
+ */
+final class NameCover implements UnaryOperator<String> {
+  private final Map<String, String> instead;
+  private final Pattern names;
+
+  private NameCover(Map<String, String> instead, Pattern names) {
+    this.instead = instead;
+    this.names = names;
+  }
+
+  /**
+   * Makes a cover.
+   *
+   * @param insteadOf what stands in the place of each full name
+   */
+  static UnaryOperator<String> of(Map<String, String> insteadOf) {
+    if (insteadOf.isEmpty()) {
+      return UnaryOperator.identity();
+    }
+    Map<String, String> plain = new HashMap<>();
+    insteadOf.forEach((name, other) -> plain.put(plain(name), other));
+    List<String> longestFirst =
+        plain.keySet().stream()
+            .sorted(Comparator.comparingInt(String::length).reversed().thenComparing(n -> n))
+            .toList();
+    String any = longestFirst.stream().map(NameCover::pattern).collect(Collectors.joining("|"));
+    int flags = Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE | Pattern.UNICODE_CHARACTER_CLASS;
+    return new NameCover(plain, Pattern.compile(any, flags));
+  }
+
+  @Override
+  public String apply(String text) {
+    String composed = Normalizer.normalize(text, Normalizer.Form.NFC);
+    Matcher found = names.matcher(composed);
+    if (!found.find()) {
+      return text;
+    }
+    return found.replaceAll(
+        hit -> Matcher.quoteReplacement(instead.getOrDefault(plain(hit.group()), "–")));
+  }
+
+  private static String plain(String name) {
+    return Normalizer.normalize(name, Normalizer.Form.NFC)
+        .strip()
+        .replaceAll("(?U)\\s+", " ")
+        .toUpperCase(Locale.ROOT)
+        .toLowerCase(Locale.ROOT);
+  }
+
+  /** Scripts without capitals write words together or with letters put before: no edge there. */
+  private static String pattern(String name) {
+    String parts =
+        List.of(name.split(" ")).stream().map(Pattern::quote).collect(Collectors.joining("\\s+"));
+    String before = hasCase(name.codePointAt(0)) ? "(?<![\\p{L}\\p{M}])" : "";
+    String after = hasCase(name.codePointBefore(name.length())) ? "(?![\\p{L}\\p{M}])" : "";
+    return before + parts + after;
+  }
+
+  private static boolean hasCase(int sign) {
+    return Character.isUpperCase(sign) || Character.isLowerCase(sign);
+  }
+}

@@ -1,0 +1,102 @@
+package walebook.sheet;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import walebook.record.Parent;
+import walebook.record.PieceCode;
+import walebook.record.TestPiece;
+
+/** What was seen, what it follows, and when it was logged. */
+final class PieceSeenColumns {
+  private PieceSeenColumns() {}
+
+  static List<Column<TestPiece>> of(PieceLookup lookup, Choices choices) {
+    return List.of(
+        Column.whole(
+            "grade",
+            "sheet.pieces.grade",
+            "sheet.pieces.grade.says",
+            Origin.TYPED,
+            piece -> piece.seen().grade()),
+        Column.words(
+            "outcome",
+            "sheet.pieces.outcome",
+            "sheet.pieces.outcome.says",
+            Origin.TYPED,
+            piece -> choices.outcome(piece.seen().outcome())),
+        Column.text(
+            "faults",
+            "sheet.pieces.faults",
+            "sheet.pieces.faults.says",
+            Origin.TYPED,
+            Format.TEXT,
+            piece -> faults(lookup, choices, piece)),
+        Column.whole(
+            "worst-fault",
+            "sheet.pieces.worst-fault",
+            "sheet.pieces.worst-fault.says",
+            Origin.FAULT,
+            piece -> lookup.result(piece).worstFault()),
+        Column.words(
+            "parent",
+            "sheet.pieces.parent",
+            "sheet.pieces.parent.says",
+            Origin.TYPED,
+            piece -> parent(lookup, piece.parent())),
+        Column.text(
+            "changed",
+            "sheet.pieces.changed",
+            "sheet.pieces.changed.says",
+            Origin.ONE_CHANGE,
+            Format.TEXT,
+            piece -> changed(piece.parent())),
+        Column.text(
+            "remark",
+            "sheet.pieces.remark",
+            "sheet.pieces.remark.says",
+            Origin.REMARK,
+            Format.LONG_TEXT,
+            piece -> piece.seen().remark()),
+        Column.of(
+            "logged",
+            "sheet.pieces.logged",
+            "",
+            "sheet.pieces.logged.says",
+            Origin.TYPED,
+            Format.MOMENT,
+            piece -> new Value.Moment(lookup.local(piece.stamp().created()))),
+        Column.of(
+            "last-change",
+            "sheet.pieces.last-change",
+            "",
+            "sheet.pieces.last-change.says",
+            Origin.TYPED,
+            Format.MOMENT,
+            piece -> new Value.Moment(lookup.local(piece.stamp().changed()))));
+  }
+
+  private static String faults(PieceLookup lookup, Choices choices, TestPiece piece) {
+    return piece.seen().faults().stream()
+        .map(
+            each ->
+                choices
+                    .words()
+                    .say(
+                        "sheet.fault",
+                        lookup.faults().getOrDefault(each.fault(), each.fault()),
+                        choices.place(each.place()),
+                        each.severity(),
+                        choices.when(each.when())))
+        .collect(Collectors.joining("; "));
+  }
+
+  private static @Nullable String parent(PieceLookup lookup, @Nullable Parent parent) {
+    String code = parent == null ? null : lookup.codes().get(parent.pieceId());
+    return code == null ? null : PieceCode.spoken(code);
+  }
+
+  private static @Nullable String changed(@Nullable Parent parent) {
+    return parent == null ? null : parent.changed();
+  }
+}

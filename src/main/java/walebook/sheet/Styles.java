@@ -1,0 +1,101 @@
+package walebook.sheet;
+
+import java.util.EnumMap;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.usermodel.VerticalAlignment;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFColor;
+import org.apache.poi.xssf.usermodel.XSSFFont;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/**
+ * The styles of a workbook, each made once. Body cells keep the program's own colours, so that they
+ * can be read on light and dark; where a style sets a ground it sets the ink as well.
+ */
+final class Styles {
+  private static final byte[] BLUE = {0x2F, 0x4B, (byte) 0x8F};
+  private static final byte[] WHITE = {(byte) 0xFF, (byte) 0xFF, (byte) 0xFF};
+
+  private final Map<Format, XSSFCellStyle> plain = new EnumMap<>(Format.class);
+  private final Map<Format, XSSFCellStyle> quoted = new EnumMap<>(Format.class);
+  private final XSSFCellStyle header;
+  private final XSSFCellStyle quotedHeader;
+  private final XSSFCellStyle title;
+  private final XSSFCellStyle label;
+
+  Styles(XSSFWorkbook workbook) {
+    for (Format format : Format.values()) {
+      plain.put(format, body(workbook, format, false));
+      quoted.put(format, body(workbook, format, true));
+    }
+    header = header(workbook);
+    quotedHeader = header(workbook);
+    quotedHeader.setQuotePrefixed(true);
+    title = bold(workbook, 16);
+    label = bold(workbook, 11);
+  }
+
+  XSSFCellStyle of(Format format) {
+    return get(plain, format);
+  }
+
+  /** For words that a program might take for a formula. */
+  XSSFCellStyle quoted(Format format) {
+    return get(quoted, format);
+  }
+
+  XSSFCellStyle header(boolean looksLikeFormula) {
+    return looksLikeFormula ? quotedHeader : header;
+  }
+
+  XSSFCellStyle title() {
+    return title;
+  }
+
+  XSSFCellStyle label() {
+    return label;
+  }
+
+  private static XSSFCellStyle get(Map<Format, XSSFCellStyle> styles, Format format) {
+    return java.util.Objects.requireNonNull(styles.get(format));
+  }
+
+  private static XSSFCellStyle body(XSSFWorkbook workbook, Format format, boolean quoted) {
+    XSSFCellStyle style = workbook.createCellStyle();
+    style.setDataFormat(workbook.createDataFormat().getFormat(format.pattern()));
+    style.setVerticalAlignment(VerticalAlignment.TOP);
+    style.setWrapText(format.isWrapped());
+    style.setQuotePrefixed(quoted);
+    if (format.isWrapped()) {
+      style.setAlignment(HorizontalAlignment.LEFT);
+    }
+    return style;
+  }
+
+  private static XSSFCellStyle header(XSSFWorkbook workbook) {
+    XSSFFont font = workbook.createFont();
+    font.setBold(true);
+    font.setColor(new XSSFColor(WHITE.clone(), null));
+    XSSFCellStyle style = workbook.createCellStyle();
+    style.setFont(font);
+    style.setFillForegroundColor(new XSSFColor(BLUE.clone(), null));
+    style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+    style.setBorderBottom(BorderStyle.THIN);
+    style.setVerticalAlignment(VerticalAlignment.CENTER);
+    style.setWrapText(true);
+    return style;
+  }
+
+  private static XSSFCellStyle bold(XSSFWorkbook workbook, int points) {
+    XSSFFont font = workbook.createFont();
+    font.setBold(true);
+    font.setFontHeightInPoints((short) points);
+    XSSFCellStyle style = workbook.createCellStyle();
+    style.setFont(font);
+    style.setVerticalAlignment(VerticalAlignment.TOP);
+    return style;
+  }
+}

@@ -1,0 +1,92 @@
+package walebook.sheet;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.apache.poi.ss.SpreadsheetVersion;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.AreaReference;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFTable;
+import walebook.words.Words;
+
+/** What surrounds the rows of a table: header, filter, frozen panes, widths and print set-up. */
+final class TableFrame {
+  /** ECMA-376 leaves a table column's name 255 signs. */
+  private static final int LONGEST_HEADER = 250;
+
+  private static final float HEADER_POINTS = 48;
+
+  private TableFrame() {}
+
+  /**
+   * Draws the frame.
+   *
+   * @param table the table's name, unique in the workbook
+   * @param rows how many rows will follow the header
+   */
+  static <T> void draw(
+      XSSFSheet sheet, String table, List<Column<T>> columns, int rows, Pen pen, Words words) {
+    List<String> titles = titles(columns, words);
+    Row header = sheet.createRow(0);
+    header.setHeightInPoints(HEADER_POINTS);
+    for (int i = 0; i < columns.size(); i++) {
+      String title = titles.get(i);
+      pen.own(header, i, pen.styles().header(CellText.looksLikeFormula(title)), title);
+      sheet.setColumnWidth(i, 256 * width(columns.get(i).format(), title));
+    }
+    sheet.createFreezePane(1, 1);
+    int last = Math.max(1, rows);
+    filter(sheet, table, last, columns.size() - 1);
+    PrintSetup.of(sheet, columns.size());
+  }
+
+  /** A table with one empty row at least: programs take one without any for damaged. */
+  private static void filter(XSSFSheet sheet, String name, int lastRow, int lastColumn) {
+    AreaReference area =
+        new AreaReference(
+            new CellReference(0, 0),
+            new CellReference(lastRow, lastColumn),
+            SpreadsheetVersion.EXCEL2007);
+    XSSFTable table = sheet.createTable(area);
+    table.setName(name);
+    table.setDisplayName(name);
+    table
+        .getCTTable()
+        .addNewAutoFilter()
+        .setRef(new CellRangeAddress(0, lastRow, 0, lastColumn).formatAsString());
+    var style = table.getCTTable().addNewTableStyleInfo();
+    style.setName("TableStyleLight1");
+    style.setShowRowStripes(true);
+    style.setShowColumnStripes(false);
+  }
+
+  /** Headers, each different from all others as a table wants it, whatever lessons are called. */
+  private static <T> List<String> titles(List<Column<T>> columns, Words words) {
+    Set<String> taken = new HashSet<>();
+    List<String> titles = new ArrayList<>();
+    for (Column<T> column : columns) {
+      String plain = CellText.clean(column.title(words)).replaceAll("\\s+", " ").strip();
+      String cut = plain.length() > LONGEST_HEADER ? plain.substring(0, LONGEST_HEADER) : plain;
+      String title = cut;
+      for (int nth = 2; !taken.add(title.toLowerCase(Locale.ROOT)); nth++) {
+        title = cut + " " + nth;
+      }
+      titles.add(title);
+    }
+    return titles;
+  }
+
+  /** Wide enough for the usual value and for the header's longest word beside the filter's mark. */
+  private static int width(Format format, String title) {
+    int longest = 0;
+    for (String word : title.split(" ")) {
+      longest = Math.max(longest, word.length());
+    }
+    return Math.max(format.width(), Math.min(24, longest + 4));
+  }
+}

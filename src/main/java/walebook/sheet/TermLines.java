@@ -1,0 +1,161 @@
+package walebook.sheet;
+
+import java.util.List;
+import java.util.function.ToIntFunction;
+import java.util.stream.Stream;
+import walebook.compare.ClassProgress;
+import walebook.compare.SettingRow;
+import walebook.words.Words;
+
+/** The lines of the summary, kept as columns so that they are explained like all others. */
+final class TermLines {
+  private TermLines() {}
+
+  static List<Column<TermFacts>> all(Words words) {
+    return Stream.of(which(words), counts(words)).flatMap(List::stream).toList();
+  }
+
+  private static List<Column<TermFacts>> which(Words words) {
+    return List.of(
+        Column.of(
+            "invented",
+            "sheet.term.invented",
+            "",
+            "sheet.term.invented.says",
+            Origin.WRITTEN,
+            Format.LONG_TEXT,
+            facts -> Value.of(facts.book().invented() ? words.say("sheet.invented") : null)),
+        Column.text(
+            "book",
+            "sheet.term.book",
+            "sheet.term.book.says",
+            Origin.TYPED,
+            Format.LONG_TEXT,
+            facts -> facts.book().name()),
+        Column.text(
+            "class",
+            "sheet.term.class",
+            "sheet.term.class.says",
+            Origin.TYPED,
+            Format.LONG_TEXT,
+            facts -> facts.schoolClass().name()),
+        Column.text(
+            "meets",
+            "sheet.term.meets",
+            "sheet.term.meets.says",
+            Origin.TYPED,
+            Format.LONG_TEXT,
+            facts -> facts.schoolClass().meets()),
+        Column.text(
+            "term",
+            "sheet.term.term",
+            "sheet.term.term.says",
+            Origin.TYPED,
+            Format.LONG_TEXT,
+            facts -> facts.term() == null ? null : facts.term().name()),
+        Column.of(
+            "from",
+            "sheet.term.from",
+            "",
+            "sheet.term.from.says",
+            Origin.TYPED,
+            Format.DAY,
+            facts -> Value.of(facts.term() == null ? null : facts.term().startsOn())),
+        Column.of(
+            "to",
+            "sheet.term.to",
+            "",
+            "sheet.term.to.says",
+            Origin.TYPED,
+            Format.DAY,
+            facts -> Value.of(facts.term() == null ? null : facts.term().endsOn())),
+        Column.text(
+            "tutor",
+            "sheet.term.tutor",
+            "sheet.term.tutor.says",
+            Origin.PERSON,
+            Format.LONG_TEXT,
+            facts -> facts.tutor() == null ? null : facts.tutor().name()));
+  }
+
+  private static List<Column<TermFacts>> counts(Words words) {
+    return List.of(
+        Column.whole(
+            "enrolled",
+            "sheet.term.enrolled",
+            "sheet.term.enrolled.says",
+            Origin.COUNT,
+            facts -> facts.students().size()),
+        Column.whole(
+            "sewing",
+            "sheet.term.sewing",
+            "sheet.term.sewing.says",
+            Origin.COUNT,
+            facts -> facts.comparison().students()),
+        Column.whole(
+            "lessons",
+            "sheet.term.lessons",
+            "sheet.term.lessons.says",
+            Origin.COUNT,
+            facts -> facts.progress().lessons().size()),
+        Column.whole(
+            "pieces",
+            "sheet.term.pieces",
+            "sheet.term.pieces.says",
+            Origin.COUNT,
+            facts -> facts.pieces().size()),
+        Column.whole(
+            "gave",
+            "sheet.term.gave",
+            "sheet.term.gave.says",
+            Origin.COUNT,
+            facts -> ended(facts, SettingRow::gave)),
+        Column.whole(
+            "held",
+            "sheet.term.held",
+            "sheet.term.held.says",
+            Origin.COUNT,
+            facts -> ended(facts, SettingRow::held)),
+        Column.whole(
+            "settings",
+            "sheet.term.settings",
+            "sheet.term.settings.says",
+            Origin.COUNT,
+            facts -> facts.comparison().rows().size()),
+        Column.whole(
+            "plan-logged",
+            "sheet.term.plan-logged",
+            "sheet.term.plan-logged.says",
+            Origin.PLAN,
+            facts -> plan(facts, ClassProgress.Row::logged)),
+        Column.whole(
+            "plan",
+            "sheet.term.plan",
+            "sheet.term.plan.says",
+            Origin.PLAN,
+            facts -> plan(facts, ClassProgress.Row::planned)),
+        Column.text(
+            "people",
+            "sheet.term.people",
+            "sheet.term.people.says",
+            Origin.WRITTEN,
+            Format.LONG_TEXT,
+            facts -> words.say(facts.names() ? "sheet.with-names" : "sheet.with-codes")),
+        Column.of(
+            "written",
+            "sheet.term.written",
+            "",
+            "sheet.term.written.says",
+            Origin.WRITTEN,
+            Format.MOMENT,
+            facts -> new Value.Moment(facts.written())));
+  }
+
+  private static int ended(TermFacts facts, ToIntFunction<SettingRow> of) {
+    return facts.comparison().rows().stream().mapToInt(of).sum();
+  }
+
+  private static int plan(TermFacts facts, ToIntFunction<ClassProgress.Row> of) {
+    return facts.progress().rows().stream().mapToInt(of).sum();
+  }
+}

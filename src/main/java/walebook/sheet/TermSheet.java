@@ -1,0 +1,67 @@
+package walebook.sheet;
+
+import java.util.List;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import walebook.words.Words;
+import walebook.working.Message;
+
+/** The first sheet: what this is, how much of it there is, and what was found. */
+final class TermSheet {
+  private static final int LABELS = 24;
+  private static final int VALUES = 96;
+
+  private final XSSFSheet sheet;
+  private final Pen pen;
+  private final Words words;
+  private int next;
+
+  private TermSheet(XSSFSheet sheet, Pen pen, Words words) {
+    this.sheet = sheet;
+    this.pen = pen;
+    this.words = words;
+  }
+
+  static void write(XSSFSheet sheet, TermFacts facts, Pen pen, Words words) {
+    new TermSheet(sheet, pen, words).write(facts);
+  }
+
+  private void write(TermFacts facts) {
+    sheet.setColumnWidth(0, 256 * LABELS);
+    sheet.setColumnWidth(1, 256 * VALUES);
+    sheet.setDisplayGridlines(false);
+    pen.own(row(), 0, pen.styles().title(), words.say("sheet.title"));
+    for (Column<TermFacts> line : TermLines.all(words)) {
+      Value value = line.value().apply(facts);
+      if (!(value instanceof Value.Nothing)) {
+        Row row = row();
+        pen.own(row, 0, pen.styles().label(), line.title(words));
+        pen.write(row, 1, line.format(), value);
+      }
+    }
+    block("sheet.term.found-title", Findings.of(facts, words));
+    block("sheet.term.sheets-title", sheets());
+    PrintSetup.page(sheet, 1);
+  }
+
+  private void block(String title, List<Message> lines) {
+    next++;
+    pen.own(row(), 0, pen.styles().label(), words.say(title));
+    for (Message line : lines) {
+      pen.words(row(), 1, Format.LONG_TEXT, words.say(line));
+    }
+  }
+
+  private static List<Message> sheets() {
+    return List.of(
+        Message.of("sheet.term.about-comparison"),
+        Message.of("sheet.term.about-pieces"),
+        Message.of("sheet.term.about-cloths"),
+        Message.of("sheet.term.about-progress"),
+        Message.of("sheet.term.about-columns"));
+  }
+
+  private Row row() {
+    return sheet.createRow(next++);
+  }
+}

@@ -1,0 +1,76 @@
+package walebook.sheet;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+import walebook.problem.Answer;
+import walebook.problem.Place;
+import walebook.problem.Problem;
+import walebook.words.Words;
+
+/** Puts a class's workbook into a file, or says what is in the way. */
+public final class WorkbookFile {
+  private WorkbookFile() {}
+
+  /**
+   * Writes the workbook in the place of a file that may be there: ask before.
+   *
+   * @return the file; refused when its folder is missing or not writable, when the path is a
+   *     folder, when the file is open elsewhere, or when the disk fails
+   * @throws java.util.concurrent.CancellationException from the progress; no file is left then
+   */
+  public static Answer<Path> write(
+      TermFacts facts, Words words, Path file, ExportProgress progress) {
+    Problem problem = inTheWay(file.toAbsolutePath());
+    if (problem != null) {
+      return Answer.bad(problem);
+    }
+    try {
+      WholeFile.write(file, out -> TermWorkbook.write(facts, words, out, progress));
+      return Answer.good(file);
+    } catch (AccessDeniedException e) {
+      return refuse("sheet.in-use", file, e);
+    } catch (FileSystemException e) {
+      return refuse(Files.exists(file) ? "sheet.in-use" : "sheet.not-written", file, e);
+    } catch (IOException e) {
+      return refuse("sheet.not-written", file, e);
+    }
+  }
+
+  /** What keeps a workbook from being written here, as far as can be told before; or null. */
+  public static @Nullable Problem inTheWay(Path file) {
+    Path folder = file.toAbsolutePath().getParent();
+    if (Files.isDirectory(file)) {
+      return Problem.refuse("sheet.is-folder", place(file), file.toString(), "");
+    }
+    if (folder == null || !Files.isDirectory(folder)) {
+      return Problem.refuse("sheet.no-folder", place(file), String.valueOf(folder), "");
+    }
+    if (!Files.isWritable(folder) || (Files.exists(file) && !Files.isWritable(file))) {
+      return Problem.refuse("sheet.not-writable", place(file), folder.toString(), "");
+    }
+    return lock(file, folder);
+  }
+
+  /** Spreadsheet programs lay a small file beside the one they have open. */
+  private static @Nullable Problem lock(Path file, Path folder) {
+    String name = String.valueOf(file.getFileName());
+    for (String mark : new String[] {".~lock." + name + "#", "~$" + name}) {
+      if (Files.exists(file) && Files.exists(folder.resolve(mark))) {
+        return Problem.refuse("sheet.in-use", place(file), name, mark);
+      }
+    }
+    return null;
+  }
+
+  private static Answer<Path> refuse(String code, Path file, IOException e) {
+    return Answer.bad(Problem.refuse(code, place(file), String.valueOf(e.getMessage()), ""));
+  }
+
+  private static Place place(Path file) {
+    return new Place.Path(file.toString());
+  }
+}

@@ -1,0 +1,90 @@
+package walebook.act.piece;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Color;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import walebook.problem.Answer;
+
+class AddPhotoTest {
+  @TempDir Path folder;
+
+  /** Red at the left, blue at the right. */
+  private static byte[] jpeg(int wide, int high) throws IOException {
+    BufferedImage image = new BufferedImage(wide, high, BufferedImage.TYPE_INT_RGB);
+    for (int x = 0; x < wide; x++) {
+      for (int y = 0; y < high; y++) {
+        image.setRGB(x, y, (x < wide / 2 ? Color.RED : Color.BLUE).getRGB());
+      }
+    }
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ImageIO.write(image, "jpg", out);
+    return out.toByteArray();
+  }
+
+  /** An EXIF segment with the orientation tag, laid out as CIPA DC-008 and TIFF 6.0 say. */
+  private static byte[] withExif(byte[] jpeg, int orientation) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    out.write(jpeg, 0, 2);
+    byte[] place = "HARBOUR-TOWN-54.0N".getBytes(StandardCharsets.US_ASCII);
+    int length = 2 + 6 + 8 + 2 + 12 + 4 + place.length;
+    out.write(new byte[] {(byte) 0xFF, (byte) 0xE1, (byte) (length >> 8), (byte) length});
+    out.write("Exif\0\0MM".getBytes(StandardCharsets.US_ASCII));
+    out.write(new byte[] {0, 42, 0, 0, 0, 8, 0, 1});
+    out.write(new byte[] {1, 18, 0, 3, 0, 0, 0, 1, 0, (byte) orientation, 0, 0});
+    out.write(new byte[4]);
+    out.write(place);
+    out.write(jpeg, 2, jpeg.length - 2);
+    return out.toByteArray();
+  }
+
+  @Test
+  void aLargePhotoIsMadeSmallWithAThumbnail() throws IOException {
+    Path file = Files.write(folder.resolve("large.jpg"), jpeg(4000, 1000));
+    ReadyPhoto photo = AddPhoto.read(file).value();
+    assertThat(photo.widthPx()).isEqualTo(1600);
+    assertThat(photo.heightPx()).isEqualTo(400);
+    BufferedImage small = ImageIO.read(new ByteArrayInputStream(photo.thumbnail()));
+    assertThat(small.getWidth()).isEqualTo(240);
+  }
+
+  @Test
+  void aPhotoHeldUprightComesUprightAndTellsNoPlace() throws IOException {
+    byte[] bytes = withExif(jpeg(40, 20), 6);
+    assertThat(new String(bytes, StandardCharsets.ISO_8859_1)).contains("HARBOUR-TOWN");
+    ReadyPhoto photo = AddPhoto.read(Files.write(folder.resolve("turned.jpg"), bytes)).value();
+    assertThat(photo.widthPx()).isEqualTo(20);
+    assertThat(photo.heightPx()).isEqualTo(40);
+    // Orientation 6: the first row of pixels is the right side as seen, so the left comes on top.
+    BufferedImage image = ImageIO.read(new ByteArrayInputStream(photo.image()));
+    assertThat(new Color(image.getRGB(10, 5)).getRed()).isGreaterThan(200);
+    assertThat(new Color(image.getRGB(10, 35)).getBlue()).isGreaterThan(200);
+    assertThat(new String(photo.image(), StandardCharsets.ISO_8859_1))
+        .doesNotContain("HARBOUR-TOWN")
+        .doesNotContain("Exif");
+  }
+
+  @Test
+  void whatIsNoPhotoIsRefusedWithItsReason() throws IOException {
+    Path text = Files.writeString(folder.resolve("notes.jpg"), "only text");
+    byte[] whole = jpeg(40, 20);
+    Path half = Files.write(folder.resolve("half.jpg"), java.util.Arrays.copyOf(whole, 30));
+    assertThat(code(AddPhoto.read(text))).isEqualTo("photo.not-a-photo");
+    assertThat(code(AddPhoto.read(folder))).isEqualTo("photo.no-file");
+    assertThat(code(AddPhoto.read(folder.resolve("missing.png")))).isEqualTo("photo.no-file");
+    assertThat(code(AddPhoto.read(half))).isEqualTo("photo.damaged");
+  }
+
+  private static String code(Answer<ReadyPhoto> answer) {
+    return answer.problems().get(0).code();
+  }
+}

@@ -1,0 +1,98 @@
+package walebook.book;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import walebook.act.book.MakeDemoBook;
+import walebook.book.open.SqliteFiles;
+import walebook.book.sqlite.Migrations;
+import walebook.book.sqlite.SqliteLink;
+
+/** The promises that every table keeps, and that the scripts are those of the folder. */
+class SchemaTest {
+  @TempDir Path folder;
+
+  private static List<String> column(Connection link, String sql) throws Exception {
+    List<String> values = new ArrayList<>();
+    try (Statement statement = link.createStatement();
+        ResultSet rows = statement.executeQuery(sql)) {
+      while (rows.next()) {
+        values.add(rows.getString(1));
+      }
+    }
+    return values;
+  }
+
+  @Test
+  void theScriptsAreThoseOfTheFolder() throws Exception {
+    try (Stream<Path> files = Files.list(Path.of("migrations"))) {
+      assertThat(files.map(each -> each.getFileName().toString()).sorted())
+          .containsExactlyElementsOf(Migrations.SCRIPTS);
+    }
+  }
+
+  @Test
+  void everyTableIsStrictAndStamped() throws Exception {
+    Path file = folder.resolve("new.walebook");
+    Migrations.apply(file);
+    try (Connection link = SqliteLink.migrator(file)) {
+      List<String> tables =
+          column(link, "SELECT name FROM pragma_table_list WHERE schema = 'main' AND type = 'table'"
+              + " AND name NOT LIKE 'sqlite_%'");
+      assertThat(tables).hasSizeGreaterThan(15);
+      assertThat(
+              column(link, "SELECT name FROM pragma_table_list WHERE schema = 'main'"
+                  + " AND type = 'table' AND strict = 0 AND name NOT LIKE 'sqlite_%'"))
+          .isEmpty();
+      for (String table : tables) {
+        assertThat(column(link, "SELECT name FROM pragma_table_info('" + table + "')"))
+            .as(table)
+            .contains("id", "created_at", "changed_at", "row_version");
+      }
+    }
+  }
+
+  @Test
+  void aNewFileSaysWhoseItIsAndOfWhichShape() throws Exception {
+    Path file = folder.resolve("new.walebook");
+    Migrations.apply(file);
+    try (Connection link = SqliteLink.migrator(file)) {
+      assertThat(SqliteLink.ask(link, "PRAGMA application_id"))
+          .isEqualTo(String.valueOf(SqliteLink.APPLICATION_ID));
+      assertThat(Migrations.shapeOf(link)).isEqualTo(Migrations.newest());
+    }
+  }
+
+  @Test
+  void aFilledBookHasNoBrokenReference() throws Exception {
+    Path file = folder.resolve("demo.walebook");
+    new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK)
+        .make(file, MakeDemoBook.SEED)
+        .value()
+        .close();
+    try (Connection link = SqliteLink.migrator(file)) {
+      assertThat(SqliteLink.ask(link, "PRAGMA foreign_key_check")).isEmpty();
+      assertThat(SqliteLink.ask(link, "PRAGMA integrity_check")).isEqualTo("ok");
+    }
+  }
+
+  @Test
+  void durabilityIsAsPromised() throws Exception {
+    Path file = folder.resolve("new.walebook");
+    Migrations.apply(file);
+    try (Connection writer = SqliteLink.writer(file)) {
+      assertThat(SqliteLink.ask(writer, "PRAGMA journal_mode")).isEqualTo("wal");
+      assertThat(SqliteLink.ask(writer, "PRAGMA synchronous")).isEqualTo("2");
+      assertThat(SqliteLink.ask(writer, "PRAGMA foreign_keys")).isEqualTo("1");
+    }
+  }
+}

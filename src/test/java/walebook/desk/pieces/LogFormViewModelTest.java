@@ -1,0 +1,252 @@
+package walebook.desk.pieces;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import walebook.act.piece.KeepDraft;
+import walebook.act.piece.PieceField;
+import walebook.book.PieceFilter;
+import walebook.desk.PlannedClass;
+import walebook.desk.common.Session;
+import walebook.desk.common.Worker;
+import walebook.drawing.GaugeReading;
+import walebook.problem.Problem;
+import walebook.quantity.Unit;
+import walebook.record.PullReading;
+import walebook.record.SeamEnd;
+import walebook.record.TestPiece;
+import walebook.working.Verdict;
+
+@SuppressWarnings("NullAway.Init")
+class LogFormViewModelTest {
+  @TempDir Path folder;
+
+  private PlannedClass made;
+  private Session session;
+  private LogFormViewModel form;
+  private final List<TestPiece> saved = new ArrayList<>();
+
+  @BeforeEach
+  void begin() {
+    made = PlannedClass.in(folder.resolve("class.walebook"), 1);
+    session = made.sitting(Worker.sameThread(), PlannedClass.OneFile.NONE);
+    form = new LogFormViewModel(session, Unit.MM, saved::add);
+    form.begin(planned(0));
+  }
+
+  @AfterEach
+  void close() {
+    made.close();
+  }
+
+  private FormStart planned(int place) {
+    FormStart start =
+        new LoadForm(session)
+            .planned(made.room.schoolClass.id(), made.room.first.id(), made.planned(place));
+    return Objects.requireNonNull(start);
+  }
+
+  private void type(PieceField field, String text) {
+    form.field(field).textProperty().set(text);
+    form.field(field).leave();
+  }
+
+  private @Nullable Problem problem(PieceField field) {
+    return form.field(field).problemProperty().get();
+  }
+
+  private Meaning meaning() {
+    return Objects.requireNonNull(form.meaningProperty().get());
+  }
+
+  @Test
+  void thePlanFillsTheSettingsAndLengthsStandInTheUnitOfTheLabel() {
+    assertThat(form.field(PieceField.STITCH).chosenProperty().get())
+        .isEqualTo(new Choice("304", "zigzag · 304"));
+    assertThat(form.field(PieceField.GAUGE).textProperty().get()).isEqualTo("100");
+    assertThat(form.field(PieceField.GAUGE).label()).isEqualTo("between marks, mm");
+    assertThat(form.settingsOpenProperty().get()).isFalse();
+    assertThat(form.settingsSaysProperty().get()).contains("Grey jersey").contains("width 2.5");
+  }
+
+  @Test
+  void theVerdictFollowsTheTypingAndAMistakeElsewhereDoesNotHideIt() {
+    assertThat(meaning().verdict().verdict()).isEqualTo(Verdict.NOT_KNOWN);
+    type(PieceField.END_LENGTH, "1");
+    type(PieceField.END, "gave");
+    type(PieceField.END_LENGTH, "140");
+    assertThat(meaning().verdict().verdict()).isEqualTo(Verdict.NOT_MET);
+    type(PieceField.EDGE_PRESSED, "two");
+    // 100 mm gone to 160 mm is 60 % by definition, beyond the 50 % that the plan needs.
+    type(PieceField.END, "held");
+    type(PieceField.END_LENGTH, "160");
+    assertThat(meaning().verdict().seamStretch()).isEqualTo(60.0);
+    assertThat(meaning().verdict().verdict()).isEqualTo(Verdict.MET);
+  }
+
+  @Test
+  void theGaugeMovesBeforeItIsSaidWhetherTheSeamGave() {
+    type(PieceField.END_LENGTH, "15 cm");
+    assertThat(meaning().gauge().reading().stretched()).isEqualTo(150.0);
+    assertThat(meaning().gauge().reading().how()).isEqualTo(GaugeReading.How.STRETCHED);
+    assertThat(form.field(PieceField.END_LENGTH).understoodProperty().get()).isEqualTo("150 mm");
+    type(PieceField.END, "gave");
+    assertThat(meaning().gauge().reading().how()).isEqualTo(GaugeReading.How.GAVE);
+  }
+
+  @Test
+  void onlyWhatMakesSenseIsAsked() {
+    assertThat(form.field(PieceField.BROKE).askedProperty().get()).isFalse();
+    assertThat(form.field(PieceField.END_2).askedProperty().get()).isFalse();
+    type(PieceField.END, "gave");
+    assertThat(form.field(PieceField.BROKE).askedProperty().get()).isTrue();
+    type(PieceField.STITCH, "301");
+    assertThat(form.field(PieceField.DIAL_WIDTH).askedProperty().get()).isFalse();
+    type(PieceField.METHOD, "hem");
+    assertThat(form.field(PieceField.HEM_METHOD).askedProperty().get()).isTrue();
+  }
+
+  @Test
+  void aProblemWaitsUntilTheFieldIsLeftAndGoesOnceItIsMended() {
+    form.field(PieceField.RELEASED).textProperty().set("10x4");
+    assertThat(problem(PieceField.RELEASED)).isNull();
+    form.field(PieceField.RELEASED).leave();
+    assertThat(problem(PieceField.RELEASED)).isNotNull();
+    form.field(PieceField.RELEASED).textProperty().set("104");
+    assertThat(problem(PieceField.RELEASED)).isNull();
+  }
+
+  @Test
+  void aRefusedSaveLosesNothingAndPointsAtTheField() {
+    type(PieceField.END, "gave");
+    type(PieceField.END_LENGTH, "wide");
+    type(PieceField.REMARK, "slow feed");
+    form.save();
+    assertThat(saved).isEmpty();
+    assertThat(form.attentionProperty().get()).isEqualTo(PieceField.END_LENGTH);
+    assertThat(problem(PieceField.END_LENGTH)).isNotNull();
+    assertThat(form.field(PieceField.REMARK).textProperty().get()).isEqualTo("slow feed");
+    type(PieceField.END_LENGTH, "140");
+    form.save();
+    assertThat(saved).hasSize(1);
+    assertThat(made.room.book.pieces().find(saved.get(0).id())).isEqualTo(saved.get(0));
+    assertThat(saved.get(0).code()).isEqualTo(made.plan.get(0).code());
+  }
+
+  @Test
+  void whatIsOnlyUnlikelyIsSavedByASecondSave() {
+    type(PieceField.END, "held");
+    type(PieceField.END_LENGTH, "90");
+    form.save();
+    assertThat(saved).isEmpty();
+    assertThat(form.askingProperty().get()).isTrue();
+    form.save();
+    assertThat(saved).hasSize(1);
+  }
+
+  @Test
+  void aNewUnlikelyThingIsAskedAboutAnew() {
+    type(PieceField.END, "held");
+    type(PieceField.END_LENGTH, "90");
+    form.save();
+    type(PieceField.END_LENGTH, "80");
+    assertThat(form.askingProperty().get()).isFalse();
+    form.save();
+    assertThat(saved).isEmpty();
+  }
+
+  @Test
+  void cautionsAreSaidOnceALesson() {
+    assertThat(form.cautionProperty().get()).contains("Pull steadily");
+    form.begin(planned(1));
+    assertThat(form.cautionProperty().get()).isEmpty();
+  }
+
+  @Test
+  void theDraftComesBackUntilThePieceIsSaved() {
+    type(PieceField.END_LENGTH, "14");
+    form.keepDraft();
+    LogFormViewModel later = new LogFormViewModel(session, Unit.MM, saved::add);
+    later.begin(planned(0));
+    assertThat(later.field(PieceField.END_LENGTH).textProperty().get()).isEqualTo("14");
+    assertThat(later.noteProperty().get()).isNotEmpty();
+    later.field(PieceField.END_LENGTH).textProperty().set("140");
+    later.field(PieceField.END).textProperty().set("gave");
+    later.save();
+    assertThat(new KeepDraft(made.room.book).find(made.room.first.id(), made.planned(0))).isNull();
+    assertThat(made.room.book.drafts().of("piece")).isEmpty();
+  }
+
+  @Test
+  void whatIsThrownAwayLeavesNoDraft() {
+    type(PieceField.END_LENGTH, "14");
+    form.keepDraft();
+    boolean[] then = {false};
+    form.discard(() -> then[0] = true);
+    form.keepDraft();
+    assertThat(then[0]).isTrue();
+    assertThat(made.room.book.drafts().of("piece")).isEmpty();
+  }
+
+  @Test
+  void restKeepsTheDraftBeforeTheBookIsClosed() {
+    type(PieceField.END_LENGTH, "14");
+    form.rest();
+    assertThat(made.room.book.drafts().of("piece")).hasSize(1);
+  }
+
+  @Test
+  void aSecondAttemptSaysWhatIsChangedAndAsksWhenNothingIs() {
+    TestPiece parent = made.room.piece(SeamEnd.GAVE, 140);
+    made.room.book.pieces().add(parent);
+    form.begin(Objects.requireNonNull(new LoadForm(session).again(parent.id())));
+    assertThat(form.settingsOpenProperty().get()).isTrue();
+    type(PieceField.END, "held");
+    type(PieceField.END_LENGTH, "155");
+    form.save();
+    assertThat(form.askingProperty().get()).isTrue();
+    assertThat(form.wholeProperty().get()).isNotEmpty();
+    type(PieceField.DIAL_WIDTH, "3,5");
+    assertThat(form.changeProperty().get()).contains("stitch width: 2.5 → 3,5");
+    form.save();
+    assertThat(saved).hasSize(1);
+    assertThat(Objects.requireNonNull(saved.get(0).parent()).pieceId()).isEqualTo(parent.id());
+    assertThat(Objects.requireNonNull(saved.get(0).parent()).changed()).isEqualTo("dial-width");
+    assertThat(made.room.book.pieces().list(PieceFilter.ALL)).hasSize(2);
+  }
+
+  @Test
+  void threePullsAreAskedForWhenThePlanSaysSo() {
+    try (PlannedClass three = PlannedClass.in(folder.resolve("three.walebook"), 3)) {
+      Session at = three.sitting(Worker.sameThread(), PlannedClass.OneFile.NONE);
+      LogFormViewModel thrice = new LogFormViewModel(at, Unit.MM, saved::add);
+      thrice.begin(
+          Objects.requireNonNull(
+              new LoadForm(at)
+                  .planned(three.room.schoolClass.id(), three.room.first.id(), three.planned(0))));
+      PieceField[][] pulls = {
+        {PieceField.END, PieceField.END_LENGTH},
+        {PieceField.END_2, PieceField.END_LENGTH_2},
+        {PieceField.END_3, PieceField.END_LENGTH_3}
+      };
+      String[] lengths = {"152", "149", "151"};
+      for (int i = 0; i < pulls.length; i++) {
+        assertThat(thrice.field(pulls[i][0]).askedProperty().get()).isTrue();
+        thrice.field(pulls[i][0]).textProperty().set("gave");
+        thrice.field(pulls[i][1]).textProperty().set(lengths[i]);
+      }
+      thrice.save();
+      assertThat(saved).hasSize(1);
+      assertThat(saved.get(0).measure().counting())
+          .isEqualTo(new PullReading(2, SeamEnd.GAVE, 149));
+    }
+  }
+}
