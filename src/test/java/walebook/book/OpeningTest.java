@@ -20,7 +20,9 @@ import walebook.problem.Problem;
 import walebook.quantity.Unit;
 import walebook.words.Words;
 
-/** What is no book, or none that can be opened now, is refused with its reason and left as it is. */
+/**
+ * What is no book, or none that can be opened now, is refused with its reason and left as it is.
+ */
 class OpeningTest {
   private static final Words WORDS = Words.english();
 
@@ -155,8 +157,7 @@ class OpeningTest {
   @EnabledOnOs(OS.LINUX)
   void aPlaceWhereNothingCanBeWritten() {
     Path file = Path.of("/proc/class.walebook");
-    Answer<Book> made =
-        new SqliteFiles().make(file, "Pier hall", false, Unit.MM, Classroom.CLOCK);
+    Answer<Book> made = new SqliteFiles().make(file, "Pier hall", false, Unit.MM, Classroom.CLOCK);
     assertThat(made.problems().get(0).code()).isEqualTo("book.folder-read-only");
     assertThat(WORDS.say(made.problems().get(0))).contains("/proc/class.walebook");
   }

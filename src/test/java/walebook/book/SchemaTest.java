@@ -46,12 +46,16 @@ class SchemaTest {
     Migrations.apply(file);
     try (Connection link = SqliteLink.migrator(file)) {
       List<String> tables =
-          column(link, "SELECT name FROM pragma_table_list WHERE schema = 'main' AND type = 'table'"
-              + " AND name NOT LIKE 'sqlite_%'");
+          column(
+              link,
+              "SELECT name FROM pragma_table_list WHERE schema = 'main' AND type = 'table'"
+                  + " AND name NOT LIKE 'sqlite_%'");
       assertThat(tables).hasSizeGreaterThan(15);
       assertThat(
-              column(link, "SELECT name FROM pragma_table_list WHERE schema = 'main'"
-                  + " AND type = 'table' AND strict = 0 AND name NOT LIKE 'sqlite_%'"))
+              column(
+                  link,
+                  "SELECT name FROM pragma_table_list WHERE schema = 'main'"
+                      + " AND type = 'table' AND strict = 0 AND name NOT LIKE 'sqlite_%'"))
           .isEmpty();
       for (String table : tables) {
         assertThat(column(link, "SELECT name FROM pragma_table_info('" + table + "')"))
