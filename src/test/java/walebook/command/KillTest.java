@@ -33,7 +33,7 @@ import walebook.record.TestPiece;
  */
 class KillTest {
   private static final int KILLS = Integer.getInteger("walebook.kills", 60);
-  private static final long LONGEST_LIFE_MS = 60;
+  private static final long LONGEST_LIFE_MS = 150;
   private static final String LINE =
       "cloth=\"Grey jersey\" grain=course stitch=304 machine=4 dial-width=2.5 dial-length=2.5"
           + " gauge=100 end=held end-length=%d end-2=gave end-length-2=%d end-3=held"
