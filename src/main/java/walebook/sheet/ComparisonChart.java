@@ -13,18 +13,17 @@ import org.apache.poi.xddf.usermodel.chart.AxisPosition;
 import org.apache.poi.xddf.usermodel.chart.BarDirection;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
 import org.apache.poi.xddf.usermodel.chart.DisplayBlanks;
-import org.apache.poi.xddf.usermodel.chart.ErrorBarType;
-import org.apache.poi.xddf.usermodel.chart.ErrorDirection;
-import org.apache.poi.xddf.usermodel.chart.ErrorValueType;
 import org.apache.poi.xddf.usermodel.chart.XDDFBarChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFCategoryAxis;
 import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
-import org.apache.poi.xddf.usermodel.chart.XDDFErrorBars;
 import org.apache.poi.xddf.usermodel.chart.XDDFNumericalDataSource;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTErrBars;
+import org.openxmlformats.schemas.drawingml.x2006.chart.STErrBarType;
+import org.openxmlformats.schemas.drawingml.x2006.chart.STErrValType;
 import walebook.compare.SettingRow;
 import walebook.words.Words;
 
@@ -92,22 +91,25 @@ final class ComparisonChart {
     XDDFShapeProperties look = new XDDFShapeProperties();
     shape(look, BAR, EDGE);
     series.setShapeProperties(look);
-    series.setErrorBars(intervals());
+    intervals(series.getCTBarSer().addNewErrBars());
     chart.plot(bars);
   }
 
-  private XDDFErrorBars intervals() {
-    XDDFErrorBars intervals = new XDDFErrorBars();
-    intervals.setErrorDirection(ErrorDirection.Y);
-    intervals.setErrorBarType(ErrorBarType.BOTH);
-    intervals.setErrorValueType(ErrorValueType.CUSTOM);
-    intervals.setNoEndCap(false);
-    intervals.setPlus(numbers(ComparisonColumns.UP));
-    intervals.setMinus(numbers(ComparisonColumns.DOWN));
-    XDDFShapeProperties look = new XDDFShapeProperties();
+  /** By hand: the library's own error bars cannot be made anew, only read. */
+  private void intervals(CTErrBars intervals) {
+    intervals.addNewErrBarType().setVal(STErrBarType.BOTH);
+    intervals.addNewErrValType().setVal(STErrValType.CUST);
+    intervals.addNewNoEndCap().setVal(false);
+    intervals
+        .addNewPlus()
+        .addNewNumRef()
+        .setF(numbers(ComparisonColumns.UP).getDataRangeReference());
+    intervals
+        .addNewMinus()
+        .addNewNumRef()
+        .setF(numbers(ComparisonColumns.DOWN).getDataRangeReference());
+    XDDFShapeProperties look = new XDDFShapeProperties(intervals.addNewSpPr());
     look.setLineProperties(line(INK, 1.25));
-    intervals.setShapeProperties(look);
-    return intervals;
   }
 
   private XDDFNumericalDataSource<Double> numbers(String key) {

@@ -1,0 +1,122 @@
+package walebook.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.stream.Stream;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import walebook.act.classroom.ExportTerm;
+import walebook.book.Classroom;
+import walebook.book.Ids;
+import walebook.problem.Answer;
+import walebook.problem.Problem;
+
+/** The file appears whole or not at all, and what is in the way is said. */
+class ExportTermTest {
+  @TempDir Path folder;
+
+  @Test
+  void anEmptyClassExportsToo() throws IOException {
+    try (HarbourClass harbour = HarbourClass.empty(folder.resolve("class.walebook"))) {
+      Path file = harbour.export(folder.resolve("term.xlsx"), true).value();
+      try (XSSFWorkbook workbook = Grid.open(file)) {
+        assertThat(workbook.getSheet("Pieces").getLastRowNum()).isZero();
+        assertThat(workbook.getSheet("Pieces").getTables().get(0).getCTTable().getRef())
+            .endsWith("2");
+        assertThat(workbook.getSheet("Comparison").getDrawingPatriarch()).isNull();
+        assertThat(text(workbook)).contains("No test piece has been logged yet.");
+      }
+    }
+  }
+
+  @Test
+  void aCancelledExportLeavesNothingAndSparesWhatWasThere() throws IOException {
+    try (HarbourClass harbour = HarbourClass.in(folder.resolve("class.walebook"), 120)) {
+      Path place = Files.createDirectory(folder.resolve("out"));
+      Path file = Files.writeString(place.resolve("term.xlsx"), "as it was");
+      for (double stopAt : new double[] {0, 0.05, 0.5, 0.9, 1}) {
+        assertThatThrownBy(() -> harbour.export(file, true, share -> stop(share, stopAt)))
+            .isInstanceOf(CancellationException.class);
+        assertThat(files(place)).containsExactly("term.xlsx");
+        assertThat(file).hasContent("as it was");
+      }
+    }
+  }
+
+  @Test
+  void progressGrowsToTheEnd() {
+    try (HarbourClass harbour = HarbourClass.in(folder.resolve("class.walebook"), 120)) {
+      List<Double> told = new ArrayList<>();
+      harbour.export(folder.resolve("term.xlsx"), true, told::add);
+      assertThat(told).isSorted().hasSizeGreaterThan(4).startsWith(0.0).endsWith(1.0);
+    }
+  }
+
+  @Test
+  void aDiskThatFailsLeavesNothing() throws IOException {
+    Path place = Files.createDirectory(folder.resolve("out"));
+    assertThatThrownBy(
+            () ->
+                WholeFile.write(
+                    place.resolve("term.xlsx"),
+                    out -> {
+                      out.write(new byte[100_000]);
+                      throw new IOException("disk full");
+                    }))
+        .hasMessage("disk full");
+    assertThat(files(place)).isEmpty();
+  }
+
+  @Test
+  void whatIsInTheWayIsSaid() throws IOException {
+    try (HarbourClass harbour = HarbourClass.in(folder.resolve("class.walebook"), 2)) {
+      assertThat(code(harbour.export(folder.resolve("gone/term.xlsx"), true)))
+          .isEqualTo("sheet.no-folder");
+      assertThat(code(harbour.export(folder, true))).isEqualTo("sheet.is-folder");
+      Path file = harbour.export(folder.resolve("term.xlsx"), true).value();
+      Files.createFile(folder.resolve(".~lock.term.xlsx#"));
+      assertThat(code(harbour.export(file, true))).isEqualTo("sheet.in-use");
+      Path inFile = file.resolve("term.xlsx");
+      assertThat(code(harbour.export(inFile, true))).isEqualTo("sheet.no-folder");
+      Answer<Path> noClass =
+          new ExportTerm(harbour.book, HarbourClass.WORDS, HarbourClass.TABLES, Classroom.CLOCK)
+              .export(folder.resolve("x.xlsx"), Ids.next(), true, ExportProgress.UNHEARD);
+      assertThat(code(noClass)).isEqualTo("sheet.no-class");
+      assertThat(folder.resolve("x.xlsx")).doesNotExist();
+    }
+  }
+
+  private static void stop(double share, double at) {
+    if (share >= at) {
+      throw new CancellationException();
+    }
+  }
+
+  /** The code of the one problem, whose sentence must be in the bundle. */
+  private static String code(Answer<Path> answer) {
+    assertThat(answer.isGood()).isFalse();
+    Problem problem = answer.problems().get(0);
+    assertThat(HarbourClass.WORDS.say(problem)).doesNotContain("[problem");
+    return problem.code();
+  }
+
+  private static List<String> files(Path folder) throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.map(each -> each.getFileName().toString()).toList();
+    }
+  }
+
+  private static List<String> text(XSSFWorkbook workbook) {
+    List<String> text = new ArrayList<>();
+    workbook.getSheet("Term").forEach(row -> row.forEach(cell -> text.add(cell.toString())));
+    return text;
+  }
+}
