@@ -2,6 +2,7 @@ package walebook.desk.start;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
@@ -38,7 +39,7 @@ public final class WalebookWindow extends Application {
   private final KeptSettings settings = KeptSettings.ofUser();
   private final Look look = new Look(settings.theme(), settings.textSize());
   private final DeskWorker worker = new DeskWorker();
-  private final Clock clock = Clock.systemDefaultZone();
+  private final Clock clock = Clock.system(ZoneId.systemDefault());
   private @Nullable Book open;
 
   /** What an opened book needs before its places can be shown. */
