@@ -33,7 +33,7 @@ final class ComparisonColumns {
             "sheet.comparison.setting",
             "sheet.comparison.setting.says",
             Origin.SETTING,
-            Format.TEXT,
+            Format.LABEL,
             label::of));
     for (int i = 0; i < comparison.factors().size(); i++) {
       columns.add(level(comparison.factors().get(i), i, label, choices));

@@ -4,6 +4,7 @@ package walebook.sheet;
 public enum Format {
   WORD("General", 14, false),
   TEXT("General", 22, false),
+  LABEL("General", 44, false),
   LONG_TEXT("General", 60, true),
   WHOLE("0", 9, false),
   TENTHS("0.0", 10, false),

@@ -8,7 +8,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 /** How a sheet goes to paper: landscape A4, header row on each page, as wide as can be read. */
 final class PrintSetup {
   /** Characters that can still be read across a landscape page. */
-  private static final int READABLE = 220;
+  private static final int READABLE = 250;
 
   private PrintSetup() {}
 

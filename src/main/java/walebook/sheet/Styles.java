@@ -21,6 +21,7 @@ final class Styles {
 
   private final Map<Format, XSSFCellStyle> plain = new EnumMap<>(Format.class);
   private final Map<Format, XSSFCellStyle> quoted = new EnumMap<>(Format.class);
+  private final Map<Format, XSSFCellStyle> left = new EnumMap<>(Format.class);
   private final XSSFCellStyle header;
   private final XSSFCellStyle quotedHeader;
   private final XSSFCellStyle title;
@@ -30,6 +31,9 @@ final class Styles {
     for (Format format : Format.values()) {
       plain.put(format, body(workbook, format, false));
       quoted.put(format, body(workbook, format, true));
+      XSSFCellStyle fromLeft = body(workbook, format, false);
+      fromLeft.setAlignment(HorizontalAlignment.LEFT);
+      left.put(format, fromLeft);
     }
     header = header(workbook);
     quotedHeader = header(workbook);
@@ -45,6 +49,11 @@ final class Styles {
   /** For words that a program might take for a formula. */
   XSSFCellStyle quoted(Format format) {
     return get(quoted, format);
+  }
+
+  /** For numbers and dates that stand in one column with words. */
+  XSSFCellStyle left(Format format) {
+    return get(left, format);
   }
 
   XSSFCellStyle header(boolean looksLikeFormula) {

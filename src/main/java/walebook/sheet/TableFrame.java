@@ -19,7 +19,7 @@ final class TableFrame {
   /** ECMA-376 leaves a table column's name 255 signs. */
   private static final int LONGEST_HEADER = 250;
 
-  private static final float HEADER_POINTS = 48;
+  private static final float HEADER_POINTS = 78;
 
   private TableFrame() {}
 

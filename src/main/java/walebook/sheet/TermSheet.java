@@ -11,6 +11,11 @@ final class TermSheet {
   private static final int LABELS = 24;
   private static final int VALUES = 96;
 
+  /** Not every program makes a row as high as its words need. */
+  private static final float LINE_POINTS = 15;
+
+  private static final int READ_ACROSS = 84;
+
   private final XSSFSheet sheet;
   private final Pen pen;
   private final Words words;
@@ -30,13 +35,18 @@ final class TermSheet {
     sheet.setColumnWidth(0, 256 * LABELS);
     sheet.setColumnWidth(1, 256 * VALUES);
     sheet.setDisplayGridlines(false);
-    pen.own(row(), 0, pen.styles().title(), words.say("sheet.title"));
+    Row top = row();
+    top.setHeightInPoints(2 * LINE_POINTS);
+    pen.own(top, 0, pen.styles().title(), words.say("sheet.title"));
     for (Column<TermFacts> line : TermLines.all(words)) {
       Value value = line.value().apply(facts);
       if (!(value instanceof Value.Nothing)) {
         Row row = row();
         pen.own(row, 0, pen.styles().label(), line.title(words));
         pen.write(row, 1, line.format(), value);
+        if (!(value instanceof Value.Text)) {
+          row.getCell(1).setCellStyle(pen.styles().left(line.format()));
+        }
       }
     }
     block("sheet.term.found-title", Findings.of(facts, words));
@@ -48,7 +58,10 @@ final class TermSheet {
     next++;
     pen.own(row(), 0, pen.styles().label(), words.say(title));
     for (Message line : lines) {
-      pen.words(row(), 1, Format.LONG_TEXT, words.say(line));
+      String says = words.say(line);
+      Row row = row();
+      row.setHeightInPoints(LINE_POINTS * (1 + says.length() / READ_ACROSS));
+      pen.words(row, 1, Format.LONG_TEXT, says);
     }
   }
 
