@@ -71,7 +71,8 @@ public record BandPicture(BandPlan plan, List<BandMark> marks) implements Drawin
     String joined =
         words.say(
             "drawing.band.joined", Show.fixed(plan.lengthMm(), 1), Show.fixed(plan.widthMm(), 1));
-    sketch.text(SIDE, base + 70, joined, Shape.Anchor.START, Role.INK);
+    String fits = TextWidth.fit(joined, Sketch.LABEL, wide - 2 * SIDE);
+    sketch.text(SIDE, base + 70, fits, Shape.Anchor.START, Role.INK);
     return sketch.picture(wide, base + 80, says());
   }
 

@@ -34,7 +34,7 @@ public record PatternPiecePicture(ClothStretch cloth, GrainRound round) implemen
   @Override
   public Picture at(double width, Words words) {
     double wide = takenWidth(width);
-    double tall = PIECE_TALL + 92;
+    double tall = PIECE_TALL + 110;
     double left = wide / 2 - PIECE_WIDE / 2 - 20;
     double top = 22;
     Sketch sketch = new Sketch();
@@ -46,9 +46,9 @@ public record PatternPiecePicture(ClothStretch cloth, GrainRound round) implemen
     boolean upright = round == GrainRound.COURSE;
     Pen grain = Pen.solid(Role.INK, 2);
     if (upright) {
-      Arrow.both(sketch, middle + 34, centre - 46, middle + 34, centre + 46, grain);
+      Arrow.both(sketch, left + 103, top + 72, left + 103, top + PIECE_TALL - 10, grain);
     } else {
-      Arrow.both(sketch, middle - 46, centre + 52, middle + 46, centre + 52, grain);
+      Arrow.both(sketch, left + 10, top + 142, left + 106, top + 142, grain);
     }
     GrainStretch across = cloth.of(round);
     GrainStretch along = cloth.of(round.other());
@@ -61,6 +61,7 @@ public record PatternPiecePicture(ClothStretch cloth, GrainRound round) implemen
     double base = PIECE_TALL + 60;
     line(sketch, words.say("drawing.piece.round", words.say(round.sayKey()), show(across)), base);
     line(sketch, words.say("drawing.piece.along", show(along)), base + 18);
+    line(sketch, words.say("drawing.piece.key"), base + 36);
     return sketch.picture(wide, tall, says(words, across, along));
   }
 

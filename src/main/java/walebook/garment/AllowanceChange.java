@@ -80,7 +80,7 @@ public final class AllowanceChange {
             .step(
                 Message.of("garment.allowance.step-girth"),
                 "change = 2 × n × d",
-                "2 × %d × %s = %s".formatted(seams, n(d), Show.mm(change)))
+                "2 × %s × %s = %s".formatted(seams, n(d), Show.mm(change)))
             .result(Measured.of(change, Unit.MM))
             .verdict(d == 0 ? Verdict.MET : Verdict.NOT_MET)
             .assume(Message.of("garment.assume.not-trimmed"))

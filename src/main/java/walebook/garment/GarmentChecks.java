@@ -165,7 +165,7 @@ final class GarmentChecks {
     links.add(
         stretch == null
             ? Link.unknown(LinkKind.CLOTH)
-            : Link.gave(LinkKind.CLOTH, stretch.percent(), stretch.uncertainty(), 1, 1));
+            : Link.gave(LinkKind.CLOTH, stretch.percent(), stretch.uncertainty(), 0, 0));
     return links;
   }
 

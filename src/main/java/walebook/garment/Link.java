@@ -16,7 +16,7 @@ import walebook.working.Verdict;
  * @param basis how that is known
  * @param percent how far it stretches; a lower bound when it held; 0 when unknown
  * @param uncertainty standard uncertainty in percentage points, not negative
- * @param pieces how many test pieces or readings stand behind it
+ * @param pieces how many test pieces stand behind it; 0 where they are not counted
  * @param students by how many people
  */
 public record Link(

@@ -119,9 +119,10 @@ public record Opening(Working working, Verdict verdict, @Nullable Link weakest) 
     if (link.basis() == Link.Basis.UNKNOWN) {
       return "garment.opening.step-unknown";
     }
-    return link.basis() == Link.Basis.MODEL
-        ? "garment.opening.step-model"
-        : "garment.opening.step-measured";
+    if (link.basis() == Link.Basis.MODEL) {
+      return "garment.opening.step-model";
+    }
+    return link.pieces() > 0 ? "garment.opening.step-pieces" : "garment.opening.step-measured";
   }
 
   private static void remarks(WorkingBuilder board, List<Link> links) {

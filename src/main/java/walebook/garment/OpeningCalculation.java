@@ -73,7 +73,7 @@ final class OpeningCalculation {
     double u = given.number("stretch-u");
     Double cloth = given.numberOrNull("cloth");
     links.add(
-        cloth == null ? Link.unknown(LinkKind.CLOTH) : Link.gave(LinkKind.CLOTH, cloth, u, 1, 1));
+        cloth == null ? Link.unknown(LinkKind.CLOTH) : Link.gave(LinkKind.CLOTH, cloth, u, 0, 0));
     for (LinkKind kind : LinkKind.values()) {
       if (kind != LinkKind.CLOTH) {
         Link link = link(kind, given.numberOrNull(kind.key()), given.word(kind.key() + "-by"), u);
@@ -92,10 +92,10 @@ final class OpeningCalculation {
       return knownBy.equals("none") ? null : Link.unknown(kind);
     }
     return switch (knownBy) {
-      case "held" -> Link.held(kind, percent, u, 1, 1);
+      case "held" -> Link.held(kind, percent, u, 0, 0);
       case "model" -> Link.model(kind, percent);
       case "unknown" -> Link.unknown(kind);
-      default -> Link.gave(kind, percent, u, 1, 1);
+      default -> Link.gave(kind, percent, u, 0, 0);
     };
   }
 }

@@ -72,7 +72,7 @@ public final class Overlocker {
         .step(
             Message.of("garment.overlocker.step-wrong"),
             "untrimmed edge at the knife: 2 × n × d",
-            "2 × %d × %s = %s".formatted(seams, n(d), Show.mm(girth)))
+            "2 × %s × %s = %s".formatted(seams, n(d), Show.mm(girth)))
         .step(
             Message.of("garment.overlocker.step-wrong-curve"),
             "mismatch = d × (θ_cap + θ_armhole)",
@@ -94,7 +94,7 @@ public final class Overlocker {
     board.step(
         Message.of("garment.overlocker.step-narrow"),
         "cut edge at the knife: 2 × n × d",
-        "2 × %d × (%s) = %s".formatted(seams, n(d), Show.mm(girth)));
+        "2 × %s × (%s) = %s".formatted(seams, n(d), Show.mm(girth)));
     return board.says(
         Message.of(
             "garment.overlocker.says-narrow", Show.mm(-girth), Show.mm(-d), Show.mm(pattern)));

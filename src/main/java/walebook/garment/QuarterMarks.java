@@ -63,8 +63,8 @@ public final class QuarterMarks {
         Working.named("quarter-marks", Message.of("garment.quarters.title"))
             .step(
                 Message.of("garment.quarters.step-opening"),
-                "N ÷ %d".formatted(parts),
-                "%s ÷ %d = %s: %s"
+                "N ÷ %s".formatted(parts),
+                "%s ÷ %s = %s: %s"
                     .formatted(
                         n(opening),
                         parts,
@@ -72,8 +72,8 @@ public final class QuarterMarks {
                         joined(marks.stream().map(BandMark::openingMm).toList())))
             .step(
                 Message.of("garment.quarters.step-band"),
-                "b ÷ %d".formatted(parts),
-                "%s ÷ %d = %s: %s"
+                "b ÷ %s".formatted(parts),
+                "%s ÷ %s = %s: %s"
                     .formatted(
                         n(band),
                         parts,

@@ -43,7 +43,8 @@ class GarmentRowsTest {
               .sorted(Comparator.comparingDouble(Band::from))
               .toList();
       for (int i = 1; i < rows.size(); i++) {
-        assertThat(rows.get(i).ratioTo()).isLessThanOrEqualTo(rows.get(i - 1).ratioFrom());
+        assertThat(rows.get(i).ratioTo()).isLessThanOrEqualTo(rows.get(i - 1).ratioTo());
+        assertThat(rows.get(i).ratioFrom()).isLessThanOrEqualTo(rows.get(i - 1).ratioFrom());
       }
     }
   }
