@@ -1,9 +1,11 @@
 package walebook.tables;
 
+import java.util.ArrayList;
 import java.util.List;
 import walebook.cloth.BalanceBand;
 import walebook.cloth.FabricKind;
 import walebook.cloth.RecoveryBand;
+import walebook.garment.GarmentRows;
 import walebook.seam.Fault;
 import walebook.seam.GrowthBand;
 import walebook.seam.NeedleAdvice;
@@ -23,7 +25,8 @@ public record SharedTables(
     List<RecoveryBand> recoveryBands,
     List<BalanceBand> balanceBands,
     List<GrowthBand> seamGrowth,
-    List<CautionRow> cautions) {
+    List<CautionRow> cautions,
+    GarmentRows garment) {
 
   private static final CsvTable<CautionRow> CAUTIONS =
       new CsvTable<>(
@@ -62,22 +65,26 @@ public record SharedTables(
         ClothTables.RECOVERY_BANDS.bundled(),
         ClothTables.BALANCE_BANDS.bundled(),
         SeamTables.SEAM_GROWTH.bundled(),
-        CAUTIONS.bundled());
+        CAUTIONS.bundled(),
+        GarmentTables.bundled());
   }
 
   /** Every table of the program, for a check that each file of the folder is one. */
   static List<CsvTable<?>> all() {
-    return List.of(
-        SeamTables.STITCH_TYPES,
-        SeamTables.NEEDLE_ADVICE,
-        SeamTables.NEEDLE_SIZES,
-        SeamTables.THREAD_RATIOS,
-        ClothTables.FABRIC_KINDS,
-        FaultTable.FAULTS,
-        ClothTables.RECOVERY_BANDS,
-        ClothTables.BALANCE_BANDS,
-        SeamTables.SEAM_GROWTH,
-        CAUTIONS);
+    List<CsvTable<?>> all = new ArrayList<>(GarmentTables.all());
+    all.addAll(
+        List.of(
+            SeamTables.STITCH_TYPES,
+            SeamTables.NEEDLE_ADVICE,
+            SeamTables.NEEDLE_SIZES,
+            SeamTables.THREAD_RATIOS,
+            ClothTables.FABRIC_KINDS,
+            FaultTable.FAULTS,
+            ClothTables.RECOVERY_BANDS,
+            ClothTables.BALANCE_BANDS,
+            SeamTables.SEAM_GROWTH,
+            CAUTIONS));
+    return List.copyOf(all);
   }
 
   /** The rows that the calculations on seams go by. */

@@ -70,9 +70,15 @@ public final class Words {
       return "[" + key + "]";
     }
     for (int i = 0; i < args.length; i++) {
-      sentence = sentence.replace("{" + i + "}", String.valueOf(args[i]));
+      sentence = sentence.replace("{" + i + "}", argument(String.valueOf(args[i])));
     }
     return sentence;
+  }
+
+  /** A name given by its key ({@link Message#name}) is said in its own words. */
+  private String argument(String text) {
+    String named = text.startsWith("@") ? sentences.get(text.substring(1)) : null;
+    return named == null ? text : named;
   }
 
   public String say(Message message) {

@@ -18,4 +18,9 @@ public record Message(String key, List<String> args) {
   public static Message of(String key, String... args) {
     return new Message(key, List.of(args));
   }
+
+  /** An argument that is itself a key: its own sentence is put in its place. */
+  public static String name(String key) {
+    return "@" + key;
+  }
 }

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import walebook.cloth.ClothCalculations;
+import walebook.garment.GarmentCalculations;
 import walebook.problem.Answer;
 import walebook.problem.Problem;
 import walebook.quantity.Unit;
@@ -85,7 +86,75 @@ class CalculationsTest {
           "needle mass=190 elastane=18 structure=pile",
           "needle-size nm=80",
           "needle-size nm=120",
-          "needle-from-older older=12");
+          "needle-from-older older=12",
+          "ease body=900 finished=800",
+          "ease body=36in finished=38in",
+          "ease body=900 finished=600",
+          "stretch-used body=900 finished=800 stretch=50",
+          "stretch-used body=900 finished=800 stretch=18",
+          "stretch-used body=900 finished=800 stretch=20.8 stretch-u=1",
+          "stretch-used body=900 finished=800 stretch=0 wear=sport",
+          "stretch-used body=900 finished=950 stretch=50",
+          "pattern-gauge gauge-to=150",
+          "pattern-gauge gauge-to=150 stretch=52",
+          "pattern-gauge gauge-to=150 stretch=50",
+          "pattern-gauge gauge-from=4in gauge-to=6in stretch=40",
+          "which-way body=900 finished=800 course=60 wale=15",
+          "which-way body=900 finished=800 course=15 wale=60 requirement=30",
+          "which-way body=900 finished=800 course=60 wale=60",
+          "which-way body=900 finished=800 course=15 wale=0",
+          "which-way body=900 finished=800 course=15",
+          "which-way body=900 finished=800 course=20.8 course-u=1 wale=10",
+          "opening opening=500 over=601",
+          "opening opening=620 over=601 cloth=50",
+          "opening opening=500 over=601 cloth=60",
+          "opening opening=500 over=601 cloth=30 margin=10",
+          "opening opening=500 over=601 cloth=30 margin=25",
+          "opening opening=500 over=601 cloth=60 seam=40 seam-by=held hem=35 hem-by=model",
+          "opening opening=500 over=601 cloth=60 seam=20",
+          "opening opening=500 over=601 cloth=60 hem-by=unknown",
+          "opening opening=500 over=601 cloth=60 interfacing=5 garment=child",
+          "opening opening=500 over=601 cloth=60 band=30 band-by=gave",
+          "opening opening=500 over=601 cloth=60 elastic=30 garment=sport",
+          "allowance allowance=15 sewn=6",
+          "allowance allowance=10 sewn=12.7 seams=1 finished=900 body=920",
+          "allowance allowance=10 sewn=10",
+          "curved-edge allowance=15 sewn=6",
+          "curved-edge allowance=6 sewn=10",
+          "curved-edge allowance=6 sewn=6",
+          "neckline-change allowance=15 sewn=6 opening=560 band-length=448",
+          "neckline-change allowance=6 sewn=10 opening=560 shape=scoop",
+          "neckline-change allowance=6 sewn=6 opening=560 turn=4.5",
+          "overlocker allowance=15 knife=6.5",
+          "overlocker allowance=6 knife=7",
+          "overlocker allowance=6 knife=6",
+          "band opening=560 ratio=0.8 band-width=20",
+          "band opening=560 ratio=0.8 band-width=20 stretch=60",
+          "band opening=560 ratio=0.7 band-width=20 stretch=40 place=cuff",
+          "band opening=560 ratio=0.7 band-width=20 stretch=71.4 stretch-u=1",
+          "band opening=560 ratio=1 band-width=20 stretch=0",
+          "band-flat opening=560 ratio=0.8 band-width=20",
+          "band-flat opening=560 ratio=0.9 band-width=20 slope=20",
+          "band-flat opening=560 ratio=0.6 band-width=20 shape=flat-circle",
+          "band-over band-length=434 over=597",
+          "band-over band-length=434 over=597 stretch=50",
+          "band-over band-length=434 over=597 stretch=30",
+          "band-over band-length=434 over=597 stretch=37.5",
+          "band-over band-length=600 over=597",
+          "quarter-marks opening=560 band-length=448",
+          "quarter-marks opening=560 band-length=448 shoulder=95",
+          "quarter-marks opening=560 band-length=448 shoulder=150 parts=8",
+          "segment-marks opening=560 band-length=448 segments=90;190;280",
+          "segment-marks opening=600 band-length=540 segments=400;200 weights=1;3",
+          "locked-span line=400 motifs=60;60 gaps=20 stretch=50",
+          "locked-span line=400 motifs=60;60 gaps=20 sewn-as=single stretch=50",
+          "locked-span line=400 motifs=60;60 gaps=20 stretch=50 need=25",
+          "locked-span line=400 motifs=60;60 gaps=20 stretch=50 need=40",
+          "locked-span line=400 motifs=200 stretch=50 need=25",
+          "negative-ease body=900 strain=12.5",
+          "negative-ease body=900 strain=60",
+          "length-lost sideways=94 wanted=800",
+          "wash-first finished=900 round-change=-5 wanted=600 along-change=-8");
 
   static Stream<String> examples() {
     return EXAMPLES.stream();
@@ -93,9 +162,11 @@ class CalculationsTest {
 
   private static List<Calculation> all() {
     SharedTables tables = SharedTables.read();
-    return Stream.concat(
-            ClothCalculations.all(tables.balanceBands()).stream(),
-            SeamCalculations.all(tables.seamRows()).stream())
+    return Stream.of(
+            ClothCalculations.all(tables.balanceBands()),
+            SeamCalculations.all(tables.seamRows()),
+            GarmentCalculations.all(tables.garment()))
+        .flatMap(List::stream)
         .toList();
   }
 

@@ -19,21 +19,22 @@ import walebook.words.Words;
 /** The bundle against the code of the calculations: nothing missing, nothing left over. */
 class SentencesTest {
   private static final Words WORDS = Words.english();
-  private static final List<String> ROOMS = List.of("cloth", "seam", "tables", "working");
+  private static final List<String> ROOMS =
+      List.of("cloth", "seam", "garment", "tables", "working");
 
   @Test
   void everyKeyInTheCodeIsInTheBundle() {
-    Set<String> keys = found("\"((?:cloth|seam)\\.[a-z][a-z0-9.-]+)\"");
+    Set<String> keys = found("\"((?:cloth|seam|garment)\\.[a-z][a-z0-9.-]+)\"");
     assertThat(keys).hasSizeGreaterThan(100);
     assertThat(keys).allMatch(WORDS::has);
   }
 
   @Test
   void everySentenceIsUsed() {
-    Set<String> used = found("\"((?:cloth|seam)\\.[a-z][a-z0-9.-]+)\"");
+    Set<String> used = found("\"((?:cloth|seam|garment)\\.[a-z][a-z0-9.-]+)\"");
     Set<String> kept =
         WORDS.all().keySet().stream()
-            .filter(key -> key.startsWith("cloth.") || key.startsWith("seam."))
+            .filter(key -> key.matches("(cloth|seam|garment)\\..*"))
             .collect(Collectors.toCollection(TreeSet::new));
     assertThat(kept).isEqualTo(used);
   }
@@ -43,7 +44,7 @@ class SentencesTest {
     Set<String> codes =
         found(
             "(?:refuse|ask|check)\\([^;]*?\"((?:reading|number|input|percent|repeats|decision|mass"
-                + "|wash|thread|needle|fit|table)\\.[a-z-]+)\"");
+                + "|wash|thread|needle|fit|table|girth|gauge|marks|locked|length)\\.[a-z-]+)\"");
     assertThat(codes).hasSizeGreaterThan(20);
     assertThat(codes).allMatch(code -> WORDS.has("problem." + code));
   }
@@ -51,7 +52,7 @@ class SentencesTest {
   @Test
   void everyFieldIsNamed() {
     Set<String> fields =
-        found("(?:Place\\.field|positive|notNegative|between)\\(\\s*\"([a-z-]+)\"");
+        found("(?:Place\\.field|positive|notNegative|between|girth)\\(\\s*\"([a-z-]+)\"");
     assertThat(fields).hasSizeGreaterThan(20);
     assertThat(fields).allMatch(field -> WORDS.has("problem.field." + field));
   }

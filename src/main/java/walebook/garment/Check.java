@@ -1,0 +1,70 @@
+package walebook.garment;
+
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import walebook.working.Message;
+import walebook.working.Verdict;
+import walebook.working.Working;
+
+/**
+ * One answer about a garment.
+ *
+ * @param kind which check
+ * @param about its name, such as the girth or the opening
+ * @param working how it was worked
+ * @param verdict what it came to
+ * @param plan the opening that it is about; null for other checks
+ * @param question the opening as asked, with the cloth among its links; null for other checks or
+ *     while a measure is missing
+ * @param weakest the weakest link of an opening; null when none is known or none is needed
+ */
+public record Check(
+    Kind kind,
+    Message about,
+    Working working,
+    Verdict verdict,
+    @Nullable OpeningPlan plan,
+    @Nullable OpeningQuestion question,
+    @Nullable Link weakest) {
+
+  /** Which check, in the order in which they are shown. */
+  public enum Kind {
+    GAUGE,
+    WAY,
+    USED,
+    ALLOWANCE,
+    SLEEVE,
+    OPENING,
+    BAND,
+    BAND_FLAT,
+    BAND_OVER
+  }
+
+  public Check {
+    Objects.requireNonNull(kind, "kind");
+    Objects.requireNonNull(about, "about");
+    Objects.requireNonNull(working, "working");
+    Objects.requireNonNull(verdict, "verdict");
+  }
+
+  /** A check without an opening; a working without a verdict counts as not known. */
+  static Check of(Kind kind, Message about, Working working) {
+    Verdict verdict = working.verdict();
+    return new Check(
+        kind, about, working, verdict == null ? Verdict.NOT_KNOWN : verdict, null, null, null);
+  }
+
+  /** True when the cloth in its direction is what fails. */
+  boolean clothFails() {
+    if (question != null) {
+      double need = question.need();
+      return question.links().stream()
+          .anyMatch(
+              link ->
+                  link.kind() == LinkKind.CLOTH
+                      && need > 0
+                      && link.verdict(need) == Verdict.NOT_MET);
+    }
+    return (kind == Kind.GAUGE || kind == Kind.USED) && verdict == Verdict.NOT_MET;
+  }
+}
