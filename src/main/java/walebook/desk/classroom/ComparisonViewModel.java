@@ -67,10 +67,7 @@ public final class ComparisonViewModel {
 
   /** What was read; {@code latest} is the last lesson of which a piece is logged. */
   private record Read(
-      List<Lesson> lessons,
-      List<Cloth> cloths,
-      @Nullable Lesson latest,
-      Comparison comparison) {}
+      List<Lesson> lessons, List<Cloth> cloths, @Nullable Lesson latest, Comparison comparison) {}
 
   public ComparisonViewModel(Session session) {
     this.session = session;
@@ -216,10 +213,7 @@ public final class ComparisonViewModel {
     show(read);
     if (first && read.latest() != null) {
       UUID latest = read.latest().id();
-      lessons.stream()
-          .filter(each -> latest.equals(each.id()))
-          .findFirst()
-          .ifPresent(lesson::set);
+      lessons.stream().filter(each -> latest.equals(each.id())).findFirst().ifPresent(lesson::set);
     }
   }
 

@@ -114,11 +114,13 @@ class WholeLessonTest {
       Sheet sheet = book.getSheet("Pieces");
       Map<String, Integer> columns = new HashMap<>();
       int head = head(sheet);
-      sheet.getRow(head)
+      sheet
+          .getRow(head)
           .forEach(cell -> columns.put(cell.getStringCellValue(), cell.getColumnIndex()));
       Map<String, Row> rows = new HashMap<>();
       for (int at = head + 1; at <= sheet.getLastRowNum(); at++) {
-        rows.put(sheet.getRow(at).getCell(0).getStringCellValue().replace("-", ""), sheet.getRow(at));
+        rows.put(
+            sheet.getRow(at).getCell(0).getStringCellValue().replace("-", ""), sheet.getRow(at));
       }
       assertThat(rows.keySet())
           .containsExactlyInAnyOrderElementsOf(logged.stream().map(TestPiece::code).toList());
