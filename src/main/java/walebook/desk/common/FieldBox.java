@@ -19,6 +19,8 @@ public class FieldBox extends VBox {
   private final Label problem = Texts.text("", "field-problem");
 
   /** A field made of any control, or of several in one region. */
+  // Newer compilers warn of what a node does here with itself; filling a node is what this is for.
+  @SuppressWarnings("this-escape")
   public FieldBox(Words words, String label, Region control) {
     this.words = words;
     this.control = control;
