@@ -40,6 +40,7 @@ class BundleTest {
           "desk.class.factor.",
           "desk.class.level.",
           "desk.cloths.field.",
+          "desk.decide.choice.",
           "desk.pieces.fault.",
           "desk.pieces.field.",
           "desk.pieces.grade.",

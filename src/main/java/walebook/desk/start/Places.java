@@ -13,6 +13,7 @@ import walebook.act.classroom.ExportTerm;
 import walebook.desk.classroom.ClassroomView;
 import walebook.desk.cloths.ClothsView;
 import walebook.desk.common.Session;
+import walebook.desk.decide.DecideView;
 import walebook.desk.lessons.LessonsView;
 import walebook.desk.look.Look;
 import walebook.desk.pieces.PiecesView;
@@ -36,7 +37,8 @@ final class Places {
           KeyCode.DIGIT4,
           KeyCode.DIGIT5,
           KeyCode.DIGIT6,
-          KeyCode.DIGIT7);
+          KeyCode.DIGIT7,
+          KeyCode.DIGIT8);
 
   private final Session session;
   private final Look look;
@@ -63,10 +65,15 @@ final class Places {
         places.entry(2, "pieces", "desk.start.place.pieces", () -> new PiecesView(words, pieces)),
         places.entry(3, "cloths", "desk.start.place.cloths", () -> new ClothsView(session)),
         places.entry(
-            4, "lessons", "desk.start.place.lessons", () -> new LessonsView(session, look)),
-        places.entry(5, "class", "desk.start.place.class", places::classroom),
-        places.entry(6, "term", "desk.start.place.term", places::term),
-        places.entry(7, "settings", "desk.start.place.settings", () -> new SettingsView(session)));
+            4,
+            "decide",
+            "desk.start.place.decide",
+            () -> new DecideView(session, look, lengthUnit)),
+        places.entry(
+            5, "lessons", "desk.start.place.lessons", () -> new LessonsView(session, look)),
+        places.entry(6, "class", "desk.start.place.class", places::classroom),
+        places.entry(7, "term", "desk.start.place.term", places::term),
+        places.entry(8, "settings", "desk.start.place.settings", () -> new SettingsView(session)));
   }
 
   private PlaceEntry entry(int digit, String key, String title, Supplier<? extends Node> view) {
