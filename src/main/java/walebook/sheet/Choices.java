@@ -19,53 +19,54 @@ import walebook.words.Words;
 
 /** The record's choices in plain words; null stays null. */
 record Choices(Words words) {
+  private static final String COMMON = "common.choice.";
 
   @Nullable String grain(@Nullable Grain choice) {
-    return say("sheet.grain.", choice);
+    return word("sheet.grain.", choice);
   }
 
   @Nullable String method(@Nullable Method choice) {
-    return say("sheet.method.", choice);
+    return word(COMMON, choice);
   }
 
   @Nullable String machine(@Nullable MachineKind choice) {
-    return say("sheet.machine-kind.", choice);
+    return word(COMMON, choice);
   }
 
   @Nullable String point(@Nullable NeedlePoint choice) {
-    return say("sheet.needle-point.", choice);
+    return word(COMMON, choice);
   }
 
   @Nullable String step(@Nullable Step choice) {
-    return say("sheet.step.", choice);
+    return word(COMMON, choice);
   }
 
   @Nullable String end(@Nullable SeamEnd choice) {
-    return say("sheet.end.", choice);
+    return word("sheet.end.", choice);
   }
 
   @Nullable String broke(@Nullable Broke choice) {
-    return say("sheet.broke.", choice);
+    return word(COMMON, choice);
   }
 
   @Nullable String outcome(@Nullable PieceOutcome choice) {
-    return say("sheet.outcome.", choice);
+    return word(COMMON, choice);
   }
 
   String place(FaultPlace choice) {
-    return words.say("sheet.fault-place." + choice.key());
+    return words.say(COMMON + choice.key());
   }
 
   String when(FaultWhen choice) {
-    return words.say("sheet.fault-when." + choice.key());
+    return words.say(COMMON + choice.key());
   }
 
   @Nullable String fold(@Nullable Fold choice) {
-    return say("sheet.fold.", choice);
+    return word(COMMON, choice);
   }
 
   @Nullable String pull(@Nullable Pull choice) {
-    return say("sheet.pull.", choice);
+    return word(COMMON, choice);
   }
 
   String factor(Factor choice) {
@@ -77,7 +78,7 @@ record Choices(Words words) {
     return choice == null ? null : words.say(choice ? "sheet.yes" : "sheet.no");
   }
 
-  private @Nullable String say(String of, @Nullable Keyed choice) {
+  private @Nullable String word(String of, @Nullable Keyed choice) {
     return choice == null ? null : words.say(of + choice.key());
   }
 }

@@ -13,7 +13,10 @@ final class ClothColumns {
 
   static List<Column<ClothLine>> all(Words words) {
     Choices choices = new Choices(words);
-    return Stream.of(which(choices), read(choices), card(choices)).flatMap(List::stream).toList();
+    return Stream.of(
+            which(choices), stretch(choices), back(), made(), body(), edge(choices), remark())
+        .flatMap(List::stream)
+        .toList();
   }
 
   private static List<Column<ClothLine>> which(Choices choices) {
@@ -33,7 +36,7 @@ final class ClothColumns {
             line -> choices.grain(line.grain())));
   }
 
-  private static List<Column<ClothLine>> read(Choices choices) {
+  private static List<Column<ClothLine>> stretch(Choices choices) {
     return List.of(
         Column.whole(
             "readings",
@@ -64,7 +67,11 @@ final class ClothColumns {
             "sheet.cloths.uncertainty.says",
             Origin.CLOTH_UNCERTAINTY,
             Format.HUNDREDTHS,
-            line -> uncertainty(line.stretch())),
+            line -> uncertainty(line.stretch())));
+  }
+
+  private static List<Column<ClothLine>> back() {
+    return List.of(
         Column.whole(
             "released",
             "sheet.cloths.released",
@@ -89,7 +96,7 @@ final class ClothColumns {
             line -> recovery(line.back())));
   }
 
-  private static List<Column<ClothLine>> card(Choices choices) {
+  private static List<Column<ClothLine>> made() {
     return List.of(
         Column.text(
             "kind",
@@ -112,7 +119,11 @@ final class ClothColumns {
             "sheet.cloths.elastane.says",
             Origin.ROOM,
             Format.TENTHS,
-            line -> line.cloth().elastanePercent()),
+            line -> line.cloth().elastanePercent()));
+  }
+
+  private static List<Column<ClothLine>> body() {
+    return List.of(
         Column.figure(
             "mass",
             "sheet.cloths.mass",
@@ -136,7 +147,11 @@ final class ClothColumns {
             "sheet.cloths.thickness.says",
             Origin.ROOM,
             Format.HUNDREDTHS,
-            line -> line.cloth().thicknessMm()),
+            line -> line.cloth().thicknessMm()));
+  }
+
+  private static List<Column<ClothLine>> edge(Choices choices) {
+    return List.of(
         Column.words(
             "frays",
             "sheet.cloths.frays",
@@ -166,7 +181,11 @@ final class ClothColumns {
             "sheet.cloths.needs-finishing",
             "sheet.cloths.needs-finishing.says",
             Origin.ROOM,
-            line -> choices.yes(line.cloth().edge().needsFinishing())),
+            line -> choices.yes(line.cloth().edge().needsFinishing())));
+  }
+
+  private static List<Column<ClothLine>> remark() {
+    return List.of(
         Column.text(
             "remark",
             "sheet.cloths.remark",

@@ -1,6 +1,7 @@
 package walebook.sheet;
 
 import java.util.List;
+import java.util.stream.Stream;
 import walebook.record.TestPiece;
 
 /** What was measured beside the pull, how and by whom. */
@@ -8,6 +9,10 @@ final class PieceMeasureColumns {
   private PieceMeasureColumns() {}
 
   static List<Column<TestPiece>> of(PieceLookup lookup, Choices choices) {
+    return Stream.of(lengths(), how(choices), who(lookup)).flatMap(List::stream).toList();
+  }
+
+  private static List<Column<TestPiece>> lengths() {
     return List.of(
         Column.figure(
             "released",
@@ -48,7 +53,11 @@ final class PieceMeasureColumns {
             "sheet.pieces.edge-change.says",
             Origin.EDGE_CHANGE,
             Format.TENTHS,
-            piece -> piece.measure().edgeChangePercent()),
+            piece -> piece.measure().edgeChangePercent()));
+  }
+
+  private static List<Column<TestPiece>> how(Choices choices) {
+    return List.of(
         Column.words(
             "fold",
             "sheet.pieces.fold",
@@ -84,7 +93,11 @@ final class PieceMeasureColumns {
             "sheet.pieces.rest.says",
             Origin.TYPED,
             Format.WHOLE,
-            piece -> piece.measure().how().restS()),
+            piece -> piece.measure().how().restS()));
+  }
+
+  private static List<Column<TestPiece>> who(PieceLookup lookup) {
+    return List.of(
         Column.text(
             "measured-by",
             "sheet.pieces.measured-by",

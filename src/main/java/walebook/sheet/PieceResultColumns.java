@@ -2,6 +2,7 @@ package walebook.sheet;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import walebook.compare.ClothStretch;
 import walebook.quantity.Show;
@@ -15,6 +16,12 @@ final class PieceResultColumns {
   private PieceResultColumns() {}
 
   static List<Column<TestPiece>> of(PieceLookup lookup, Choices choices) {
+    return Stream.of(asked(), counting(lookup, choices), stretch(lookup), pulls(choices))
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  private static List<Column<TestPiece>> asked() {
     return List.of(
         Column.figure(
             "gauge",
@@ -31,7 +38,11 @@ final class PieceResultColumns {
             "sheet.pieces.need.says",
             Origin.TYPED,
             Format.TENTHS,
-            piece -> piece.measure().needPercent()),
+            piece -> piece.measure().needPercent()));
+  }
+
+  private static List<Column<TestPiece>> counting(PieceLookup lookup, Choices choices) {
+    return List.of(
         Column.words(
             "end",
             "sheet.pieces.end",
@@ -51,7 +62,11 @@ final class PieceResultColumns {
             "sheet.pieces.lower-bound",
             "sheet.pieces.lower-bound.says",
             Origin.COUNTING_PULL,
-            piece -> choices.yes(bound(piece.measure().counting()))),
+            piece -> choices.yes(bound(piece.measure().counting()))));
+  }
+
+  private static List<Column<TestPiece>> stretch(PieceLookup lookup) {
+    return List.of(
         Column.figure(
             "seam-stretch",
             "sheet.pieces.seam-stretch",
@@ -75,7 +90,11 @@ final class PieceResultColumns {
             "sheet.pieces.seam-share.says",
             Origin.SEAM_SHARE,
             Format.TENTHS,
-            piece -> lookup.result(piece).seamShare()),
+            piece -> lookup.result(piece).seamShare()));
+  }
+
+  private static List<Column<TestPiece>> pulls(Choices choices) {
+    return List.of(
         Column.whole(
             "pulls",
             "sheet.pieces.pulls",

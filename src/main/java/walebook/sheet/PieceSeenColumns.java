@@ -2,6 +2,7 @@ package walebook.sheet;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import walebook.record.Parent;
 import walebook.record.PieceCode;
@@ -12,6 +13,12 @@ final class PieceSeenColumns {
   private PieceSeenColumns() {}
 
   static List<Column<TestPiece>> of(PieceLookup lookup, Choices choices) {
+    return Stream.of(seen(lookup, choices), follows(lookup), kept(lookup))
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  private static List<Column<TestPiece>> seen(PieceLookup lookup, Choices choices) {
     return List.of(
         Column.whole(
             "grade",
@@ -37,7 +44,11 @@ final class PieceSeenColumns {
             "sheet.pieces.worst-fault",
             "sheet.pieces.worst-fault.says",
             Origin.FAULT,
-            piece -> lookup.result(piece).worstFault()),
+            piece -> lookup.result(piece).worstFault()));
+  }
+
+  private static List<Column<TestPiece>> follows(PieceLookup lookup) {
+    return List.of(
         Column.words(
             "parent",
             "sheet.pieces.parent",
@@ -50,7 +61,11 @@ final class PieceSeenColumns {
             "sheet.pieces.changed.says",
             Origin.ONE_CHANGE,
             Format.TEXT,
-            piece -> changed(piece.parent())),
+            piece -> changed(piece.parent())));
+  }
+
+  private static List<Column<TestPiece>> kept(PieceLookup lookup) {
+    return List.of(
         Column.text(
             "remark",
             "sheet.pieces.remark",

@@ -1,6 +1,7 @@
 package walebook.sheet;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import walebook.record.Needle;
 import walebook.record.TestPiece;
@@ -10,6 +11,18 @@ final class PieceSettingColumns {
   private PieceSettingColumns() {}
 
   static List<Column<TestPiece>> of(PieceLookup lookup, Choices choices) {
+    return Stream.of(
+            machine(lookup, choices),
+            stitch(),
+            sizes(),
+            needle(choices),
+            steps(choices),
+            underFoot())
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  private static List<Column<TestPiece>> machine(PieceLookup lookup, Choices choices) {
     return List.of(
         Column.words(
             "method",
@@ -29,7 +42,11 @@ final class PieceSettingColumns {
             "sheet.pieces.machine-kind",
             "sheet.pieces.machine-kind.says",
             Origin.TYPED,
-            piece -> choices.machine(piece.setting().machineKind())),
+            piece -> choices.machine(piece.setting().machineKind())));
+  }
+
+  private static List<Column<TestPiece>> stitch() {
+    return List.of(
         Column.words(
             "stitch-type",
             "sheet.pieces.stitch-type",
@@ -42,7 +59,11 @@ final class PieceSettingColumns {
             "sheet.pieces.stitch-name.says",
             Origin.TYPED,
             Format.TEXT,
-            piece -> piece.setting().stitchName()),
+            piece -> piece.setting().stitchName()));
+  }
+
+  private static List<Column<TestPiece>> sizes() {
+    return List.of(
         Column.figure(
             "dial-width",
             "sheet.pieces.dial-width",
@@ -74,7 +95,11 @@ final class PieceSettingColumns {
             "sheet.pieces.sewn-length.says",
             Origin.DIAL_CARD,
             Format.HUNDREDTHS,
-            piece -> piece.setting().sewnLengthMm()),
+            piece -> piece.setting().sewnLengthMm()));
+  }
+
+  private static List<Column<TestPiece>> needle(Choices choices) {
+    return List.of(
         Column.words(
             "needle-point",
             "sheet.pieces.needle-point",
@@ -93,7 +118,11 @@ final class PieceSettingColumns {
             "sheet.pieces.thread.says",
             Origin.TYPED,
             Format.TEXT,
-            piece -> piece.setting().thread()),
+            piece -> piece.setting().thread()));
+  }
+
+  private static List<Column<TestPiece>> steps(Choices choices) {
+    return List.of(
         Column.words(
             "pressure",
             "sheet.pieces.pressure",
@@ -117,7 +146,11 @@ final class PieceSettingColumns {
             "sheet.pieces.tension-dial",
             "sheet.pieces.tension-dial.says",
             Origin.TYPED,
-            piece -> piece.setting().tensionDial()),
+            piece -> piece.setting().tensionDial()));
+  }
+
+  private static List<Column<TestPiece>> underFoot() {
+    return List.of(
         Column.figure(
             "differential-feed",
             "sheet.pieces.differential-feed",

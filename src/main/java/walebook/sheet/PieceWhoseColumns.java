@@ -1,6 +1,7 @@
 package walebook.sheet;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import walebook.record.PieceCode;
 import walebook.record.PlannedPiece;
@@ -11,6 +12,12 @@ final class PieceWhoseColumns {
   private PieceWhoseColumns() {}
 
   static List<Column<TestPiece>> of(PieceLookup lookup, Choices choices) {
+    return Stream.of(whose(lookup), lesson(lookup, choices), cloth(lookup, choices))
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  private static List<Column<TestPiece>> whose(PieceLookup lookup) {
     return List.of(
         Column.words(
             "code",
@@ -24,7 +31,11 @@ final class PieceWhoseColumns {
             "sheet.pieces.student.says",
             Origin.PERSON,
             Format.TEXT,
-            piece -> lookup.name(piece.whose().studentId())),
+            piece -> lookup.name(piece.whose().studentId())));
+  }
+
+  private static List<Column<TestPiece>> lesson(PieceLookup lookup, Choices choices) {
+    return List.of(
         Column.text(
             "lesson",
             "sheet.pieces.lesson",
@@ -51,7 +62,11 @@ final class PieceWhoseColumns {
             "sheet.pieces.sewn-on.says",
             Origin.TYPED,
             Format.DAY,
-            piece -> Value.of(piece.whose().sewnOn())),
+            piece -> Value.of(piece.whose().sewnOn())));
+  }
+
+  private static List<Column<TestPiece>> cloth(PieceLookup lookup, Choices choices) {
+    return List.of(
         Column.text(
             "cloth",
             "sheet.pieces.cloth",

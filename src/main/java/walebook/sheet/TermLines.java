@@ -12,10 +12,12 @@ final class TermLines {
   private TermLines() {}
 
   static List<Column<TermFacts>> all(Words words) {
-    return Stream.of(which(words), counts(words)).flatMap(List::stream).toList();
+    return Stream.of(named(words), term(), people(), pieces(), planned(), written(words))
+        .flatMap(List::stream)
+        .toList();
   }
 
-  private static List<Column<TermFacts>> which(Words words) {
+  private static List<Column<TermFacts>> named(Words words) {
     return List.of(
         Column.of(
             "invented",
@@ -45,7 +47,11 @@ final class TermLines {
             "sheet.term.meets.says",
             Origin.TYPED,
             Format.LONG_TEXT,
-            facts -> facts.schoolClass().meets()),
+            facts -> facts.schoolClass().meets()));
+  }
+
+  private static List<Column<TermFacts>> term() {
+    return List.of(
         Column.text(
             "term",
             "sheet.term.term",
@@ -78,7 +84,7 @@ final class TermLines {
             facts -> facts.tutor() == null ? null : facts.tutor().name()));
   }
 
-  private static List<Column<TermFacts>> counts(Words words) {
+  private static List<Column<TermFacts>> people() {
     return List.of(
         Column.whole(
             "enrolled",
@@ -97,7 +103,11 @@ final class TermLines {
             "sheet.term.lessons",
             "sheet.term.lessons.says",
             Origin.COUNT,
-            facts -> facts.progress().lessons().size()),
+            facts -> facts.progress().lessons().size()));
+  }
+
+  private static List<Column<TermFacts>> pieces() {
+    return List.of(
         Column.whole(
             "pieces",
             "sheet.term.pieces",
@@ -121,7 +131,11 @@ final class TermLines {
             "sheet.term.settings",
             "sheet.term.settings.says",
             Origin.COUNT,
-            facts -> facts.comparison().rows().size()),
+            facts -> facts.comparison().rows().size()));
+  }
+
+  private static List<Column<TermFacts>> planned() {
+    return List.of(
         Column.whole(
             "plan-logged",
             "sheet.term.plan-logged",
@@ -133,7 +147,11 @@ final class TermLines {
             "sheet.term.plan",
             "sheet.term.plan.says",
             Origin.PLAN,
-            facts -> plan(facts, ClassProgress.Row::planned)),
+            facts -> plan(facts, ClassProgress.Row::planned)));
+  }
+
+  private static List<Column<TermFacts>> written(Words words) {
+    return List.of(
         Column.text(
             "people",
             "sheet.term.people",

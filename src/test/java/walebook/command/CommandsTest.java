@@ -106,7 +106,7 @@ class CommandsTest {
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err().lines().toList()).hasSizeGreaterThanOrEqualTo(3);
-    assertThat(ran.err()).contains("gauge").contains("gave or held").contains("grade");
+    assertThat(ran.err()).contains("gauge").contains("gave or held").contains("look: 9");
   }
 
   @Test

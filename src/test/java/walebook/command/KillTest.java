@@ -11,11 +11,15 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
 import org.junit.jupiter.api.Test;
@@ -29,10 +33,11 @@ import walebook.record.TestPiece;
 /**
  * A save that was acknowledged survives the end of the process: the command line is started as a
  * process of its own, saves pieces in a loop, and is killed (SIGKILL) at a random moment, over and
- * over on one book.
+ * over on the same books.
  */
 class KillTest {
-  private static final int KILLS = Integer.getInteger("walebook.kills", 60);
+  private static final int KILLS = Integer.getInteger("walebook.kills", 50);
+  private static final int BOOKS = 2;
   private static final long LONGEST_LIFE_MS = 150;
   private static final String LINE =
       "cloth=\"Grey jersey\" grain=course stitch=304 machine=4 dial-width=2.5 dial-length=2.5"
@@ -42,25 +47,44 @@ class KillTest {
 
   @TempDir Path folder;
 
+  /** Both cores have a book of their own to kill at: a life is mostly the process's start. */
   @Test
   void everyAcknowledgedPieceIsThereAfterEachKill() throws Exception {
     long seed = new Random().nextLong();
     System.out.println("KillTest seed " + seed + ", kills " + KILLS);
-    Random random = new Random(seed);
-    Path file = folder.resolve("class.walebook");
+    ExecutorService cores = Executors.newFixedThreadPool(BOOKS);
+    try {
+      List<Future<Integer>> books = new ArrayList<>();
+      for (int i = 0; i < BOOKS; i++) {
+        Path own = Files.createDirectory(folder.resolve("book-" + i));
+        Random random = new Random(seed + i);
+        books.add(cores.submit(() -> lives(own.resolve("class.walebook"), random)));
+      }
+      int acknowledged = 0;
+      for (Future<Integer> each : books) {
+        acknowledged += each.get();
+      }
+      System.out.println("KillTest: " + acknowledged + " pieces acknowledged, all there");
+      assertThat(acknowledged).isGreaterThan(KILLS);
+    } finally {
+      cores.shutdownNow();
+    }
+  }
+
+  /** One book's share of the kills; returns how many pieces were acknowledged, all of them kept. */
+  private static int lives(Path file, Random random) throws Exception {
     Classroom.in(file).close();
     Map<String, Integer> acknowledged = new LinkedHashMap<>();
     int next = 0;
-    for (int kill = 0; kill < KILLS; kill++) {
+    for (int kill = 0; kill < (KILLS + BOOKS - 1) / BOOKS; kill++) {
       next = life(file, next, random, acknowledged);
       wholeAfterAll(file, acknowledged);
     }
-    System.out.println("KillTest: " + acknowledged.size() + " pieces acknowledged, all there");
-    assertThat(acknowledged).hasSizeGreaterThan(KILLS);
+    return acknowledged.size();
   }
 
   /** One process from its start to its kill; returns the number of the next piece. */
-  private int life(Path file, int first, Random random, Map<String, Integer> acknowledged)
+  private static int life(Path file, int first, Random random, Map<String, Integer> acknowledged)
       throws Exception {
     Process process = start(file);
     int written = first;
@@ -90,7 +114,7 @@ class KillTest {
     return written;
   }
 
-  private Process start(Path file) throws IOException {
+  private static Process start(Path file) throws IOException {
     String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
     String classes = System.getProperty("java.class.path");
     return new ProcessBuilder(
@@ -111,12 +135,16 @@ class KillTest {
                 "--sure",
                 "--from",
                 "-"))
-        .redirectError(folder.resolve("errors.txt").toFile())
+        .redirectError(errorsOf(file).toFile())
         .start();
   }
 
-  private String errors(Path file) throws IOException {
-    return Files.readString(file.resolveSibling("errors.txt"));
+  private static Path errorsOf(Path file) {
+    return file.resolveSibling("errors.txt");
+  }
+
+  private static String errors(Path file) throws IOException {
+    return Files.readString(errorsOf(file));
   }
 
   private static String line(int number) {

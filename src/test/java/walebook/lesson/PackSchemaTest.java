@@ -21,7 +21,6 @@ import walebook.record.MachineKind;
 import walebook.record.Method;
 import walebook.record.NeedlePoint;
 import walebook.record.Pull;
-import walebook.words.Words;
 
 /** The schema speaks of the same things as the program. */
 class PackSchemaTest {
@@ -55,16 +54,6 @@ class PackSchemaTest {
     List<String> settings = new ArrayList<>();
     SCHEMA.at("/$defs/settings/properties").properties().forEach(e -> settings.add(e.getKey()));
     assertThat(settings).containsExactlyElementsOf(keys(SettingKey.values()));
-  }
-
-  @Test
-  void everyKeyHasItsWords() {
-    Words words = Words.english();
-    keys(LogField.values()).forEach(key -> assertThat(words.has("lesson.log." + key)).isTrue());
-    keys(SettingKey.values())
-        .forEach(key -> assertThat(words.has("lesson.setting." + key)).isTrue());
-    keys(Success.Kind.values())
-        .forEach(key -> assertThat(words.has("lesson.success." + key)).isTrue());
   }
 
   /** A keyword that no sentence of ours covers would show the validator's own English. */

@@ -34,22 +34,12 @@ class SheetSentencesTest {
   private static final Pattern LITERAL =
       Pattern.compile("(?<!Problem\\.refuse\\()(?<!refuse\\()\"(sheet\\.[a-z][a-z.-]*)\"");
   private static final Map<String, Keyed[]> CHOICES =
-      Map.ofEntries(
-          Map.entry("sheet.grain.", Grain.values()),
-          Map.entry("sheet.method.", Method.values()),
-          Map.entry("sheet.machine-kind.", MachineKind.values()),
-          Map.entry("sheet.needle-point.", NeedlePoint.values()),
-          Map.entry("sheet.step.", Step.values()),
-          Map.entry("sheet.end.", SeamEnd.values()),
-          Map.entry("sheet.broke.", Broke.values()),
-          Map.entry("sheet.outcome.", PieceOutcome.values()),
-          Map.entry("sheet.fault-place.", FaultPlace.values()),
-          Map.entry("sheet.fault-when.", FaultWhen.values()),
-          Map.entry("sheet.fold.", Fold.values()),
-          Map.entry("sheet.pull.", Pull.values()),
-          Map.entry("sheet.factor.", Factor.values()),
-          Map.entry("sheet.how.", Origin.values()),
-          Map.entry("sheet.source.", Origin.values()));
+      Map.of(
+          "sheet.grain.", Grain.values(),
+          "sheet.end.", SeamEnd.values(),
+          "sheet.factor.", Factor.values(),
+          "sheet.how.", Origin.values(),
+          "sheet.source.", Origin.values());
 
   @Test
   void theBundleIsWhatTheCodeSays() throws IOException {
@@ -75,5 +65,26 @@ class SheetSentencesTest {
     Set<String> kept = new TreeSet<>(Words.english().all().keySet());
     kept.removeIf(key -> !key.startsWith("sheet."));
     assertThat(kept).isEqualTo(used).hasSizeGreaterThan(200);
+  }
+
+  @Test
+  void everyChoiceHasItsWords() {
+    List<Keyed[]> choices =
+        List.of(
+            Method.values(),
+            MachineKind.values(),
+            NeedlePoint.values(),
+            Step.values(),
+            Broke.values(),
+            PieceOutcome.values(),
+            FaultPlace.values(),
+            FaultWhen.values(),
+            Fold.values(),
+            Pull.values());
+    for (Keyed[] each : choices) {
+      for (Keyed choice : each) {
+        assertThat(Words.english().has("common.choice." + choice.key())).as(choice.key()).isTrue();
+      }
+    }
   }
 }

@@ -79,7 +79,7 @@ class SharedTablesTest {
         assertThat(type.machines()).contains("overlocker");
       }
       if (number != null && number / 100 == 3) {
-        assertThat(type.machines()).contains("sewing-machine");
+        assertThat(type.machines()).contains("sewing");
       }
     }
   }

@@ -8,13 +8,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import walebook.act.lesson.HandOut;
+import walebook.act.lesson.KeepPack;
 import walebook.book.Book;
 import walebook.book.Ids;
 import walebook.lesson.BuiltInPacks;
 import walebook.lesson.LessonPack;
-import walebook.lesson.PackPicture;
 import walebook.lesson.PackSource;
-import walebook.lesson.PieceToSew;
 import walebook.lesson.PiecesPlan;
 import walebook.lesson.PlanPieces;
 import walebook.lesson.PlanReadings;
@@ -22,10 +22,8 @@ import walebook.lesson.PlanStudent;
 import walebook.lesson.ReadPack;
 import walebook.lesson.ReadingsPlan;
 import walebook.record.Lesson;
-import walebook.record.PieceAsked;
 import walebook.record.PieceCode;
 import walebook.record.PlannedPiece;
-import walebook.record.TaughtPack;
 
 /** The demo's six lessons, taught from the packs that come with the program. */
 final class DemoLessons {
@@ -34,7 +32,6 @@ final class DemoLessons {
   private final Chance chance;
   private final Set<String> codes = new HashSet<>();
   private final Map<String, LessonPack> packs = new HashMap<>();
-  private final Map<String, UUID> kept = new HashMap<>();
 
   DemoLessons(Book book, DemoRoom room, Chance chance) {
     this.book = book;
@@ -68,7 +65,7 @@ final class DemoLessons {
 
   private Taught teach(Evening evening) {
     LessonPack pack = pack(evening.pack());
-    UUID packId = keep(pack, evening);
+    UUID packId = KeepPack.in(book, pack, evening.stamp(0));
     Lesson lesson =
         new Lesson(
             Ids.next(),
@@ -90,7 +87,7 @@ final class DemoLessons {
     PiecesPlan plan = (PiecesPlan) pack.plan();
     List<PlannedPiece> pieces =
         PlanPieces.plan(plan, evening.readings(), students, cloths, seed).stream()
-            .map(each -> planned(each, lesson, evening))
+            .map(each -> HandOut.piece(each, lesson.id(), code(), evening.stamp(0)))
             .toList();
     book.lessons().plan(pieces);
     return new Taught(evening, lesson, pieces, List.of());
@@ -102,45 +99,6 @@ final class DemoLessons {
       throw new IllegalStateException("the program lacks its pack " + name);
     }
     return pack;
-  }
-
-  private UUID keep(LessonPack pack, Evening evening) {
-    return kept.computeIfAbsent(
-        pack.about().name(),
-        name -> {
-          TaughtPack row =
-              new TaughtPack(
-                  Ids.next(),
-                  name,
-                  pack.about().version(),
-                  pack.about().title(),
-                  pack.files().contentHash(),
-                  pack.files().packYaml(),
-                  pack.files().lessonMd(),
-                  evening.stamp(0));
-          Map<String, byte[]> pictures = new LinkedHashMap<>();
-          for (PackPicture each : pack.files().pictures()) {
-            pictures.put(each.fileName(), each.content());
-          }
-          book.lessons().keepPack(row, pictures);
-          return row.id();
-        });
-  }
-
-  private PlannedPiece planned(PieceToSew piece, Lesson lesson, Evening evening) {
-    PieceAsked asked = piece.asked();
-    return new PlannedPiece(
-        Ids.next(),
-        lesson.id(),
-        piece.studentId(),
-        code(),
-        piece.place(),
-        piece.control(),
-        false,
-        piece.cell(),
-        piece.clothId(),
-        asked,
-        evening.stamp(0));
   }
 
   /** A code that no piece of the demo has. */

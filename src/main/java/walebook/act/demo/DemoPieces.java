@@ -54,8 +54,9 @@ final class DemoPieces {
     UUID row = room.row(student).id();
     List<PlannedPiece> plan =
         taught.pieces().stream().filter(each -> each.studentId().equals(row)).toList();
-    // The last evening has just begun: the book is opened in the middle of it.
-    List<PlannedPiece> now = taught.evening().isLast() ? plan.subList(0, 3) : plan;
+    // The book is opened in the middle of the last evening: everyone still has a piece to sew.
+    int sewnToday = taught.evening().isLast() ? Math.min(3, plan.size() - 1) : plan.size();
+    List<PlannedPiece> now = plan.subList(0, sewnToday);
     for (PlannedPiece each : now) {
       if (!chance.happens(MISSED)) {
         TestPiece piece = sew(attempt(taught, student, each), each.code());

@@ -4,7 +4,6 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -13,7 +12,6 @@ import java.util.UUID;
 import walebook.book.Book;
 import walebook.book.Ids;
 import walebook.lesson.LessonPack;
-import walebook.lesson.PackPicture;
 import walebook.lesson.PieceToSew;
 import walebook.lesson.PiecesPlan;
 import walebook.lesson.Plan;
@@ -26,7 +24,6 @@ import walebook.record.Lesson;
 import walebook.record.PieceCode;
 import walebook.record.PlannedPiece;
 import walebook.record.Stamp;
-import walebook.record.TaughtPack;
 
 /**
  * Takes a pack up for a class: keeps the pack as it is now, adds the lesson and hands each student
@@ -72,7 +69,7 @@ public final class TakeUpLesson {
   private Lesson save(
       LessonPack pack, UUID classId, LocalDate on, Map<String, UUID> clothOfSlot, long seed) {
     Stamp fresh = Stamp.fresh(clock.instant());
-    UUID packId = keep(pack, fresh);
+    UUID packId = KeepPack.in(book, pack, fresh);
     Lesson lesson = new Lesson(Ids.next(), classId, packId, pack.about().title(), on, fresh);
     book.lessons().add(lesson);
     if (pack.plan() instanceof PiecesPlan plan) {
@@ -87,29 +84,6 @@ public final class TakeUpLesson {
     return lesson;
   }
 
-  private UUID keep(LessonPack pack, Stamp fresh) {
-    TaughtPack known = book.lessons().packByHash(pack.files().contentHash());
-    if (known != null) {
-      return known.id();
-    }
-    TaughtPack kept =
-        new TaughtPack(
-            Ids.next(),
-            pack.about().name(),
-            pack.about().version(),
-            pack.about().title(),
-            pack.files().contentHash(),
-            pack.files().packYaml(),
-            pack.files().lessonMd(),
-            fresh);
-    Map<String, byte[]> pictures = new LinkedHashMap<>();
-    for (PackPicture picture : pack.files().pictures()) {
-      pictures.put(picture.fileName(), picture.content());
-    }
-    book.lessons().keepPack(kept, pictures);
-    return kept.id();
-  }
-
   private List<PlannedPiece> planned(
       List<PieceToSew> pieces, UUID lessonId, Stamp fresh, Random chance) {
     Set<String> drawn = new HashSet<>();
@@ -119,19 +93,7 @@ public final class TakeUpLesson {
       while (!drawn.add(code) || book.lessons().isCodeTaken(code)) {
         code = PieceCode.draw(chance);
       }
-      planned.add(
-          new PlannedPiece(
-              Ids.next(),
-              lessonId,
-              each.studentId(),
-              code,
-              each.place(),
-              each.control(),
-              false,
-              each.cell(),
-              each.clothId(),
-              each.asked(),
-              fresh));
+      planned.add(HandOut.piece(each, lessonId, code, fresh));
     }
     return planned;
   }

@@ -66,16 +66,17 @@ record JooqEnrolments(Access access, Clock clock) implements Enrolments {
   }
 
   private List<Student> list(UUID classId, Condition which) {
-    return access.read(
-        dsl ->
-            dsl.select(STUDENT.fields())
-                .from(STUDENT)
-                .join(CLASS_STUDENT)
-                .on(CLASS_STUDENT.STUDENT_ID.eq(STUDENT.ID))
-                .where(CLASS_STUDENT.CLASS_ID.eq(classId))
-                .and(which)
-                .orderBy(STUDENT.NAME, STUDENT.ID)
-                .fetchInto(STUDENT)
-                .map(PeopleRows::student));
+    List<Student> found =
+        access.read(
+            dsl ->
+                dsl.select(STUDENT.fields())
+                    .from(STUDENT)
+                    .join(CLASS_STUDENT)
+                    .on(CLASS_STUDENT.STUDENT_ID.eq(STUDENT.ID))
+                    .where(CLASS_STUDENT.CLASS_ID.eq(classId))
+                    .and(which)
+                    .fetchInto(STUDENT)
+                    .map(PeopleRows::student));
+    return found.stream().sorted(PeopleRows.BY_NAME).toList();
   }
 }

@@ -5,7 +5,10 @@ import static walebook.book.jooq.made.Tables.STUDENT;
 import static walebook.book.jooq.made.Tables.TERM;
 import static walebook.book.jooq.made.Tables.TUTOR;
 
+import java.text.Collator;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import walebook.book.Shelf;
 import walebook.book.jooq.made.tables.records.SchoolClassRecord;
 import walebook.book.jooq.made.tables.records.StudentRecord;
@@ -20,6 +23,12 @@ import walebook.record.Tutor;
 
 /** Students, tutors, terms and classes as rows. */
 final class PeopleRows {
+  private static final Collator ALPHABET = Collator.getInstance(Locale.ROOT);
+
+  /** By name as people sort names, accents and all; SQLite would put them after Z. */
+  static final Comparator<Student> BY_NAME =
+      Comparator.comparing(Student::name, ALPHABET).thenComparing(Student::id);
+
   private PeopleRows() {}
 
   static Shelf<Student> students(Access access) {

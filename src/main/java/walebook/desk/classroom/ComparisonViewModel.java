@@ -15,6 +15,8 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.jspecify.annotations.Nullable;
 import walebook.act.classroom.CompareClass;
+import walebook.book.Book;
+import walebook.book.PieceFilter;
 import walebook.compare.CompareBySetting;
 import walebook.compare.Comparison;
 import walebook.compare.Factor;
@@ -43,6 +45,8 @@ public final class ComparisonViewModel {
   private final ReadOnlyObjectWrapper<@Nullable ComparedRow> open = new ReadOnlyObjectWrapper<>();
   private @Nullable Task reading;
   private boolean filling;
+  // A class is met with its latest lesson: a whole term at once is more than an eye takes in.
+  private boolean meeting = true;
 
   /**
    * What a comparison found, worded.
@@ -61,7 +65,9 @@ public final class ComparisonViewModel {
     static final Found NOTHING = new Found(false, 0, 0, "", List.of(), new ComparisonPlot(null, 0));
   }
 
-  private record Read(List<Lesson> lessons, List<Cloth> cloths, Comparison comparison) {}
+  /** What was read; {@code latest} is the last lesson of which a piece is logged. */
+  private record Read(
+      List<Lesson> lessons, List<Cloth> cloths, @Nullable Lesson latest, Comparison comparison) {}
 
   public ComparisonViewModel(Session session) {
     this.session = session;
@@ -78,6 +84,7 @@ public final class ComparisonViewModel {
         .schoolClassProperty()
         .addListener(
             (from, old, now) -> {
+              meeting = true;
               narrow(null, null);
               askAgain();
             });
@@ -178,7 +185,7 @@ public final class ComparisonViewModel {
       reading.cancel();
     }
     if (of == null) {
-      show(new Read(List.of(), List.of(), empty()));
+      show(new Read(List.of(), List.of(), null, empty()));
       return;
     }
     CompareClass.Question question = question(of.id(), session.namesHiddenProperty().get());
@@ -188,8 +195,26 @@ public final class ComparisonViewModel {
                 new Read(
                     session.book().lessons().of(of.id()),
                     session.book().cloths().all(),
+                    latest(session.book(), of.id()),
                     new CompareClass(session.book()).compare(question)),
-            this::show);
+            this::meet);
+  }
+
+  private static @Nullable Lesson latest(Book book, UUID classId) {
+    return book.lessons().of(classId).stream()
+        .filter(each -> book.pieces().count(PieceFilter.ALL.ofLesson(each.id())) > 0)
+        .reduce((earlier, later) -> later)
+        .orElse(null);
+  }
+
+  private void meet(Read read) {
+    boolean first = meeting;
+    meeting = false;
+    show(read);
+    if (first && read.latest() != null) {
+      UUID latest = read.latest().id();
+      lessons.stream().filter(each -> latest.equals(each.id())).findFirst().ifPresent(lesson::set);
+    }
   }
 
   private static Comparison empty() {

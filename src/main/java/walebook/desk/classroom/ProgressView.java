@@ -63,13 +63,17 @@ final class ProgressView extends VBox {
     table.getItems().setAll(model.rows());
     table.asHighAs(ROWS);
     getChildren().setAll(table, Texts.caption(words.say("desk.class.progress.note")));
+    for (Lesson lesson : model.lessons()) {
+      getChildren().add(Texts.caption(lesson.taughtOn() + "  " + lesson.title()));
+    }
   }
 
   private void lesson(ColumnTable<ProgressRow> table, int nth, Lesson lesson) {
     TableColumn<ProgressRow, ProgressRow> column =
-        table.figures("", 14, row -> row.share(nth), row -> model.cell(row, nth));
-    Label title = new Label(lesson.title());
-    title.setTooltip(new Tooltip(lesson.title() + "  " + lesson.taughtOn()));
+        table.figures("", 8, row -> row.share(nth), row -> model.cell(row, nth));
+    // The day is enough to know it by; the titles stand in full below.
+    Label title = new Label(lesson.taughtOn().toString());
+    title.setTooltip(new Tooltip(lesson.title()));
     column.setGraphic(title);
   }
 }

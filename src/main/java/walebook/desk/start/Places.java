@@ -43,37 +43,43 @@ final class Places {
   private final Session session;
   private final Look look;
   private final Words words;
-
-  private Places(Session session, Look look) {
-    this.session = session;
-    this.look = look;
-    this.words = session.words();
-  }
+  private final Unit lengthUnit;
+  private final PiecesViewModel pieces;
 
   /**
-   * Lists the places.
+   * Makes the places.
    *
    * @param lengthUnit what a length without a unit means in this book
    */
-  static List<PlaceEntry> of(Session session, Look look, Unit lengthUnit) {
-    Places places = new Places(session, look);
-    Words words = session.words();
+  Places(Session session, Look look, Unit lengthUnit) {
+    this.session = session;
+    this.look = look;
+    this.words = session.words();
+    this.lengthUnit = lengthUnit;
     // Made now, not when first shown: it has to hear what other places wish of it.
-    PiecesViewModel pieces = new PiecesViewModel(session, lengthUnit);
+    this.pieces = new PiecesViewModel(session, lengthUnit);
+  }
+
+  /** Lists them; each is built when it is first shown. */
+  List<PlaceEntry> entries() {
     return List.of(
-        places.entry(1, "today", "desk.start.place.today", places::today),
-        places.entry(2, "pieces", "desk.start.place.pieces", () -> new PiecesView(words, pieces)),
-        places.entry(3, "cloths", "desk.start.place.cloths", () -> new ClothsView(session)),
-        places.entry(
+        entry(1, "today", "desk.start.place.today", this::today),
+        entry(2, "pieces", "desk.start.place.pieces", () -> new PiecesView(words, pieces)),
+        entry(3, "cloths", "desk.start.place.cloths", () -> new ClothsView(session)),
+        entry(
             4,
             "decide",
             "desk.start.place.decide",
             () -> new DecideView(session, look, lengthUnit)),
-        places.entry(
-            5, "lessons", "desk.start.place.lessons", () -> new LessonsView(session, look)),
-        places.entry(6, "class", "desk.start.place.class", places::classroom),
-        places.entry(7, "term", "desk.start.place.term", places::term),
-        places.entry(8, "settings", "desk.start.place.settings", () -> new SettingsView(session)));
+        entry(5, "lessons", "desk.start.place.lessons", () -> new LessonsView(session, look)),
+        entry(6, "class", "desk.start.place.class", this::classroom),
+        entry(7, "term", "desk.start.place.term", this::term),
+        entry(8, "settings", "desk.start.place.settings", () -> new SettingsView(session)));
+  }
+
+  /** Keeps what is being typed; called before the book is closed. */
+  void rest() {
+    pieces.rest();
   }
 
   private PlaceEntry entry(int digit, String key, String title, Supplier<? extends Node> view) {

@@ -41,6 +41,7 @@ public final class WalebookWindow extends Application {
   private final DeskWorker worker = new DeskWorker();
   private final Clock clock = Clock.system(ZoneId.systemDefault());
   private @Nullable Book open;
+  private @Nullable Places places;
 
   /** What an opened book needs before its places can be shown. */
   private record Opened(
@@ -122,7 +123,9 @@ public final class WalebookWindow extends Application {
             files,
             fault -> errors.show(FaultReport.of(fault)));
     session.schoolClassProperty().set(found.newest());
-    Shell shell = new Shell(words, look, Places.of(session, look, found.unit()));
+    Places all = new Places(session, look, found.unit());
+    places = all;
+    Shell shell = new Shell(words, look, all.entries());
     shell.bookName(found.name());
     session.wishProperty().addListener((from, old, now) -> go(shell, now));
     stage.setTitle(words.say("desk.start.title-of", found.name()));
@@ -144,6 +147,10 @@ public final class WalebookWindow extends Application {
 
   @Override
   public void stop() {
+    Places shown = places;
+    if (shown != null) {
+      shown.rest();
+    }
     Book last = open;
     if (last != null) {
       last.close();
