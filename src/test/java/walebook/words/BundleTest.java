@@ -39,6 +39,7 @@ class BundleTest {
           "desk.class.level.",
           "desk.cloths.field.",
           "desk.decide.choice.",
+          "desk.decide.field.",
           "desk.pieces.fault.",
           "desk.pieces.field.",
           "desk.pieces.grade.",

@@ -1,11 +1,14 @@
 package walebook.desk.decide;
 
+import java.util.List;
+import javafx.beans.property.ObjectProperty;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import walebook.desk.common.PlaceFrame;
+import walebook.desk.common.Segments;
 import walebook.desk.common.Session;
 import walebook.desk.common.Texts;
 import walebook.desk.look.Look;
@@ -13,12 +16,15 @@ import walebook.quantity.Unit;
 import walebook.words.Words;
 import walebook.working.Working;
 
-/** The place of decisions: the list of checks, and one check with its working. */
+/** The place of decisions: garment sheets with their answers, and every check by itself. */
 public final class DecideView extends BorderPane {
   private final Words words;
   private final Look look;
   private final ChecksViewModel model;
   private final ChoiceWords names;
+  private final SheetsViewModel sheets;
+  private final SheetsPlace place;
+  private final ObjectProperty<SheetsPlace.Part> part = SheetsPlace.part();
 
   /**
    * The place over one session.
@@ -30,22 +36,42 @@ public final class DecideView extends BorderPane {
     this.look = look;
     this.model = new ChecksViewModel(session.tables(), words, lengths);
     this.names = new ChoiceWords(words, session.tables());
+    this.sheets = new SheetsViewModel(session, lengths);
+    this.place = new SheetsPlace(session, sheets, lengths);
     getStylesheets()
         .add(
             java.util.Objects.requireNonNull(getClass().getResource("decide.css"))
                 .toExternalForm());
     model.openProperty().addListener((from, old, now) -> show());
+    part.addListener((from, old, now) -> show());
+    sheets.openProperty().addListener((from, old, now) -> show());
+    sheets.loadedProperty().addListener((from, old, now) -> show());
     addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
     show();
   }
 
   private void show() {
+    setCenter(part.get() == SheetsPlace.Part.SHEETS ? sheets() : checks());
+  }
+
+  private Node sheets() {
+    SheetViewModel open = sheets.openProperty().get();
+    return open == null ? place.list(parts()) : place.sheet(open);
+  }
+
+  private Node checks() {
     CheckViewModel open = model.openProperty().get();
-    setCenter(open == null ? list() : check(open));
+    return open == null ? list() : check(open);
+  }
+
+  private Node parts() {
+    return new Segments<>(
+        List.of(SheetsPlace.Part.values()), part, each -> words.say(each.sayKey()));
   }
 
   private Node list() {
     return new PlaceFrame(words, words.say("desk.decide.title"))
+        .context(parts())
         .work(Texts.text(words.say("desk.decide.about"), "soft"), new ChecksPane(words, model));
   }
 
@@ -81,7 +107,7 @@ public final class DecideView extends BorderPane {
 
   private void pressed(KeyEvent key) {
     CheckViewModel open = model.openProperty().get();
-    if (open == null) {
+    if (open == null || part.get() != SheetsPlace.Part.CHECKS) {
       return;
     }
     if (key.getCode() == KeyCode.ESCAPE) {
