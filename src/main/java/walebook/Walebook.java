@@ -17,6 +17,8 @@ public final class Walebook {
   // Held on to, since loggers that nobody holds forget their level.
   private static final Logger DATABASE = Logger.getLogger("org.jooq");
 
+  private static final String BOOK = ".walebook";
+
   private Walebook() {}
 
   public static void main(String[] args) {
@@ -36,13 +38,16 @@ public final class Walebook {
     if (hasScreen() && OpenWindow.open(args)) {
       return 0;
     }
-    return WithoutScreen.run(Terminal.ofProcess(), Path.of("demo"));
+    boolean ownBook = args.length == 1 && args[0].endsWith(BOOK);
+    return ownBook
+        ? RunCommand.run(Terminal.ofProcess(), "book", "show", "--book", args[0])
+        : WithoutScreen.run(Terminal.ofProcess(), Path.of("demo"));
   }
 
   /** Nothing, the one word demo, or a book's file: all of them ask for the window. */
   private static boolean isForWindow(String[] args) {
     return args.length == 0
-        || (args.length == 1 && (args[0].equals("demo") || args[0].endsWith(".walebook")));
+        || (args.length == 1 && (args[0].equals("demo") || args[0].endsWith(BOOK)));
   }
 
   /** On Linux and its like a screen is named by the environment; elsewhere there is one. */

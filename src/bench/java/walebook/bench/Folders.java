@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** Takes a folder of a measurement away again. */
-final class Folders {
+public final class Folders {
   private Folders() {}
 
-  static void delete(Path folder) throws IOException {
+  public static void delete(Path folder) throws IOException {
     List<Path> all;
     try (Stream<Path> walk = Files.walk(folder)) {
       all = walk.sorted(Comparator.reverseOrder()).toList();

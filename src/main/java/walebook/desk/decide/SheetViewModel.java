@@ -113,6 +113,11 @@ public final class SheetViewModel {
     return notice.getReadOnlyProperty();
   }
 
+  /** True once the book has it. */
+  boolean isSaved() {
+    return saved != null;
+  }
+
   /** Starts a new sheet with what is usual filled in. */
   public void begin() {
     saved = null;

@@ -22,11 +22,13 @@ import walebook.record.Student;
 public final class SheetsViewModel {
   private final Session session;
   private final Unit lengths;
+  private final Map<UUID, SheetViewModel> begun = new HashMap<>();
   private final ObservableList<Line> lines = FXCollections.observableArrayList();
   private final ObservableList<Cloth> cloths = FXCollections.observableArrayList();
   private final ReadOnlyBooleanWrapper loaded = new ReadOnlyBooleanWrapper(this, "loaded");
   private final ReadOnlyObjectWrapper<@Nullable SheetViewModel> open =
       new ReadOnlyObjectWrapper<>(this, "open");
+  private @Nullable SheetViewModel fresh;
 
   /** One sheet of the list, in words. */
   public record Line(GarmentSheet sheet, String kind, String whose, String cloth) {}
@@ -43,6 +45,7 @@ public final class SheetsViewModel {
     this.lengths = lengths;
     session.changesProperty().addListener((from, old, now) -> load());
     session.namesHiddenProperty().addListener((from, old, now) -> load());
+    session.studentProperty().addListener((from, old, now) -> forget());
     load();
   }
 
@@ -65,18 +68,34 @@ public final class SheetsViewModel {
     return open.getReadOnlyProperty();
   }
 
-  /** Begins a new sheet. */
+  /** Begins a new sheet, or goes on with the one that was begun and not saved. */
   public void add() {
-    SheetViewModel sheet = new SheetViewModel(session, lengths);
-    sheet.begin();
+    SheetViewModel sheet = fresh;
+    if (sheet == null || sheet.isSaved()) {
+      sheet = new SheetViewModel(session, lengths);
+      sheet.begin();
+      fresh = sheet;
+    }
     open.set(sheet);
   }
 
-  /** Opens a saved one. */
+  /** Opens a saved one as it was left. */
   public void open(GarmentSheet saved) {
-    SheetViewModel sheet = new SheetViewModel(session, lengths);
-    sheet.open(saved);
-    open.set(sheet);
+    open.set(
+        begun.computeIfAbsent(
+            saved.id(),
+            id -> {
+              SheetViewModel sheet = new SheetViewModel(session, lengths);
+              sheet.open(saved);
+              return sheet;
+            }));
+  }
+
+  /** Somebody else sits down: girths that were typed and not kept are nobody else's business. */
+  private void forget() {
+    fresh = null;
+    begun.clear();
+    close();
   }
 
   /** Back to the list. */

@@ -40,4 +40,28 @@ class SheetsViewModelTest {
           .isEqualTo("Grey top");
     }
   }
+
+  @Test
+  void whatIsTypedStaysUntilSomebodyElseSitsDown() {
+    try (Classroom room = Classroom.in(folder.resolve("b.walebook"))) {
+      Session session = Sessions.of(room);
+      session.studentProperty().set(room.first);
+      SheetsViewModel model = new SheetsViewModel(session, Unit.MM);
+      model.add();
+      Objects.requireNonNull(model.openProperty().get())
+          .fields()
+          .field("body-chest")
+          .text()
+          .set("903");
+      model.close();
+      model.add();
+      assertThat(Objects.requireNonNull(model.openProperty().get()).fields().text("body-chest"))
+          .isEqualTo("903");
+      session.studentProperty().set(room.second);
+      assertThat(model.openProperty().get()).isNull();
+      model.add();
+      assertThat(Objects.requireNonNull(model.openProperty().get()).fields().text("body-chest"))
+          .isEmpty();
+    }
+  }
 }
