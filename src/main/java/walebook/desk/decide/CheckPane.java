@@ -41,7 +41,15 @@ final class CheckPane extends VBox {
     drawing(model);
     Node first = lookup(".text-field");
     if (first != null) {
-      Platform.runLater(first::requestFocus);
+      // A scrolled place joins the window a pulse later; before that nothing in it can have focus.
+      first
+          .sceneProperty()
+          .addListener(
+              (from, old, now) -> {
+                if (now != null) {
+                  Platform.runLater(first::requestFocus);
+                }
+              });
     }
   }
 

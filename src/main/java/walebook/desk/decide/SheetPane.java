@@ -66,9 +66,7 @@ final class SheetPane extends VBox {
                         ? words.say("desk.decide.sheet.no-cloth")
                         : rowName(cloths, key, each -> each.id().toString(), Cloth::name)),
             20)
-        .add(
-            picked("grain-round", List.of("course", "wale"), key -> say("common.choice.", key)),
-            18);
+        .add(picked("grain-round", List.of("course", "wale"), key -> choice(key)), 18);
   }
 
   private FieldGroup pattern() {
@@ -83,7 +81,7 @@ final class SheetPane extends VBox {
     List<String> machines = List.of(MachineKind.values()).stream().map(MachineKind::key).toList();
     List<String> yesNo = List.of("no", "yes");
     return new FieldGroup(words.say("desk.decide.sheet.sewing"))
-        .add(picked("machine-kind", machines, key -> say("common.choice.", key)), 14)
+        .add(picked("machine-kind", machines, key -> choice(key)), 14)
         .add(
             picked(
                 "stitch",
@@ -168,8 +166,8 @@ final class SheetPane extends VBox {
         key.equals("yes") ? "desk.decide.sheet.keep-body" : "desk.decide.sheet.keep-nothing");
   }
 
-  private String say(String family, String key) {
-    return key.isEmpty() ? "" : words.say(family + key);
+  private String choice(String key) {
+    return key.isEmpty() ? "" : words.say("common.choice." + key);
   }
 
   private TypedField typed(String field, String sign) {
