@@ -51,6 +51,8 @@ public interface Book extends AutoCloseable {
 
   Drafts drafts();
 
+  Garments garments();
+
   /**
    * Runs several steps as one: all are saved or none. What is read inside sees what was written
    * inside. Never ask a person anything in there.

@@ -6,9 +6,8 @@ import java.util.List;
 import java.util.Map;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
-import walebook.cloth.ClothCalculations;
+import walebook.act.decide.AllCalculations;
 import walebook.quantity.Unit;
-import walebook.seam.SeamCalculations;
 import walebook.tables.SharedTables;
 import walebook.working.Calculation;
 import walebook.working.Input;
@@ -19,10 +18,7 @@ final class WorkJobs {
   private WorkJobs() {}
 
   static List<Job> all() {
-    SharedTables tables = SharedTables.read();
-    List<Calculation> calculations = new ArrayList<>();
-    calculations.addAll(ClothCalculations.all(tables.balanceBands()));
-    calculations.addAll(SeamCalculations.all(tables.seamRows()));
+    List<Calculation> calculations = AllCalculations.list(SharedTables.read());
     List<Job> jobs = new ArrayList<>();
     jobs.add(
         Job.shows(

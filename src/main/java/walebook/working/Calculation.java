@@ -31,12 +31,22 @@ public record Calculation(
   }
 
   /**
+   * Reads inputs as typed, all their problems at once.
+   *
+   * @param typed by the input's name; a blank counts as not given
+   * @param usual the unit meant for a length without one
+   */
+  public Answer<Given> read(Map<String, String> typed, Unit usual) {
+    return ReadInputs.of(inputs, typed, usual);
+  }
+
+  /**
    * Runs with inputs as typed, all their problems at once.
    *
    * @param typed by the input's name; a blank counts as not given
    * @param usual the unit meant for a length without one
    */
   public Answer<Working> runTyped(Map<String, String> typed, Unit usual) {
-    return ReadInputs.of(inputs, typed, usual).flatMap(work);
+    return read(typed, usual).flatMap(work);
   }
 }

@@ -243,6 +243,21 @@ class RoomsTest {
   }
 
   @Test
+  void nothingThatLeavesTheBookAsksForPrivateGirths() {
+    Set<String> leaving = Set.of("compare", "sheet", "paper");
+    Set<String> breaches = new TreeSet<>();
+    for (JavaClass each : classes) {
+      if (leaving.contains(roomOf(each.getPackageName()))) {
+        each.getDirectDependenciesFromSelf().stream()
+            .map(dependency -> dependency.getTargetClass().getName())
+            .filter("walebook.book.Garments"::equals)
+            .forEach(name -> breaches.add(each.getName() + " -> " + name));
+      }
+    }
+    assertThat(breaches).as("a body's girths are in no export").isEmpty();
+  }
+
+  @Test
   void calculationsAskNeitherFilesNorClocks() {
     Set<String> pure =
         Set.of("quantity", "working", "cloth", "seam", "garment", "kit", "statistics");

@@ -38,6 +38,8 @@ class BundleTest {
           "desk.class.factor.",
           "desk.class.level.",
           "desk.cloths.field.",
+          "desk.decide.choice.",
+          "desk.decide.field.",
           "desk.pieces.fault.",
           "desk.pieces.field.",
           "desk.pieces.grade.",

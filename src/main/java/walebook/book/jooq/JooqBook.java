@@ -12,6 +12,7 @@ import walebook.book.BookTrouble;
 import walebook.book.ClothLog;
 import walebook.book.Drafts;
 import walebook.book.Enrolments;
+import walebook.book.Garments;
 import walebook.book.Lessons;
 import walebook.book.Notes;
 import walebook.book.Photos;
@@ -132,6 +133,11 @@ public final class JooqBook implements Book {
   @Override
   public Drafts drafts() {
     return new JooqDrafts(access, clock);
+  }
+
+  @Override
+  public Garments garments() {
+    return new JooqGarments(access, clock);
   }
 
   @Override

@@ -25,6 +25,7 @@ public final class NumberEntry {
   private final ReadOnlyObjectWrapper<Answer<Double>> answer;
   private final ReadOnlyObjectWrapper<Reading> reading;
   private boolean settled;
+  private @Nullable Problem outside;
 
   /**
    * What the field shows of the text.
@@ -40,7 +41,11 @@ public final class NumberEntry {
     this.shower = shower;
     answer = new ReadOnlyObjectWrapper<>(this, "answer", reader.apply(""));
     reading = new ReadOnlyObjectWrapper<>(this, "reading", new Reading(null, null, ""));
-    text.addListener((from, old, now) -> read());
+    text.addListener(
+        (from, old, now) -> {
+          outside = null;
+          read();
+        });
   }
 
   /** A length in mm, typed in {@code usual} unless a unit stands behind it. */
@@ -105,6 +110,16 @@ public final class NumberEntry {
     read();
   }
 
+  /**
+   * Tells of a problem that whatever uses the number has with it; shown like the entry's own.
+   *
+   * @param problem null when there is none any more
+   */
+  public void outside(@Nullable Problem problem) {
+    outside = problem;
+    read();
+  }
+
   private void read() {
     Answer<Double> now = reader.apply(text.get());
     answer.set(now);
@@ -115,8 +130,8 @@ public final class NumberEntry {
     }
     List<Problem> problems = now.problems();
     Double value = now.isGood() ? now.value() : null;
-    Problem problem = settled && !problems.isEmpty() ? problems.get(0) : null;
-    reading.set(new Reading(value, problem, understood(value)));
+    Problem problem = problems.isEmpty() ? outside : problems.get(0);
+    reading.set(new Reading(value, settled ? problem : null, understood(value)));
   }
 
   private String understood(@Nullable Double value) {

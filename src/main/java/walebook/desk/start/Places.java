@@ -13,6 +13,7 @@ import walebook.act.classroom.ExportTerm;
 import walebook.desk.classroom.ClassroomView;
 import walebook.desk.cloths.ClothsView;
 import walebook.desk.common.Session;
+import walebook.desk.decide.DecideView;
 import walebook.desk.lessons.LessonsView;
 import walebook.desk.look.Look;
 import walebook.desk.pieces.PiecesView;
@@ -36,11 +37,13 @@ final class Places {
           KeyCode.DIGIT4,
           KeyCode.DIGIT5,
           KeyCode.DIGIT6,
-          KeyCode.DIGIT7);
+          KeyCode.DIGIT7,
+          KeyCode.DIGIT8);
 
   private final Session session;
   private final Look look;
   private final Words words;
+  private final Unit lengthUnit;
   private final PiecesViewModel pieces;
 
   /**
@@ -52,6 +55,7 @@ final class Places {
     this.session = session;
     this.look = look;
     this.words = session.words();
+    this.lengthUnit = lengthUnit;
     // Made now, not when first shown: it has to hear what other places wish of it.
     this.pieces = new PiecesViewModel(session, lengthUnit);
   }
@@ -62,10 +66,15 @@ final class Places {
         entry(1, "today", "desk.start.place.today", this::today),
         entry(2, "pieces", "desk.start.place.pieces", () -> new PiecesView(words, pieces)),
         entry(3, "cloths", "desk.start.place.cloths", () -> new ClothsView(session)),
-        entry(4, "lessons", "desk.start.place.lessons", () -> new LessonsView(session, look)),
-        entry(5, "class", "desk.start.place.class", this::classroom),
-        entry(6, "term", "desk.start.place.term", this::term),
-        entry(7, "settings", "desk.start.place.settings", () -> new SettingsView(session)));
+        entry(
+            4,
+            "decide",
+            "desk.start.place.decide",
+            () -> new DecideView(session, look, lengthUnit)),
+        entry(5, "lessons", "desk.start.place.lessons", () -> new LessonsView(session, look)),
+        entry(6, "class", "desk.start.place.class", this::classroom),
+        entry(7, "term", "desk.start.place.term", this::term),
+        entry(8, "settings", "desk.start.place.settings", () -> new SettingsView(session)));
   }
 
   /** Keeps what is being typed; called before the book is closed. */

@@ -95,11 +95,11 @@ class WholeLessonTest {
     List<TestPiece> logged = made.room.book.pieces().list(PieceFilter.ALL);
     assertThat(logged).hasSize(3);
 
-    place(robot, KeyCode.DIGIT5);
+    place(robot, KeyCode.DIGIT6);
     assertThat(robot.lookup("Test pieces: 3. Students: 1.").tryQuery()).isPresent();
     assertThat(robot.lookup(".table-view").queryTableView().getItems()).hasSize(3);
 
-    place(robot, KeyCode.DIGIT6);
+    place(robot, KeyCode.DIGIT7);
     robot.clickOn("Export");
     robot.clickOn("Export the term");
     WaitForAsyncUtils.waitForFxEvents();

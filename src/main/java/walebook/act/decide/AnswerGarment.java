@@ -1,0 +1,61 @@
+package walebook.act.decide;
+
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import walebook.book.Book;
+import walebook.book.PieceFilter;
+import walebook.garment.ClothStretch;
+import walebook.garment.GarmentAnswers;
+import walebook.garment.GrainStretch;
+import walebook.record.GarmentSheet;
+import walebook.record.Grain;
+import walebook.record.TestPiece;
+import walebook.tables.SharedTables;
+
+/**
+ * Answers a garment sheet from what the book holds: the cloth's readings on both grains, and the
+ * test pieces sewn on it.
+ */
+public final class AnswerGarment {
+  private final Book book;
+  private final SharedTables tables;
+
+  public AnswerGarment(Book book, SharedTables tables) {
+    this.book = book;
+    this.tables = tables;
+  }
+
+  /**
+   * All checks of a sheet, and what to do about them.
+   *
+   * @param sheet need not be saved
+   * @param body the body's girths in mm by key; those that are missing are asked for
+   * @throws IllegalArgumentException when the sheet's kind or a neck shape is in no table
+   */
+  public GarmentAnswers answer(GarmentSheet sheet, Map<String, Double> body) {
+    UUID cloth = sheet.clothId();
+    List<TestPiece> pieces =
+        cloth == null ? List.of() : book.pieces().list(PieceFilter.ALL.onCloth(cloth));
+    GarmentEvidence evidence = new GarmentEvidence(sheet, pieces, tables.stitchTypes());
+    AskGarment ask = new AskGarment(sheet, body, tables.garment(), stretch(cloth), evidence);
+    return GarmentAnswers.of(ask.question(), tables.garment());
+  }
+
+  private ClothStretch stretch(@Nullable UUID cloth) {
+    if (cloth == null) {
+      return new ClothStretch(null, null);
+    }
+    Map<Grain, walebook.compare.ClothStretch> known =
+        walebook.compare.ClothStretch.of(book.clothLog().readingsOf(cloth))
+            .getOrDefault(cloth, Map.of());
+    return new ClothStretch(grain(known.get(Grain.WALE)), grain(known.get(Grain.COURSE)));
+  }
+
+  private static @Nullable GrainStretch grain(walebook.compare.@Nullable ClothStretch known) {
+    return known == null
+        ? null
+        : new GrainStretch(Math.max(0, known.percent()), known.uncertainty());
+  }
+}

@@ -1,0 +1,90 @@
+package walebook.desk.decide;
+
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import walebook.desk.common.ColumnTable;
+import walebook.desk.common.EmptyState;
+import walebook.desk.common.PlaceFrame;
+import walebook.desk.common.Session;
+import walebook.quantity.Unit;
+import walebook.words.Words;
+
+/** Builds the screens of garment sheets: the list, and one sheet with its answers. */
+final class SheetsPlace {
+  private static final int ROWS = 14;
+
+  private final Session session;
+  private final Words words;
+  private final SheetsViewModel model;
+  private final Unit lengths;
+
+  SheetsPlace(Session session, SheetsViewModel model, Unit lengths) {
+    this.session = session;
+    this.words = session.words();
+    this.model = model;
+    this.lengths = lengths;
+  }
+
+  Node list(Node... context) {
+    PlaceFrame frame = new PlaceFrame(words, words.say("desk.decide.title")).context(context);
+    if (!model.loadedProperty().get()) {
+      return frame;
+    }
+    if (model.lines().isEmpty()) {
+      return frame.work(
+          new EmptyState(
+              words.say("desk.decide.sheets.empty"),
+              words.say("desk.decide.sheets.begin"),
+              model::add));
+    }
+    ColumnTable<SheetsViewModel.Line> table = new ColumnTable<>();
+    table.setAccessibleText(words.say("desk.decide.sheets"));
+    table.words(words.say("desk.decide.col.name"), 18, line -> line.sheet().name());
+    table.words(words.say("desk.decide.col.kind"), 14, SheetsViewModel.Line::kind);
+    table.words(words.say("desk.decide.col.whose"), 14, SheetsViewModel.Line::whose);
+    table.words(words.say("desk.decide.col.cloth"), 20, SheetsViewModel.Line::cloth);
+    table.setItems(model.lines());
+    table.asHighAs(ROWS);
+    table.opens(line -> model.open(line.sheet()));
+    Button add = new Button(words.say("desk.decide.sheets.begin"));
+    add.setOnAction(pressed -> model.add());
+    return frame.work(table).primary(add);
+  }
+
+  Node sheet(SheetViewModel sheet) {
+    PlaceFrame frame = new PlaceFrame(words, words.say("desk.decide.sheet.title"));
+    Button back = new Button(words.say("desk.decide.sheet.back"));
+    back.getStyleClass().add("quiet");
+    back.setOnAction(pressed -> model.close());
+    Button save = new Button(words.say("desk.common.save"));
+    save.setOnAction(pressed -> sheet.save());
+    frame.notice().noticeProperty().bind(sheet.noticeProperty());
+    return frame
+        .context(back)
+        .work(new SheetPane(session, sheet, model.cloths(), lengths))
+        .means(new AnswersPane(words, sheet))
+        .primary(save);
+  }
+
+  /** Which of the two the place shows. */
+  enum Part {
+    SHEETS("desk.decide.sheets"),
+    CHECKS("desk.decide.checks");
+
+    private final String sayKey;
+
+    Part(String sayKey) {
+      this.sayKey = sayKey;
+    }
+
+    String sayKey() {
+      return sayKey;
+    }
+  }
+
+  static ObjectProperty<Part> part() {
+    return new SimpleObjectProperty<>(Part.SHEETS);
+  }
+}

@@ -1,0 +1,115 @@
+package walebook.book;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import walebook.book.open.SqliteFiles;
+import walebook.book.sqlite.Backups;
+import walebook.book.sqlite.Migrations;
+import walebook.book.sqlite.SqliteLink;
+import walebook.record.SeamEnd;
+import walebook.record.TestPiece;
+
+/** A book of an older shape is copied first, then brought to the newest with its rows intact. */
+class MigrationTest {
+  @TempDir Path folder;
+
+  /** A book made by nothing but the first script, filled with the rows of one made today. */
+  private Path firstShape(Path today) throws Exception {
+    Path old = folder.resolve("old.walebook");
+    try (Connection link = SqliteLink.migrator(old)) {
+      SqliteLink.run(link, Files.readString(Path.of("migrations", "V001__book.sql")));
+      SqliteLink.run(link, "PRAGMA user_version = 1");
+      List<String> tables = tables(link);
+      SqliteLink.run(link, "ATTACH '" + today + "' AS today");
+      for (String table : tables) {
+        SqliteLink.run(link, "INSERT INTO " + table + " SELECT * FROM today." + table);
+      }
+      SqliteLink.run(link, "DETACH today");
+      SqliteLink.ask(link, "PRAGMA wal_checkpoint(TRUNCATE)");
+    }
+    return old;
+  }
+
+  private static List<String> tables(Connection link) throws Exception {
+    return column(
+        link,
+        "SELECT name FROM pragma_table_list WHERE schema = 'main' AND type = 'table'"
+            + " AND name NOT LIKE 'sqlite_%' ORDER BY name");
+  }
+
+  private static List<String> column(Connection link, String sql) throws Exception {
+    List<String> values = new ArrayList<>();
+    try (Statement statement = link.createStatement();
+        ResultSet rows = statement.executeQuery(sql)) {
+      while (rows.next()) {
+        values.add(rows.getString(1));
+      }
+    }
+    return values;
+  }
+
+  /** Every row of the named tables, written out. */
+  private static Map<String, List<String>> rows(Path file, List<String> tables) throws Exception {
+    Map<String, List<String>> all = new LinkedHashMap<>();
+    try (Connection link = SqliteLink.migrator(file)) {
+      for (String table : tables) {
+        String columns =
+            String.join(
+                " || '|' || ",
+                column(
+                    link,
+                    "SELECT 'quote(\"' || name || '\")' FROM pragma_table_info('" + table + "')"));
+        all.put(table, column(link, "SELECT " + columns + " FROM " + table + " ORDER BY id"));
+      }
+    }
+    return all;
+  }
+
+  @Test
+  void aBookOfTheFirstShapeIsCopiedAndBroughtUpWithItsRowsIntact() throws Exception {
+    Path today = folder.resolve("today.walebook");
+    TestPiece piece;
+    try (Classroom room = Classroom.in(today)) {
+      piece = room.piece(SeamEnd.GAVE, 131);
+      room.book.pieces().add(piece);
+    }
+    Path old = firstShape(today);
+    List<String> tables;
+    try (Connection link = SqliteLink.migrator(old)) {
+      tables = tables(link);
+    }
+    assertThat(tables).contains("test_piece").doesNotContain("garment_sheet");
+    Map<String, List<String>> before = rows(old, tables);
+    assertThat(before.get("test_piece")).hasSize(1);
+    try (Book book = new SqliteFiles().open(old, Classroom.CLOCK).value()) {
+      assertThat(book.pieces().find(piece.id())).isEqualTo(piece);
+      assertThat(book.students().all()).hasSize(2);
+      assertThat(book.garments().all()).isEmpty();
+    }
+    assertThat(rows(old, tables)).isEqualTo(before);
+    try (Connection link = SqliteLink.migrator(old)) {
+      assertThat(Migrations.shapeOf(link)).isEqualTo(Migrations.newest());
+      assertThat(SqliteLink.ask(link, "PRAGMA integrity_check")).isEqualTo("ok");
+    }
+    Path copy =
+        Backups.list(old).stream()
+            .filter(each -> each.toString().contains("-before-shape-" + Migrations.newest()))
+            .findFirst()
+            .orElseThrow();
+    try (Connection link = SqliteLink.migrator(copy)) {
+      assertThat(Migrations.shapeOf(link)).isEqualTo(1);
+    }
+    assertThat(rows(copy, tables)).isEqualTo(before);
+  }
+}

@@ -1,0 +1,67 @@
+package walebook.desk.decide;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import walebook.book.Classroom;
+import walebook.desk.Sessions;
+import walebook.desk.common.Session;
+import walebook.quantity.Unit;
+
+class SheetsViewModelTest {
+  @TempDir Path folder;
+
+  @Test
+  void aSavedSheetStandsInTheListAndHidesItsOwnersNameWhenAsked() {
+    try (Classroom room = Classroom.in(folder.resolve("a.walebook"))) {
+      Session session = Sessions.of(room);
+      session.studentProperty().set(room.first);
+      SheetsViewModel model = new SheetsViewModel(session, Unit.MM);
+      assertThat(model.loadedProperty().get()).isTrue();
+      assertThat(model.lines()).isEmpty();
+      assertThat(model.cloths()).containsExactly(room.cloth);
+      model.add();
+      SheetViewModel sheet = Objects.requireNonNull(model.openProperty().get());
+      sheet.fields().field("sheet-name").text().set("Grey top");
+      sheet.save();
+      model.close();
+      assertThat(model.openProperty().get()).isNull();
+      SheetsViewModel.Line line = model.lines().get(0);
+      assertThat(line.kind()).isEqualTo("fitted top");
+      assertThat(line.whose()).isEqualTo("Ada Pier");
+      assertThat(line.cloth()).isEqualTo("none chosen yet");
+      session.namesHiddenProperty().set(true);
+      assertThat(model.lines().get(0).whose()).isEqualTo("S01");
+      model.open(line.sheet());
+      assertThat(Objects.requireNonNull(model.openProperty().get()).fields().text("sheet-name"))
+          .isEqualTo("Grey top");
+    }
+  }
+
+  @Test
+  void whatIsTypedStaysUntilSomebodyElseSitsDown() {
+    try (Classroom room = Classroom.in(folder.resolve("b.walebook"))) {
+      Session session = Sessions.of(room);
+      session.studentProperty().set(room.first);
+      SheetsViewModel model = new SheetsViewModel(session, Unit.MM);
+      model.add();
+      Objects.requireNonNull(model.openProperty().get())
+          .fields()
+          .field("body-chest")
+          .text()
+          .set("903");
+      model.close();
+      model.add();
+      assertThat(Objects.requireNonNull(model.openProperty().get()).fields().text("body-chest"))
+          .isEqualTo("903");
+      session.studentProperty().set(room.second);
+      assertThat(model.openProperty().get()).isNull();
+      model.add();
+      assertThat(Objects.requireNonNull(model.openProperty().get()).fields().text("body-chest"))
+          .isEmpty();
+    }
+  }
+}
