@@ -93,7 +93,7 @@ final class LogPieces {
           terminal.out().println(saved.value().code());
           terminal.out().flush();
         } else {
-          RunCommand.complain(terminal, false, atLine(saved.problems(), number));
+          RunCommand.complain(terminal, false, atLine(saved.problems(), number), true);
           exit = Exit.REFUSED;
         }
       }

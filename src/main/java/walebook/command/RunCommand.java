@@ -61,7 +61,8 @@ public final class RunCommand {
     try {
       return job.work().run(typed, terminal);
     } catch (Refused e) {
-      complain(terminal, job.json() && typed.has("json"), e.problems());
+      boolean sure = job.options().contains(Job.SURE);
+      complain(terminal, job.json() && typed.has("json"), e.problems(), sure);
       return e.exit();
     } catch (BookTrouble e) {
       Problem problem =
@@ -70,18 +71,22 @@ public final class RunCommand {
               new Place.Path(typed.text("book", "")),
               String.valueOf(e.getMessage()),
               e.code());
-      complain(terminal, job.json() && typed.has("json"), List.of(problem));
+      complain(terminal, job.json() && typed.has("json"), List.of(problem), false);
       return Exit.NO_BOOK;
     }
   }
 
-  /** Each problem on a line of its own: where, what was found, what is wanted. */
-  static void complain(Terminal terminal, boolean json, List<Problem> problems) {
+  /**
+   * Each problem on a line of its own: where, what was found, what is wanted.
+   *
+   * @param sure whether the command can be told that what is unlikely is right
+   */
+  static void complain(Terminal terminal, boolean json, List<Problem> problems, boolean sure) {
     Words words = terminal.words();
     for (Problem each : problems) {
       terminal.err().println(json ? ShowProblem.json(each, words) : words.say(each));
     }
-    if (problems.stream().noneMatch(Problem::refuses)) {
+    if (sure && problems.stream().noneMatch(Problem::refuses)) {
       terminal.err().println(terminal.say("command.say.sure"));
     }
   }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Random;
 import java.util.UUID;
+import java.util.function.IntBinaryOperator;
 
 /**
  * Works out who sews which pieces in which order: the control first, then a fair share of cells.
@@ -45,7 +46,8 @@ public final class PlanPieces {
     List<PiecesPlan.Cell> cells = plan.cells();
     List<Integer> shares =
         students.stream().map(each -> plan.tiers().of(each.tier()).cells()).toList();
-    List<List<Integer>> taken = AllotCells.allot(shares, cells.size(), new Random(seed));
+    List<List<Integer>> taken =
+        AllotCells.allot(shares, cells.size(), alike(cells), new Random(seed));
     for (int i = 0; i < students.size(); i++) {
       UUID student = students.get(i).id();
       made.add(student, 1, CONTROL, plan.controlSettings());
@@ -55,6 +57,14 @@ public final class PlanPieces {
       }
     }
     return List.copyOf(made.pieces);
+  }
+
+  /** How many levels two cells have in common. */
+  private static IntBinaryOperator alike(List<PiecesPlan.Cell> cells) {
+    List<List<String>> levels =
+        cells.stream().map(each -> List.of(each.label().split(" "))).toList();
+    return (one, other) ->
+        (int) levels.get(one).stream().filter(levels.get(other)::contains).count();
   }
 
   private void add(UUID student, int place, String cell, Settings settings) {

@@ -29,7 +29,8 @@ public final class PlanReadings {
     int grains = plan.grains().size();
     List<Integer> shares =
         students.stream().map(each -> plan.tiers().of(each.tier()).cells()).toList();
-    List<List<Integer>> taken = AllotCells.allot(shares, plan.cellCount(), new Random(seed));
+    List<List<Integer>> taken =
+        AllotCells.allot(shares, plan.cellCount(), (one, other) -> 0, new Random(seed));
     List<ToMeasure> all = new ArrayList<>();
     for (int i = 0; i < students.size(); i++) {
       int place = 1;

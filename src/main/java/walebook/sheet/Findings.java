@@ -1,9 +1,9 @@
 package walebook.sheet;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import walebook.compare.Extremes;
 import walebook.compare.PieceResult;
 import walebook.compare.SettingRow;
 import walebook.quantity.Show;
@@ -59,23 +59,19 @@ final class Findings {
 
   /** The settings that held most and least often, and whether that may be luck. */
   private static List<Message> ends(TermFacts facts, Words words) {
-    List<SettingRow> pulled =
-        facts.comparison().rows().stream().filter(row -> row.heldInterval() != null).toList();
-    Comparator<SettingRow> byShare = Comparator.comparingDouble(Findings::share);
-    if (pulled.size() < 2) {
+    Extremes ends = Extremes.of(facts.comparison().rows());
+    if (ends == null) {
       return List.of();
     }
-    SettingRow most = pulled.stream().max(byShare).orElseThrow();
-    SettingRow least = pulled.stream().min(byShare).orElseThrow();
-    if (share(most) == share(least)) {
+    if (ends.even()) {
       return List.of(Message.of("sheet.found.no-difference"));
     }
     SettingLabel label = new SettingLabel(facts.comparison(), new Choices(words));
-    boolean luck = interval(most).overlaps(interval(least));
     return List.of(
-        row("sheet.found.most", label, most),
-        row("sheet.found.least", label, least),
-        Message.of(luck ? "sheet.found.may-be-luck" : "sheet.found.apart", n(pulled.size())));
+        row("sheet.found.most", label, ends.most()),
+        row("sheet.found.least", label, ends.least()),
+        Message.of(
+            ends.apart() ? "sheet.found.apart" : "sheet.found.may-be-luck", n(ends.settings())));
   }
 
   private static Message row(String key, SettingLabel label, SettingRow row) {
@@ -87,10 +83,6 @@ final class Findings {
         n(row.held() + row.gave()),
         Show.percent(100 * interval.low()),
         Show.percent(100 * interval.high()));
-  }
-
-  private static double share(SettingRow row) {
-    return Objects.requireNonNull(row.heldShare()).share();
   }
 
   private static Interval interval(SettingRow row) {

@@ -56,10 +56,33 @@ class PlanPiecesTest {
    * (Fisher and Yates, Statistical Tables): each pair once. A greedy plan comes near: no pair is
    * met more than three times, and no treatment more or less than three times.
    */
+  /** Settings can only be told from hands when the same hands sew several of them. */
+  @RepeatedTest(20)
+  void everyStudentComparesWidthsInTheirOwnHands(RepetitionInfo round) {
+    List<PlanStudent> students =
+        java.util.stream.Stream.generate(() -> new PlanStudent(UUID.randomUUID(), Tier.STANDARD))
+            .limit(5)
+            .toList();
+    List<PieceToSew> pieces =
+        PlanPieces.plan(SEAM, 1, students, CLOTHS, round.getCurrentRepetition());
+    for (PlanStudent student : students) {
+      assertThat(
+              pieces.stream()
+                  .filter(each -> each.studentId().equals(student.id()) && !each.control())
+                  .map(each -> each.asked().dialWidth())
+                  .distinct())
+          .hasSizeGreaterThanOrEqualTo(2);
+    }
+  }
+
   @RepeatedTest(20)
   void pairsSpreadOut(RepetitionInfo round) {
     List<List<Integer>> blocks =
-        AllotCells.allot(Collections.nCopies(7, 3), 7, new Random(round.getCurrentRepetition()));
+        AllotCells.allot(
+            Collections.nCopies(7, 3),
+            7,
+            (one, other) -> 0,
+            new Random(round.getCurrentRepetition()));
     int[] times = new int[7];
     Map<Set<Integer>, Integer> pairs = new HashMap<>();
     for (List<Integer> block : blocks) {

@@ -143,6 +143,7 @@ public final class ReadPiece {
         measuredOn == null && !pulls.isEmpty() ? sewnOn : measuredOn);
   }
 
+  // A rest belongs to a reading after release; without one the usual seconds would say nothing.
   private How how() {
     Pull pull = read.choice(PieceField.PULL, Pull.class);
     Double load = read.number(PieceField.LOAD, 1, USUAL_LOAD_G);
@@ -154,7 +155,9 @@ public final class ReadPiece {
         pull,
         load,
         read.number(PieceField.HOLD, 0, USUAL_SECONDS),
-        read.number(PieceField.REST, 0, USUAL_SECONDS));
+        entry.at(PieceField.RELEASED).isEmpty()
+            ? null
+            : read.number(PieceField.REST, 0, USUAL_SECONDS));
   }
 
   private java.util.@Nullable UUID measuredBy() {

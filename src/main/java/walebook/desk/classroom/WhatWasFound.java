@@ -1,22 +1,17 @@
 package walebook.desk.classroom;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import walebook.compare.Comparison;
+import walebook.compare.Extremes;
 import walebook.compare.SettingRow;
 import walebook.quantity.Show;
 import walebook.statistics.Interval;
 import walebook.statistics.Proportion;
-import walebook.statistics.TwoRates;
 import walebook.working.Message;
 
-/**
- * What a comparison says in plain words. Two settings are called different only when Fisher's exact
- * test says so at 5 % after Bonferroni's allowance for having picked the two extremes out of every
- * pair in the table.
- */
+/** What a comparison says in plain words, never more than {@link Extremes} allows. */
 final class WhatWasFound {
   private static final double CONFIDENCE = 0.95;
 
@@ -29,15 +24,9 @@ final class WhatWasFound {
     if (pulled.isEmpty()) {
       return List.of(Message.of("desk.class.found.none-pulled"));
     }
-    Comparator<SettingRow> byShare =
-        Comparator.comparingDouble((SettingRow row) -> share(row).share());
-    SettingRow most =
-        pulled.stream().max(byShare.thenComparingInt(SettingRow::pieces)).orElse(pulled.get(0));
-    SettingRow least =
-        pulled.stream()
-            .min(byShare.thenComparing(SettingRow::pieces, Comparator.reverseOrder()))
-            .orElse(pulled.get(0));
-    if (pulled.size() == 1) {
+    Extremes ends = Extremes.of(pulled);
+    if (ends == null) {
+      SettingRow most = pulled.get(0);
       Interval interval = share(most).wilson(CONFIDENCE);
       says.add(
           Message.of(
@@ -48,9 +37,9 @@ final class WhatWasFound {
               percent(interval.low()),
               percent(interval.high())));
     } else {
-      says.add(two(most, least, pulled.size(), setting));
-      oneHand(most, setting, says);
-      oneHand(least, setting, says);
+      says.add(two(ends, setting));
+      oneHand(ends.most(), setting, says);
+      oneHand(ends.least(), setting, says);
     }
     if (comparison.pieces() > comparison.students()) {
       says.add(Message.of("desk.class.found.hands"));
@@ -58,10 +47,11 @@ final class WhatWasFound {
     return says;
   }
 
-  private static Message two(
-      SettingRow most, SettingRow least, int rows, Function<SettingRow, String> setting) {
+  private static Message two(Extremes ends, Function<SettingRow, String> setting) {
+    SettingRow most = ends.most();
+    SettingRow least = ends.least();
     return Message.of(
-        key(share(most), share(least), rows),
+        key(ends),
         setting.apply(most),
         count(most.held()),
         count(share(most).n()),
@@ -70,14 +60,11 @@ final class WhatWasFound {
         count(share(least).n()));
   }
 
-  private static String key(Proportion most, Proportion least, int rows) {
-    if (most.share() == least.share()) {
+  private static String key(Extremes ends) {
+    if (ends.even()) {
       return "desk.class.found.even";
     }
-    int pairs = rows * (rows - 1) / 2;
-    return new TwoRates(most, least).fisher() * pairs < 1 - CONFIDENCE
-        ? "desk.class.found.differ"
-        : "desk.class.found.luck";
+    return ends.apart() ? "desk.class.found.differ" : "desk.class.found.luck";
   }
 
   private static void oneHand(

@@ -17,12 +17,19 @@ public final class NextField {
         event -> {
           if (event.getCode() == KeyCode.ENTER && !event.isControlDown() && leaves.getAsBoolean()) {
             event.consume();
-            boolean back = event.isShiftDown();
-            Event.fireEvent(
-                node,
-                new KeyEvent(
-                    KeyEvent.KEY_PRESSED, "\t", "\t", KeyCode.TAB, back, false, false, false));
+            tab(node, event.isShiftDown());
           }
         });
+  }
+
+  /** Moves on to what follows a node. */
+  public static void after(Node node) {
+    tab(node, false);
+  }
+
+  private static void tab(Node node, boolean back) {
+    Event.fireEvent(
+        node,
+        new KeyEvent(KeyEvent.KEY_PRESSED, "\t", "\t", KeyCode.TAB, back, false, false, false));
   }
 }

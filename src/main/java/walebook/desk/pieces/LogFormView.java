@@ -90,7 +90,19 @@ final class LogFormView {
     list.setOnAction(pressed -> place.toList());
     Button discard = new Button(words.say("desk.pieces.discard"));
     discard.getStyleClass().add("quiet");
-    discard.setOnAction(pressed -> place.discard());
+    discard.setOnAction(
+        pressed -> {
+          String sure = words.say("desk.pieces.discard-sure");
+          if (discard.getText().equals(sure)) {
+            discard.setText(words.say("desk.pieces.discard"));
+            place.discard();
+          } else {
+            discard.setText(sure);
+          }
+        });
+    discard
+        .focusedProperty()
+        .addListener((from, old, now) -> discard.setText(words.say("desk.pieces.discard")));
     built.lesser(list).lesser(discard).lesser(inTheWay());
     return built;
   }

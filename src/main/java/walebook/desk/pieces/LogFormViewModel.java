@@ -26,6 +26,7 @@ import walebook.problem.Answer;
 import walebook.problem.Place;
 import walebook.problem.Problem;
 import walebook.quantity.Unit;
+import walebook.record.Student;
 import walebook.record.TestPiece;
 
 /** The log form: fields, the verdict that follows the typing, saving, and the draft. */
@@ -161,9 +162,19 @@ public final class LogFormViewModel {
     whole.set("");
     attention.set(null);
     caution.set(cautions.of(next));
-    title.set(next.title());
+    title.set(whose(next) + next.title());
     note.set(next.resumed() ? session.words().say("desk.pieces.resumed") : "");
     follow(next);
+  }
+
+  /** Said large on the form: on a shared screen the next one is somebody else. */
+  private String whose(FormStart next) {
+    Student student = next.room().student(next.entry().studentId());
+    if (student == null) {
+      return "";
+    }
+    boolean hidden = session.namesHiddenProperty().get();
+    return (hidden ? student.alias() : student.name()) + " · ";
   }
 
   /** Saves the piece; a second call confirms what was only asked about. */

@@ -30,7 +30,14 @@ final class ToggleRow extends FlowPane {
     button.setUserData(choice.key());
     button.setWrapText(true);
     button.setAccessibleText(label + ": " + choice.name());
-    button.setOnAction(pressed -> text.set(button.isSelected() ? choice.key() : ""));
+    button.setOnAction(
+        pressed -> {
+          text.set(button.isSelected() ? choice.key() : "");
+          if (button.isSelected()) {
+            // What comes next is typed: the length there, or whatever follows.
+            NextField.after(getChildren().get(getChildren().size() - 1));
+          }
+        });
     NextField.onEnter(
         button,
         () -> {

@@ -188,6 +188,18 @@ class LogTestPieceTest {
   }
 
   @Test
+  void aRestWithoutAReadingAfterItIsNotRecorded() {
+    PieceEntry usual = bench.good().with(PieceField.REST, "60");
+    assertThat(saved(usual).measure().how().restS()).isEqualTo(60);
+    PieceEntry unread = bench.good().with(PieceField.REST, "60").with(PieceField.RELEASED, "");
+    assertThat(saved(unread).measure().how().restS()).isNull();
+  }
+
+  private TestPiece saved(PieceEntry entry) {
+    return bench.log().save(entry, bench.pieceRoom(), false).value();
+  }
+
+  @Test
   void gaveAndHeldNeverBecomeOneNumber() {
     bench.log().save(bench.good(), bench.pieceRoom(), false).value();
     PieceEntry gave =

@@ -1,0 +1,55 @@
+package walebook.compare;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.UUID;
+import org.junit.jupiter.api.Test;
+import walebook.record.SeamEnd;
+
+class ExtremesTest {
+  private static SettingRow row(String level, int held, int gave) {
+    List<PieceResult> results = new ArrayList<>();
+    for (int i = 0; i < held + gave; i++) {
+      results.add(
+          new PieceResult(
+              UUID.randomUUID(),
+              "AAAAAA",
+              UUID.randomUUID(),
+              i < held ? SeamEnd.HELD : SeamEnd.GAVE,
+              50.0,
+              null,
+              null,
+              null,
+              0));
+    }
+    return new SettingRow(List.of(level), results);
+  }
+
+  private static Extremes of(SettingRow... rows) {
+    return Objects.requireNonNull(Extremes.of(List.of(rows)));
+  }
+
+  @Test
+  void aFewLuckyPiecesDoNotWinOverMany() {
+    Extremes ends = of(row("few", 2, 0), row("many", 19, 1), row("one", 0, 1), row("none", 1, 19));
+    assertThat(ends.most().levels()).containsExactly("many");
+    assertThat(ends.least().levels()).containsExactly("none");
+    assertThat(ends.apart()).isTrue();
+  }
+
+  /** Fisher's tea tasting, 4 of 4 against 0 of 4: p = 2/70 = 0.0286 (two-sided; Fisher 1935). */
+  @Test
+  void pickingTheTwoFurthestApartIsAllowedFor() {
+    assertThat(of(row("a", 4, 0), row("b", 0, 4)).apart()).isTrue();
+    assertThat(of(row("a", 4, 0), row("b", 0, 4), row("c", 2, 2)).apart()).isFalse();
+  }
+
+  @Test
+  void oneSettingAloneHasNoExtremes() {
+    assertThat(Extremes.of(List.of(row("a", 3, 1), row("b", 0, 0)))).isNull();
+    assertThat(of(row("a", 2, 2), row("b", 2, 2)).even()).isTrue();
+  }
+}
