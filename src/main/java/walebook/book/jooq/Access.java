@@ -6,11 +6,8 @@ import java.sql.SQLException;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jooq.DSLContext;
@@ -20,8 +17,9 @@ import org.jooq.impl.DSL;
 import walebook.book.sqlite.SqliteLink;
 
 /**
- * Who may use which connection: one thread writes, a few connections read. Steps inside a write
- * join its transaction.
+ * Who may use which connection: one writes at a time, a few read. Steps inside a write join its
+ * transaction. The writer is whoever holds the lock: handing each save to a thread of its own cost
+ * a tenth of the save.
  */
 final class Access implements AutoCloseable {
   private static final int READERS = 3;
@@ -31,8 +29,7 @@ final class Access implements AutoCloseable {
   private final DSLContext write;
   private final Inserts inserts;
   private final BlockingQueue<Connection> readers = new ArrayBlockingQueue<>(READERS);
-  private final ExecutorService writer;
-  private volatile Thread writerThread = Thread.currentThread();
+  private final ReentrantLock writing = new ReentrantLock();
 
   Access(Path file) throws SQLException {
     writeLink = SqliteLink.writer(file);
@@ -42,16 +39,6 @@ final class Access implements AutoCloseable {
     for (int i = 0; i < READERS; i++) {
       readers.add(SqliteLink.reader(file));
     }
-    writer =
-        Executors.newSingleThreadExecutor(
-            task -> {
-              Thread thread = new Thread(task, "book-writer");
-              thread.setDaemon(true);
-              writerThread = thread;
-              return thread;
-            });
-    // Starts the thread now, so that writerThread is the writer's before anyone asks.
-    CompletableFuture.runAsync(() -> {}, writer).join();
   }
 
   private static DSLContext context(Connection link) {
@@ -61,7 +48,7 @@ final class Access implements AutoCloseable {
   }
 
   private boolean isWriter() {
-    return Thread.currentThread() == writerThread;
+    return writing.isHeldByCurrentThread();
   }
 
   /** Reads; inside a write it sees what was written so far. */
@@ -116,42 +103,28 @@ final class Access implements AutoCloseable {
   }
 
   private <T> T onWriter(Callable<T> work) {
-    CompletableFuture<T> done = new CompletableFuture<>();
-    writer.execute(
-        () -> {
-          try {
-            done.complete(Trouble.named(work));
-          } catch (RuntimeException | Error e) {
-            done.completeExceptionally(e);
-          }
-        });
+    writing.lock();
     try {
-      return done.join();
-    } catch (CompletionException e) {
-      if (e.getCause() instanceof RuntimeException cause) {
-        throw cause;
-      }
-      throw e;
+      return Trouble.named(work);
+    } finally {
+      writing.unlock();
     }
   }
 
   @Override
   public void close() {
-    writer.shutdown();
+    writing.lock();
     try {
-      if (!writer.awaitTermination(1, TimeUnit.MINUTES)) {
-        writer.shutdownNow();
-      }
       for (Connection reader : readers) {
         reader.close();
       }
       inserts.close();
       transactions.close();
       writeLink.close();
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
     } catch (SQLException e) {
       throw Trouble.of(e);
+    } finally {
+      writing.unlock();
     }
   }
 }
