@@ -1,5 +1,6 @@
 package walebook.lesson;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** The packs that come with the program, in the order they are taught. */
@@ -9,31 +10,35 @@ public final class BuiltInPacks {
   /** Every built-in pack; a class path can't be listed, so a test holds this to the folder. */
   public static List<PackSource> all() {
     return List.of(
-        new PackInProgram(
+        pack(
             "measuring-stretch",
-            List.of(
-                "after-the-rest.png",
-                "after-the-rest.svg",
-                "gauge-on-fold.png",
-                "gauge-on-fold.svg",
-                "grain-arrows.png",
-                "grain-arrows.svg",
-                "lesson.md",
-                "pack.yaml",
-                "stretch-on-rule.png",
-                "stretch-on-rule.svg")),
-        new PackInProgram(
+            "after-the-rest",
+            "gauge-on-fold",
+            "grain-arrows",
+            "stretch-on-rule"),
+        pack("do-we-measure-alike", "by-the-clock", "nine-readings", "one-length"),
+        pack("what-a-pattern-asks", "met-or-not", "pattern-gauge", "three-answers"),
+        pack(
             "seam-that-stretches",
-            List.of(
-                "held-or-gave.png",
-                "held-or-gave.svg",
-                "lesson.md",
-                "pack.yaml",
-                "ten-stitches.png",
-                "ten-stitches.svg",
-                "test-piece.png",
-                "test-piece.svg",
-                "zigzag-to-scale.png",
-                "zigzag-to-scale.svg")));
+            "held-or-gave",
+            "ten-stitches",
+            "test-piece",
+            "zigzag-to-scale"),
+        pack("needles-for-knits", "blade-sizes", "count-skips", "three-points"),
+        pack(
+            "overlocker-and-allowance",
+            "neckline-smaller",
+            "needle-to-knife",
+            "two-ways-and-a-wrong-one"));
+  }
+
+  /** A pack whose every drawing is there twice, to scale and as the window shows it. */
+  private static PackSource pack(String name, String... drawings) {
+    List<String> files = new ArrayList<>(List.of("lesson.md", "pack.yaml"));
+    for (String drawing : drawings) {
+      files.add(drawing + ".png");
+      files.add(drawing + ".svg");
+    }
+    return new PackInProgram(name, files);
   }
 }
