@@ -29,7 +29,17 @@ public final class BuiltInPacks {
             "overlocker-and-allowance",
             "neckline-smaller",
             "needle-to-knife",
-            "two-ways-and-a-wrong-one"));
+            "two-ways-and-a-wrong-one"),
+        pack("ease-and-fit", "body-and-garment", "share-used", "wider-and-shorter"),
+        pack("which-way-round", "leg-two-ways", "over-the-heel", "three-ways"),
+        pack("hems-that-stretch", "flat-rippled-tunnelled", "hem-piece", "hem-with-tape"),
+        pack("bands-that-lie-flat", "flat-ratio", "half-neckline", "three-bands"),
+        pack(
+            "details-that-keep-the-stretch",
+            "detail-piece",
+            "one-go-or-one-by-one",
+            "what-is-left"),
+        pack("garment-from-scraps", "on-the-scrap", "one-warmer", "weakest-link"));
   }
 
   /** A pack whose every drawing is there twice, to scale and as the window shows it. */
