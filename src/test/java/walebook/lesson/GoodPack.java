@@ -21,7 +21,7 @@ final class GoodPack {
   }
 
   private static Map<String, byte[]> load() {
-    PackSource seam = BuiltInPacks.all().get(1);
+    PackSource seam = Packs.source(NAME);
     Map<String, byte[]> files = new TreeMap<>();
     try {
       for (String file : seam.files().keySet()) {
