@@ -19,11 +19,7 @@ public final class BuiltInPacks {
         pack("do-we-measure-alike", "by-the-clock", "nine-readings", "one-length"),
         pack("what-a-pattern-asks", "met-or-not", "pattern-gauge", "three-answers"),
         pack(
-            "seam-that-stretches",
-            "held-or-gave",
-            "ten-stitches",
-            "test-piece",
-            "zigzag-to-scale"),
+            "seam-that-stretches", "held-or-gave", "ten-stitches", "test-piece", "zigzag-to-scale"),
         pack("needles-for-knits", "blade-sizes", "count-skips", "three-points"),
         pack(
             "overlocker-and-allowance",

@@ -160,7 +160,8 @@ class PackExamplesTest {
             .formatted(
                 Show.upTo(LengthChange.percent(100, 106), 1),
                 Show.upTo(LengthChange.percent(100, 103), 1)),
-        "gave at 118 mm, thread below. %s %%".formatted(Show.upTo(LengthChange.percent(100, 118), 1)));
+        "gave at 118 mm, thread below. %s %%"
+            .formatted(Show.upTo(LengthChange.percent(100, 118), 1)));
   }
 
   @Test
@@ -171,10 +172,7 @@ class PackExamplesTest {
       says(
           pack,
           "| %s × 188 | %s mm | %s mm |"
-              .formatted(
-                  ratio,
-                  Show.fixed(band.lengthMm(), 0),
-                  Show.fixed(band.cutLengthMm(), 0)));
+              .formatted(ratio, Show.fixed(band.lengthMm(), 0), Show.fixed(band.cutLengthMm(), 0)));
     }
     BandPlan half = new BandPlan(188, 0.75, 15, 10, 10);
     assertThat(half.flatRatio(Math.PI)).isCloseTo(0.75, within(0.005));

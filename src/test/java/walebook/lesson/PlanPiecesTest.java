@@ -19,8 +19,7 @@ import walebook.record.Grain;
 import walebook.record.Tier;
 
 class PlanPiecesTest {
-  private static final PiecesPlan SEAM =
-      (PiecesPlan) Packs.named("seam-that-stretches").plan();
+  private static final PiecesPlan SEAM = (PiecesPlan) Packs.named("seam-that-stretches").plan();
   private static final UUID JERSEY = new UUID(0, 100);
   private static final UUID RIB = new UUID(0, 101);
   private static final Map<String, UUID> CLOTHS = Map.of("a", JERSEY, "b", RIB);
@@ -138,8 +137,7 @@ class PlanPiecesTest {
 
   @Test
   void readingsAreSharedOutTheSameWay() {
-    ReadingsPlan plan =
-        (ReadingsPlan) Packs.named("measuring-stretch").plan();
+    ReadingsPlan plan = (ReadingsPlan) Packs.named("measuring-stretch").plan();
     List<PlanStudent> students = students(12, new Random(4));
     List<PlanReadings.ToMeasure> all = PlanReadings.plan(plan, students, CLOTHS, 4);
     Map<String, Integer> times = new HashMap<>();

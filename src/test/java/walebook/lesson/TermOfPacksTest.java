@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import walebook.record.Pull;
 import walebook.record.Tier;
 import walebook.seam.Fault;
 import walebook.tables.SharedTables;
@@ -59,11 +60,13 @@ class TermOfPacksTest {
               Set.of("Sew the control piece", "Sew your own pieces", "Stretch once, and count")),
           Map.entry(
               "overlocker-and-allowance",
-              Set.of("Sew the control piece", "Sew your own pieces", "Measure the edge, then pull")),
+              Set.of(
+                  "Sew the control piece", "Sew your own pieces", "Measure the edge, then pull")),
           Map.entry("ease-and-fit", Set.of("Measure what each cloth gives and gives back")),
           Map.entry(
               "which-way-round",
-              Set.of("Sew the control piece", "Sew your own pieces", "Measure the edge, then pull")),
+              Set.of(
+                  "Sew the control piece", "Sew your own pieces", "Measure the edge, then pull")),
           Map.entry(
               "hems-that-stretch",
               Set.of(
@@ -74,9 +77,7 @@ class TermOfPacksTest {
           Map.entry(
               "bands-that-lie-flat",
               Set.of(
-                  "Sew the control piece",
-                  "Sew your own bands",
-                  "Steam, wait, measure and grade")),
+                  "Sew the control piece", "Sew your own bands", "Steam, wait, measure and grade")),
           Map.entry(
               "details-that-keep-the-stretch",
               Set.of("Sew the control piece", "Sew your own pieces", "Pull, rest, and look")),
@@ -243,11 +244,12 @@ class TermOfPacksTest {
       plan.factors().forEach(each -> values.addAll(each.levels()));
       wants(keys, "overlocker-knife", values.contains("overlocker"));
       wants(keys, "twin-needle", values.contains("twin-stretch"));
-      wants(keys, "snapping-thread", pack.measure().how().pull().key().equals("firm"));
+      wants(keys, "snapping-thread", pack.measure().pull() == Pull.FIRM);
     } else {
       assertThat(keys).contains("elastic-snap");
     }
-    wants(keys, "iron", speaksOf.test("\\b[Ii]rons?\\b|\\b[Ss]team\\b|\\b[Pp]ress(ed)? (it|under)"));
+    wants(
+        keys, "iron", speaksOf.test("\\b[Ii]rons?\\b|\\b[Ss]team\\b|\\b[Pp]ress(ed)? (it|under)"));
     wants(keys, "fusible", speaksOf.test("[Ff]usible|[Ff]use\\b"));
     wants(keys, "scissors", speaksOf.test("[Ss]hears|[Ss]cissors|[Rr]otary"));
     wants(keys, "latex", speaksOf.test("\\b[Cc]lear elastic\\b"));
