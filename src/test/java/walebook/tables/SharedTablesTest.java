@@ -15,7 +15,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 import walebook.cloth.RecoveryBand;
 import walebook.problem.Place;
 import walebook.problem.Problem;
-import walebook.seam.Fault;
 import walebook.seam.GrowthBand;
 import walebook.seam.StitchType;
 
@@ -92,11 +91,13 @@ class SharedTablesTest {
   }
 
   @Test
-  void everyRemedyReadsAsWritten() throws IOException {
+  void everyCauseAndRemedyReadsAsWritten() throws IOException {
     String text = Files.readString(Path.of("shared", "faults.csv"));
     long written = text.chars().filter(sign -> sign == '{').count();
     long read =
-        SharedTables.read().faults().stream().map(Fault::remedies).mapToLong(List::size).sum();
+        SharedTables.read().faults().stream()
+            .mapToLong(each -> each.remedies().size() + each.causes().size())
+            .sum();
     assertThat(read).isEqualTo(written);
   }
 
