@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.ContentDisplay;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.Fold;
@@ -88,10 +89,13 @@ final class CausesPane extends VBox {
       line.getChildren().add(Texts.caption(words.say("desk.pieces.nothing-left")));
       return line;
     }
-    Button sew = new Button(words.say(doIt, cause.nextSays()));
-    sew.setWrapText(true);
+    String sewSays = words.say(doIt, cause.nextSays());
+    // A label inside, since a button by itself does not grow with its wrapped text.
+    Button sew = new Button("", Texts.text(sewSays));
+    sew.setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
+    sew.setMaxWidth(Double.MAX_VALUE);
     sew.getStyleClass().add("cause-next");
-    sew.setAccessibleText(cause.says() + ". " + cause.why() + " " + sew.getText());
+    sew.setAccessibleText(cause.says() + ". " + cause.why() + " " + sewSays);
     sew.setOnAction(pressed -> choose.accept(next));
     if (first == null && open) {
       first = sew;

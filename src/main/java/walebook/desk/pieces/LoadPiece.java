@@ -49,22 +49,22 @@ final class LoadPiece {
             .filter(each -> each.key().equals(piece.setting().stitchType()))
             .findFirst()
             .orElse(null);
+    PieceRoom room = LoadPieceRoom.of(book, tables, piece.whose().classId(), piece);
     PieceLines lines = new PieceLines(words, say);
     return new WholePiece(
         id,
         PieceCode.spoken(piece.code()),
         who(piece),
-        lines.settings(piece),
+        lines.settings(piece, room.machine(piece.setting().machineId())),
         lines.measures(piece),
         lines.seen(piece),
         Meaning.of(piece.measure(), piece.setting(), type, say.judge(piece), say.unit()),
-        causes(piece),
+        causes(piece, room),
         chain(piece),
         book.photos().ofPiece(id));
   }
 
-  private List<CauseCard> causes(TestPiece piece) {
-    PieceRoom room = LoadPieceRoom.of(book, tables, piece.whose().classId(), piece);
+  private List<CauseCard> causes(TestPiece piece, PieceRoom room) {
     List<TestPiece> chain = book.pieces().chainOf(piece.id());
     return CauseCard.of(new FindCauses(room, tables).of(piece, chain), words, room);
   }

@@ -56,6 +56,9 @@ final class LogFormView {
 
   /** Puts the focus where the hands go on: on the pull, since the plan fills what is before it. */
   void begin() {
+    // A scrolled field has no scene before the first layout, and could not take the focus.
+    frame.applyCss();
+    frame.layout();
     PieceField inHand = model.inHand();
     if (inHand != null && model.field(inHand).textProperty().get().isBlank()) {
       views.focus(inHand);

@@ -313,7 +313,7 @@ public final class LogFormViewModel {
     fields.found(
         ReadPiece.read(entry, now.room(), today, session.clock().instant(), "AAAAAA", null)
             .problems());
-    settingsSays.set(SettingsSoFar.says(fields));
+    settingsSays.set(SettingsSoFar.says(session.words(), fields));
     PieceSoFar soFar = PieceSoFar.of(entry, now.room(), today);
     meaning.set(Meaning.of(soFar, entry, now.room()));
     causes.set(
