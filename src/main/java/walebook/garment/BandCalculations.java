@@ -6,8 +6,8 @@ import static walebook.garment.GarmentInputs.OVER;
 import static walebook.garment.GarmentInputs.STRETCH_MAYBE;
 import static walebook.garment.GarmentInputs.STRETCH_U;
 import static walebook.working.Input.Kind.LENGTH;
-import static walebook.working.Input.Kind.NUMBER;
 import static walebook.working.Input.Kind.LENGTHS;
+import static walebook.working.Input.Kind.NUMBER;
 import static walebook.working.Input.Kind.NUMBERS;
 import static walebook.working.Input.Kind.WHOLE;
 

@@ -16,11 +16,11 @@ import walebook.problem.Problem;
 import walebook.quantity.Unit;
 import walebook.seam.SeamCalculations;
 import walebook.tables.SharedTables;
+import walebook.words.Words;
 import walebook.working.Calculation;
 import walebook.working.Input;
 import walebook.working.Verdict;
 import walebook.working.Working;
-import walebook.words.Words;
 
 /** What people get wrong at the board: each is named at its field, and nothing is guessed. */
 class BadInputTest {
@@ -78,7 +78,10 @@ class BadInputTest {
     Answer<Working> answer = run(call);
     assertThat(answer.isGood()).isTrue();
     Problem asked =
-        answer.problems().stream().filter(each -> each.code().equals(code)).findFirst().orElseThrow();
+        answer.problems().stream()
+            .filter(each -> each.code().equals(code))
+            .findFirst()
+            .orElseThrow();
     assertThat(asked.refuses()).isFalse();
     assertThat(asked.wanted()).contains(meant);
   }
@@ -115,12 +118,16 @@ class BadInputTest {
   /** Whatever stands in a field, a calculation answers or refuses; it never falls over. */
   @Test
   void nothingCrashesWhateverIsTyped() {
-    String[] rubbish = {"", " ", "0", "-1", "1e9", "NaN", "∞", "ten", "1/0", ";", "9 9", "99999999"};
+    String[] rubbish = {
+      "", " ", "0", "-1", "1e9", "NaN", "∞", "ten", "1/0", ";", "9 9", "99999999"
+    };
     for (Calculation calculation : everyCalculation()) {
       for (Input bad : calculation.inputs()) {
         for (String text : rubbish) {
           Map<String, String> typed = new HashMap<>();
-          calculation.inputs().stream().filter(Input::required).forEach(in -> typed.put(in.name(), "100"));
+          calculation.inputs().stream()
+              .filter(Input::required)
+              .forEach(in -> typed.put(in.name(), "100"));
           typed.put(bad.name(), text);
           Answer<Working> answer = calculation.runTyped(typed, Unit.MM);
           assertThat(answer.isGood() || !answer.problems().isEmpty())

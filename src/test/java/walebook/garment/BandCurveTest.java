@@ -71,14 +71,10 @@ class BandCurveTest {
           double width = between(random, 5, 30);
           double slope = between(random, 0, 80);
           double phi = Math.toRadians(slope);
-          double opening =
-              length(t -> new Point(radius * Math.cos(t), radius * Math.sin(t), 0));
+          double opening = length(t -> new Point(radius * Math.cos(t), radius * Math.sin(t), 0));
           double up = radius - width * Math.cos(phi);
           double free =
-              length(
-                  t ->
-                      new Point(
-                          up * Math.cos(t), up * Math.sin(t), width * Math.sin(phi)));
+              length(t -> new Point(up * Math.cos(t), up * Math.sin(t), width * Math.sin(phi)));
           double flat = new BandPlan(opening, 0.8, width, 6, 6).flatRatio(BandFlat.turn(slope));
           assertThat(flat * opening).isCloseTo(free, within(0.01));
         });

@@ -167,12 +167,10 @@ class LikelyCausesTest {
 
   @Test
   void whatIsAtItsEndOrAlreadySoIsPassedOver() {
-    LikelyCause pressure =
-        LikelyCauses.of(fault("feed-marks"), piece("", "pressure=lower")).get(0);
+    LikelyCause pressure = LikelyCauses.of(fault("feed-marks"), piece("", "pressure=lower")).get(0);
     assertThat(pressure.next()).isNull();
     assertThat(pressure.passedOver()).extracting(m -> m.key()).contains("seam.next.at-the-end");
-    NextTry needle =
-        next("skipped-stitches", "blunt needle", piece("", "needle-point=stretch"));
+    NextTry needle = next("skipped-stitches", "blunt needle", piece("", "needle-point=stretch"));
     assertThat(needle.remedy().factor()).isEqualTo(Factor.NEEDLE_NEW);
   }
 
@@ -199,7 +197,9 @@ class LikelyCausesTest {
     }
   }
 
-  /** Property: whatever is known, the order is the same each time, and nothing is lost or doubled. */
+  /**
+   * Property: whatever is known, the order is the same each time, and nothing is lost or doubled.
+   */
   @Test
   void theOrderIsDeterministicAndComplete() {
     Seeded.cases(
@@ -212,14 +212,14 @@ class LikelyCausesTest {
           assertThat(once)
               .extracting(LikelyCause::cause)
               .containsExactlyInAnyOrderElementsOf(fault.causes());
-          assertThat(once)
-              .extracting(LikelyCause::standing)
-              .isSortedAccordingTo(Enum::compareTo);
+          assertThat(once).extracting(LikelyCause::standing).isSortedAccordingTo(Enum::compareTo);
           assertThat(once).allMatch(each -> !each.reasons().isEmpty());
         });
   }
 
-  /** Property: a next piece moves its one factor the way its remedy says, and never where it was. */
+  /**
+   * Property: a next piece moves its one factor the way its remedy says, and never where it was.
+   */
   @Test
   void everyNextPieceMovesItsOneFactor() {
     Seeded.cases(
@@ -263,6 +263,13 @@ class LikelyCausesTest {
     set.put(Factor.NEEDLE_POINT, List.of("jersey", "stretch").get(random.nextInt(2)));
     set.put(Factor.PRESSURE, List.of("lower", "normal", "higher").get(random.nextInt(3)));
     return new PieceAtHand(
-        traits, set, Set.of(), List.of("301", "304", "504", "514"), SIZES, null, Map.of(), Set.of());
+        traits,
+        set,
+        Set.of(),
+        List.of("301", "304", "504", "514"),
+        SIZES,
+        null,
+        Map.of(),
+        Set.of());
   }
 }

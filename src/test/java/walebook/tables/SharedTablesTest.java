@@ -71,7 +71,8 @@ class SharedTablesTest {
 
   @Test
   void usualRangesOfAClothAreRanges() {
-    // Common practice: no knit of a class weighs under 50 or over 800 g/m², nor stretches over 250 %.
+    // Common practice: no knit of a class weighs under 50 or over 800 g/m², nor stretches over 250
+    // %.
     for (FabricKind each : SharedTables.read().fabricKinds()) {
       assertThat(each.massFrom()).as(each.key()).isBetween(50.0, each.massTo());
       assertThat(each.massTo()).as(each.key()).isLessThanOrEqualTo(800);

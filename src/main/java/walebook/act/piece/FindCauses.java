@@ -74,18 +74,14 @@ public final class FindCauses {
   }
 
   private PieceAtHand piece(
-      @Nullable ClothUse cloth,
-      @Nullable Setting setting,
-      FaultSeen seen,
-      List<TestPiece> chain) {
+      @Nullable ClothUse cloth, @Nullable Setting setting, FaultSeen seen, List<TestPiece> chain) {
     Machine machine = setting == null ? null : room.machine(setting.machineId());
     Map<Factor, Set<String>> tried = new EnumMap<>(Factor.class);
     Set<String> byHand = new HashSet<>();
     for (TestPiece each : chain) {
       PieceTraits.set(each.setting())
           .forEach(
-              (factor, text) ->
-                  tried.computeIfAbsent(factor, key -> new HashSet<>()).add(text));
+              (factor, text) -> tried.computeIfAbsent(factor, key -> new HashSet<>()).add(text));
       if (each.parent() != null) {
         byHand.add(each.parent().byHand());
       }

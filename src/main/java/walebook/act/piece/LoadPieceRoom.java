@@ -26,7 +26,8 @@ public final class LoadPieceRoom {
       Book book, SharedTables tables, UUID classId, @Nullable TestPiece piece) {
     return new PieceRoom(
         book.cloths().all().stream()
-            .filter(each -> inUse(each) || piece != null && each.id().equals(piece.cloth().clothId()))
+            .filter(
+                each -> inUse(each) || piece != null && each.id().equals(piece.cloth().clothId()))
             .toList(),
         book.machines().all().stream()
             .filter(

@@ -60,7 +60,12 @@ public final class ReadPiece {
    * @param parent the piece that it tries again, with what was changed; null when there is none
    */
   public static Answer<TestPiece> read(
-      PieceEntry entry, PieceRoom room, LocalDate today, Instant now, String code, @Nullable Parent parent) {
+      PieceEntry entry,
+      PieceRoom room,
+      LocalDate today,
+      Instant now,
+      String code,
+      @Nullable Parent parent) {
     return new ReadPiece(entry, room).piece(today, now, code, parent);
   }
 

@@ -31,8 +31,7 @@ record CauseCard(String fault, String title, List<Line> likely, List<Line> ruled
    * @param next the one change to sew next; null when there is none left
    * @param nextSays the change in words; empty when there is none
    */
-  record Line(
-      String says, boolean speaks, String why, @Nullable NextTry next, String nextSays) {}
+  record Line(String says, boolean speaks, String why, @Nullable NextTry next, String nextSays) {}
 
   CauseCard {
     likely = List.copyOf(likely);

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.ContentDisplay;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.Fold;
@@ -84,15 +84,16 @@ final class CausesPane extends VBox {
     String says = words.say("desk.pieces.cause", place, cause.says());
     VBox line = new VBox(Texts.text(says, "strong"), Texts.caption(cause.why()));
     line.getStyleClass().addAll("cause", cause.speaks() ? "speaks" : "open");
+    // Where there is little height the pane scrolls, rather than cut a button's second line off.
+    line.setMinHeight(Region.USE_PREF_SIZE);
     NextTry next = cause.next();
     if (next == null) {
       line.getChildren().add(Texts.caption(words.say("desk.pieces.nothing-left")));
       return line;
     }
     String sewSays = words.say(doIt, cause.nextSays());
-    // A label inside, since a button by itself does not grow with its wrapped text.
-    Button sew = new Button("", Texts.text(sewSays));
-    sew.setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
+    Button sew = new Button(sewSays);
+    sew.setWrapText(true);
     sew.setMaxWidth(Double.MAX_VALUE);
     sew.getStyleClass().add("cause-next");
     sew.setAccessibleText(cause.says() + ". " + cause.why() + " " + sewSays);

@@ -38,7 +38,6 @@ record FormStart(
   /** A new piece, from the plan or of one's own. */
   static FormStart fresh(
       PieceEntry entry, PieceRoom room, String title, int readings, boolean resumed, String note) {
-    return new FormStart(
-        entry, null, room, title, readings, resumed, note, null, List.of(), null);
+    return new FormStart(entry, null, room, title, readings, resumed, note, null, List.of(), null);
   }
 }

@@ -178,7 +178,7 @@ public final class LogFormViewModel {
     filling = false;
     edits.set(0);
     kept = 0;
-    settingsOpen.set(next.entry().plannedId() == null);
+    settingsOpen.set(next.entry().plannedId() == null || next.mending() != null);
     askedAbout = List.of();
     asking.set(false);
     whole.set("");
@@ -208,8 +208,7 @@ public final class LogFormViewModel {
       return;
     }
     busy.set(true);
-    SavePiece act =
-        new SavePiece(session, now.room(), now.mending(), List.copyOf(photos.photos()));
+    SavePiece act = new SavePiece(session, now.room(), now.mending(), List.copyOf(photos.photos()));
     PieceEntry entry = fields.typed(now.entry());
     List<Problem> confirmed = askedAbout;
     session

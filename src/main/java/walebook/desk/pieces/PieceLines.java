@@ -7,9 +7,9 @@ import org.jspecify.annotations.Nullable;
 import walebook.act.piece.PieceField;
 import walebook.desk.pieces.WholePiece.Line;
 import walebook.quantity.Show;
+import walebook.record.Dial;
 import walebook.record.FaultSeen;
 import walebook.record.How;
-import walebook.record.Dial;
 import walebook.record.Keyed;
 import walebook.record.Machine;
 import walebook.record.Measure;
@@ -44,7 +44,8 @@ final class PieceLines {
     lines.add(PieceField.MACHINE, say.name(set.machineId()));
     lines.add(PieceField.STITCH, set.stitchName() + number(set.stitchType()));
     lines.add(PieceField.DIAL_WIDTH, dial(machine, Dial.WIDTH, set.dialWidth(), set.sewnWidthMm()));
-    lines.add(PieceField.DIAL_LENGTH, dial(machine, Dial.LENGTH, set.dialLength(), set.sewnLengthMm()));
+    lines.add(
+        PieceField.DIAL_LENGTH, dial(machine, Dial.LENGTH, set.dialLength(), set.sewnLengthMm()));
     if (set.needle() != null) {
       lines.add(
           PieceField.NEEDLE_POINT, choice(set.needle().point()) + ", Nm " + set.needle().nm());

@@ -27,8 +27,7 @@ final class SavePiece {
    *
    * @param mending the piece in the book that is saved over, or null for a new one
    */
-  SavePiece(
-      Session session, PieceRoom room, @Nullable TestPiece mending, List<ReadyPhoto> photos) {
+  SavePiece(Session session, PieceRoom room, @Nullable TestPiece mending, List<ReadyPhoto> photos) {
     this.session = session;
     this.room = room;
     this.mending = mending;
@@ -44,8 +43,7 @@ final class SavePiece {
     Answer<TestPiece> answer = save(entry, false, false);
     boolean onlyAsks = answer.problems().stream().noneMatch(Problem::refuses);
     if (!answer.isGood() && onlyAsks && new HashSet<>(confirmed).containsAll(answer.problems())) {
-      boolean over =
-          confirmed.stream().anyMatch(each -> each.code().equals(MendTestPiece.STALE));
+      boolean over = confirmed.stream().anyMatch(each -> each.code().equals(MendTestPiece.STALE));
       answer = save(entry, true, over);
     }
     if (answer.isGood()) {

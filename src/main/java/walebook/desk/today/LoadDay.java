@@ -65,8 +65,7 @@ final class LoadDay {
       rows.add(row(rows.size() + 1, line));
     }
     PlannedPiece next = plan.next();
-    return new MyDay(
-        rows, plan.done(), next == null ? null : next(next, classId), recent(plan));
+    return new MyDay(rows, plan.done(), next == null ? null : next(next, classId), recent(plan));
   }
 
   private PlanRow row(int number, MyPlan.Line line) {
@@ -106,7 +105,8 @@ final class LoadDay {
     if (asked.readings() > 1) {
       settings.add(words.say("desk.today.next-readings", asked.readings()));
     }
-    return new NextPiece(planned.id(), PieceCode.spoken(planned.code()), settings, picture(planned, classId));
+    return new NextPiece(
+        planned.id(), PieceCode.spoken(planned.code()), settings, picture(planned, classId));
   }
 
   private List<RecentPiece> recent(MyPlan plan) {

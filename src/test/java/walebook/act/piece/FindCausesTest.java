@@ -41,8 +41,7 @@ class FindCausesTest {
 
   private List<LikelyCause> causes(TestPiece piece) {
     List<TestPiece> chain = bench.room.book.pieces().chainOf(piece.id());
-    List<FaultCauses> found =
-        new FindCauses(bench.pieceRoom(), Bench.TABLES).of(piece, chain);
+    List<FaultCauses> found = new FindCauses(bench.pieceRoom(), Bench.TABLES).of(piece, chain);
     assertThat(found).hasSize(1);
     return found.get(0).causes();
   }
@@ -156,8 +155,7 @@ class FindCausesTest {
     return switch (remedy.factor()) {
       case WIDTH, LENGTH, DIFFERENTIAL_FEED -> remedy.size() == null ? "" : "3.7";
       case NEEDLE_SIZE -> "100";
-      case TENSION_TOP, PRESSURE ->
-          remedy.direction() == Remedy.Direction.UP ? "higher" : "lower";
+      case TENSION_TOP, PRESSURE -> remedy.direction() == Remedy.Direction.UP ? "higher" : "lower";
       case STITCH ->
           remedy.stitches().stream()
               .map(Remedy.Target::stitch)

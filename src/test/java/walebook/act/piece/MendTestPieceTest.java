@@ -48,8 +48,7 @@ class MendTestPieceTest {
   }
 
   private MendTestPiece mend() {
-    return new MendTestPiece(
-        bench.room.book, Clock.offset(Classroom.CLOCK, Duration.ofMinutes(5)));
+    return new MendTestPiece(bench.room.book, Clock.offset(Classroom.CLOCK, Duration.ofMinutes(5)));
   }
 
   private Answer<TestPiece> save(PieceEntry entry, boolean over) {
@@ -96,8 +95,7 @@ class MendTestPieceTest {
   @Test
   void somebodyElsesSaveIsAskedAboutBeforeItGivesWay() {
     PieceEntry mine = MendTestPiece.typed(piece, bench.pieceRoom()).with(PieceField.REMARK, "mine");
-    TestPiece theirs =
-        save(mine.with(PieceField.REMARK, "theirs"), false).value();
+    TestPiece theirs = save(mine.with(PieceField.REMARK, "theirs"), false).value();
     Answer<TestPiece> asked = save(mine, false);
     assertThat(asked.problems()).extracting(Problem::code).containsExactly(MendTestPiece.STALE);
     assertThat(asked.problems().get(0).refuses()).isFalse();

@@ -21,7 +21,6 @@ import walebook.seam.Factor;
 import walebook.seam.NextTry;
 import walebook.seam.Remedy;
 
-
 @SuppressWarnings("NullAway.Init")
 class PiecesViewModelTest {
   @TempDir Path folder;
@@ -133,7 +132,7 @@ class PiecesViewModelTest {
     made.room.book.pieces().add(piece);
     place.open(piece.id());
     place.mend(piece.id());
-    assertThat(place.form().titleProperty().get()).contains("mended");
+    assertThat(place.form().titleProperty().get()).contains("mending");
     place.form().field(PieceField.END_LENGTH).textProperty().set("14");
     place.toList();
     place.mend(piece.id());
@@ -150,6 +149,28 @@ class PiecesViewModelTest {
     assertThat(made.room.book.pieces().list(PieceFilter.ALL)).hasSize(1);
     place.mend(piece.id());
     assertThat(place.form().field(PieceField.END_LENGTH).textProperty().get()).isEqualTo("146");
+  }
+
+  @Test
+  void aDialBeyondTheMachinesCardIsSaidToBeGuessed() {
+    place.logNext();
+    place.form().field(PieceField.DIAL_LENGTH).textProperty().set("4");
+    place.form().field(PieceField.END).textProperty().set("held");
+    place.form().field(PieceField.END_LENGTH).textProperty().set("155");
+    place.form().save();
+    WholePiece shown = Objects.requireNonNull(place.piece().pieceProperty().get());
+    // The card was read at 2.5 alone, 2.2 mm: drawn on to 4 it makes 3.52 mm.
+    assertThat(shown.settings())
+        .extracting(WholePiece.Line::value)
+        .anyMatch(each -> each.startsWith("4 on the dial, 3.52 mm guessed"));
+  }
+
+  @Test
+  void layersAreCountedInWords() {
+    place.logNext();
+    assertThat(place.form().settingsSaysProperty().get()).contains("2 layers");
+    place.form().field(PieceField.LAYERS).textProperty().set("1");
+    assertThat(place.form().settingsSaysProperty().get()).contains("one layer");
   }
 
   @Test
