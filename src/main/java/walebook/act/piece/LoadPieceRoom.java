@@ -24,15 +24,14 @@ public final class LoadPieceRoom {
    */
   public static PieceRoom of(
       Book book, SharedTables tables, UUID classId, @Nullable TestPiece piece) {
+    UUID cloth = piece == null ? null : piece.cloth().clothId();
+    UUID machine = piece == null ? null : piece.setting().machineId();
     return new PieceRoom(
         book.cloths().all().stream()
-            .filter(
-                each -> inUse(each) || piece != null && each.id().equals(piece.cloth().clothId()))
+            .filter(each -> inUse(each) || each.id().equals(cloth))
             .toList(),
         book.machines().all().stream()
-            .filter(
-                each ->
-                    inUse(each) || piece != null && each.id().equals(piece.setting().machineId()))
+            .filter(each -> inUse(each) || each.id().equals(machine))
             .toList(),
         book.enrolments().everyoneOf(classId),
         tables.stitchTypes(),
