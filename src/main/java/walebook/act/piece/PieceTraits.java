@@ -70,7 +70,7 @@ final class PieceTraits {
         Trait.STABILISER,
         stay
             ? Known.word("some", setting.stabiliser())
-            : Known.word("none", Message.name("seam.trait.none")));
+            : Known.word("none", Message.name("act.piece.none")));
     choice(traits, Trait.MACHINE, setting.machineKind());
   }
 
