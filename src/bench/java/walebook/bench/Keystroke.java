@@ -104,7 +104,7 @@ public class Keystroke {
     String[] strokes = {"1", "15", "152", "152.5"};
     PieceEntry typed = entry.with(PieceField.END_LENGTH, strokes[stroke++ % strokes.length]);
     Answer<TestPiece> read =
-        ReadPiece.read(typed, room, LocalDate.now(clock), clock.instant(), CODE, "");
+        ReadPiece.read(typed, room, LocalDate.now(clock), clock.instant(), CODE, null);
     if (!read.isGood()) {
       throw new IllegalStateException(read.problems().toString());
     }

@@ -55,6 +55,11 @@ public final class Form {
     problems.add(Problem.refuse(code, Place.field(field), text(field), wanted));
   }
 
+  /** Refuses a part of what stands in a field. */
+  public void refuse(String field, String code, String found, String wanted) {
+    problems.add(Problem.refuse(code, Place.field(field), found, wanted));
+  }
+
   public void ask(String field, String code, String wanted) {
     problems.add(Problem.ask(code, Place.field(field), text(field), wanted));
   }

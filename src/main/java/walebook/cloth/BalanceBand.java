@@ -37,8 +37,10 @@ public record BalanceBand(
    * @throws IllegalArgumentException when no band holds it
    */
   public static BalanceBand holding(List<BalanceBand> bands, double larger, double share) {
+    double most = bands.stream().mapToDouble(BalanceBand::largerBelow).max().orElse(larger);
+    double within = Math.min(Math.nextDown(most), larger);
     return bands.stream()
-        .filter(band -> larger >= band.largerFrom && larger < band.largerBelow)
+        .filter(band -> within >= band.largerFrom && within < band.largerBelow)
         .filter(band -> share >= band.shareFrom && share < band.shareBelow)
         .findFirst()
         .orElseThrow(

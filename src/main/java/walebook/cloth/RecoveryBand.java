@@ -24,13 +24,16 @@ public record RecoveryBand(
   }
 
   /**
-   * The band a recovery falls into.
+   * The band a recovery falls into; beyond the table's ends the band at that end.
    *
-   * @throws IllegalArgumentException when no band holds it
+   * @throws IllegalArgumentException when it is no number or there is no band
    */
   public static RecoveryBand holding(List<RecoveryBand> bands, double percent) {
+    double least = bands.stream().mapToDouble(RecoveryBand::from).min().orElse(percent);
+    double most = bands.stream().mapToDouble(RecoveryBand::below).max().orElse(percent);
+    double within = Math.max(least, Math.min(Math.nextDown(most), percent));
     return bands.stream()
-        .filter(band -> percent >= band.from && percent < band.below)
+        .filter(band -> within >= band.from && within < band.below)
         .findFirst()
         .orElseThrow(() -> new IllegalArgumentException("no recovery band holds " + percent));
   }

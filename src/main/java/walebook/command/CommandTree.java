@@ -36,7 +36,8 @@ final class CommandTree {
       return known.getCommandSpec();
     }
     CommandSpec group = CommandSpec.create();
-    group.usageMessage().description(words.say("command.group"));
+    String key = "command.group." + name;
+    group.usageMessage().description(words.say(words.has(key) ? key : "command.group"));
     help(group);
     parent.addSubcommand(name, group);
     return group;

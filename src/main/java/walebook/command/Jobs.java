@@ -12,6 +12,7 @@ final class Jobs {
     all.addAll(BookJobs.all());
     all.addAll(ClassJobs.all());
     all.addAll(PieceJobs.all());
+    all.addAll(CauseJobs.all());
     all.addAll(ClothJobs.all());
     all.addAll(CompareJobs.all());
     all.addAll(ExportJobs.all());

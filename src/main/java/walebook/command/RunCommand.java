@@ -1,5 +1,6 @@
 package walebook.command;
 
+import java.util.Arrays;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
@@ -33,7 +34,7 @@ public final class RunCommand {
   private Exit run(String... args) {
     ParseResult parsed;
     try {
-      parsed = commands.parseArgs(args);
+      parsed = commands.parseArgs(pairs(args));
     } catch (ParameterException e) {
       terminal.err().println(e.getMessage());
       e.getCommandLine().usage(terminal.err());
@@ -55,6 +56,14 @@ public final class RunCommand {
       return Exit.USAGE;
     }
     return run(job, new Typed(last));
+  }
+
+  /** A calculation's inputs may also be written as on a record card: {@code body=90cm}. */
+  private static String[] pairs(String... args) {
+    boolean work = args.length > 0 && args[0].equals("work");
+    return Arrays.stream(args)
+        .map(each -> work && each.matches("[a-z][a-z0-9-]*=.*") ? "--" + each : each)
+        .toArray(String[]::new);
   }
 
   private Exit run(Job job, Typed typed) {

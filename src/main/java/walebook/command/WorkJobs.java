@@ -7,6 +7,7 @@ import java.util.Map;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 import walebook.act.decide.AllCalculations;
+import walebook.problem.Answer;
 import walebook.quantity.Unit;
 import walebook.tables.SharedTables;
 import walebook.working.Calculation;
@@ -54,13 +55,16 @@ final class WorkJobs {
         inputs.put(each.name(), text);
       }
     }
-    Working working = Refused.unless(calculation.runTyped(inputs, Unit.MM));
+    Answer<Working> answer = calculation.runTyped(inputs, Unit.MM);
+    Working working = Refused.unless(answer);
     terminal
         .out()
         .println(
             typed.has("json")
                 ? Json.write(WorkingJson.of(working, terminal.words()))
                 : WorkingText.of(working, terminal.words()));
+    // What is only unlikely is answered and asked about: a girth of 90 mm may have been 90 cm.
+    RunCommand.complain(terminal, typed.has("json"), answer.problems(), false);
     return Exit.DONE;
   }
 

@@ -26,6 +26,11 @@ public record DotPlot(String axisName, List<DotRow> rows, @Nullable Double wante
   private static final double TOP = 28;
   private static final double LABEL_LINE = 20;
 
+  /** With more rows than this the scale stands above them too: its end may be scrolled away. */
+  private static final int FEW_ROWS = 3;
+
+  private static final double SCALE_ABOVE = 40;
+
   /** Below this width labels stand above their rows. */
   private static final double NARROW = 480;
 
@@ -51,24 +56,26 @@ public record DotPlot(String axisName, List<DotRow> rows, @Nullable Double wante
     double labels = above ? 0 : labelRoom(wide);
     Axis axis = axis(above ? DOT + 2 : labels + GAP, wide - COUNT - GAP);
     Sketch sketch = new Sketch();
-    sketch.text(wide, 15, words.say("drawing.dots.pieces"), Shape.Anchor.END, Role.SOFT);
-    double y = TOP;
-    double bottom = TOP;
+    double head = rows.size() > FEW_ROWS ? SCALE_ABOVE : 0;
+    double top = TOP + head;
+    sketch.text(wide, head + 15, words.say("drawing.dots.pieces"), Shape.Anchor.END, Role.SOFT);
+    double y = top;
+    double bottom = top;
     for (DotRow row : rows) {
       bottom += rowHeight(row, axis) + (above ? LABEL_LINE : 0);
     }
-    for (double tick : axis.ticks(tickCount(axis))) {
-      double x = axis.place(tick);
-      sketch.line(x, TOP, x, bottom, Pen.solid(Role.LINE, 0.8));
-      sketch.text(x, bottom + 17, Show.upTo(tick, 2), Shape.Anchor.MIDDLE, Role.SOFT);
-    }
+    scale(sketch, axis, top, bottom, head > 0);
     if (wanted != null) {
       double x = axis.place(wanted);
-      sketch.line(x, TOP - 4, x, bottom, Pen.dashed(Role.ACCENT, 1.6));
+      sketch.line(x, top - 4, x, bottom, Pen.dashed(Role.ACCENT, 1.6));
       String says = words.say("drawing.dots.wanted", Show.upTo(wanted, 1));
       boolean left = x > (axis.start() + axis.end()) / 2;
       sketch.text(
-          x + (left ? -5 : 5), 15, says, left ? Shape.Anchor.END : Shape.Anchor.START, Role.ACCENT);
+          x + (left ? -5 : 5),
+          head + 15,
+          says,
+          left ? Shape.Anchor.END : Shape.Anchor.START,
+          Role.ACCENT);
     }
     for (DotRow row : rows) {
       double tall = rowHeight(row, axis) + (above ? LABEL_LINE : 0);
@@ -80,7 +87,22 @@ public record DotPlot(String axisName, List<DotRow> rows, @Nullable Double wante
     }
     String name = TextWidth.fit(axisName, Sketch.LABEL, wide - axis.start());
     sketch.text(axis.start(), bottom + 36, name, Shape.Anchor.START, Role.INK);
+    if (head > 0) {
+      sketch.text(axis.start(), 15, name, Shape.Anchor.START, Role.INK);
+    }
     return sketch.picture(wide, bottom + 44, says());
+  }
+
+  private static void scale(
+      Sketch sketch, Axis axis, double top, double bottom, boolean numbersAbove) {
+    for (double tick : axis.ticks(tickCount(axis))) {
+      double x = axis.place(tick);
+      sketch.line(x, top, x, bottom, Pen.solid(Role.LINE, 0.8));
+      sketch.text(x, bottom + 17, Show.upTo(tick, 2), Shape.Anchor.MIDDLE, Role.SOFT);
+      if (numbersAbove) {
+        sketch.text(x, 35, Show.upTo(tick, 2), Shape.Anchor.MIDDLE, Role.SOFT);
+      }
+    }
   }
 
   private static void label(Sketch sketch, DotRow row, double room, double base, boolean above) {

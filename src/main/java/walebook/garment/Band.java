@@ -19,13 +19,17 @@ public interface Band {
   }
 
   /**
-   * The band that holds a value.
+   * The band that holds a value; beyond the table's ends the band at that end, so that a slip of
+   * the keys is answered like any other far value.
    *
-   * @throws IllegalArgumentException when none does
+   * @throws IllegalArgumentException when the value is no number or there is no band
    */
   static <T extends Band> T holding(List<T> bands, double value) {
+    double least = bands.stream().mapToDouble(Band::from).min().orElse(value);
+    double most = bands.stream().mapToDouble(Band::below).max().orElse(value);
+    double within = Math.max(least, Math.min(Math.nextDown(most), value));
     return bands.stream()
-        .filter(band -> band.holds(value))
+        .filter(band -> band.holds(within))
         .findFirst()
         .orElseThrow(() -> new IllegalArgumentException("no band holds " + value));
   }

@@ -6,6 +6,7 @@ import static walebook.garment.GarmentInputs.OVER;
 import static walebook.garment.GarmentInputs.STRETCH_MAYBE;
 import static walebook.garment.GarmentInputs.STRETCH_U;
 import static walebook.working.Input.Kind.LENGTH;
+import static walebook.working.Input.Kind.LENGTHS;
 import static walebook.working.Input.Kind.NUMBER;
 import static walebook.working.Input.Kind.NUMBERS;
 import static walebook.working.Input.Kind.WHOLE;
@@ -154,7 +155,7 @@ final class BandCalculations {
         List.of(
             OPENING,
             BAND_LENGTH,
-            Input.required("segments", NUMBERS, Message.of("garment.input.segments")),
+            Input.required("segments", LENGTHS, Message.of("garment.input.segments")),
             Input.optional("weights", NUMBERS, Message.of("garment.input.weights"))),
         given ->
             SegmentMarks.worked(

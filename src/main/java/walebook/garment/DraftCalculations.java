@@ -5,7 +5,7 @@ import static walebook.garment.GarmentInputs.FINISHED;
 import static walebook.garment.GarmentInputs.STRETCH;
 import static walebook.garment.GarmentInputs.STRETCH_U;
 import static walebook.working.Input.Kind.LENGTH;
-import static walebook.working.Input.Kind.NUMBERS;
+import static walebook.working.Input.Kind.LENGTHS;
 import static walebook.working.Input.Kind.PERCENT;
 
 import java.util.List;
@@ -30,8 +30,8 @@ final class DraftCalculations {
         Message.of("garment.locked.title"),
         List.of(
             Input.required("line", LENGTH, Message.of("garment.input.line")),
-            Input.required("motifs", NUMBERS, Message.of("garment.input.motifs")),
-            Input.optional("gaps", NUMBERS, Message.of("garment.input.gaps")),
+            Input.required("motifs", LENGTHS, Message.of("garment.input.motifs")),
+            Input.optional("gaps", LENGTHS, Message.of("garment.input.gaps")),
             Input.choice("sewn-as", List.of("joined", "single"), Message.of("garment.input.as")),
             STRETCH,
             STRETCH_U,

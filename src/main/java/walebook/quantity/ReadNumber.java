@@ -80,6 +80,9 @@ public final class ReadNumber {
       return Answer.bad(Problem.refuse("number.not-a-number", place, shortened(text), "2.5"));
     }
     String rest = form.group(6).strip();
+    if (rest.matches("[oOlI][0-9oOlI.,]*( ?(mm|cm|in|m|%))?")) {
+      return Answer.bad(Problem.refuse("number.letter-for-digit", place, shortened(text), ""));
+    }
     if (!rest.isEmpty()
         && (Character.isDigit(rest.charAt(0)) || ".,/".indexOf(rest.charAt(0)) >= 0)) {
       return Answer.bad(Problem.refuse("number.not-a-number", place, shortened(text), "2.5"));

@@ -47,6 +47,12 @@ public record Machine(
     return name.isBlank() ? String.valueOf(number) : number + " · " + name;
   }
 
+  /** Whether the card was measured on both sides of a dial setting, or just there. */
+  public boolean reaches(Dial what, double dial) {
+    return dials.stream().anyMatch(each -> each.what() == what && each.dial() <= dial)
+        && dials.stream().anyMatch(each -> each.what() == what && each.dial() >= dial);
+  }
+
   /**
    * What a dial setting really sews, between the readings of the card on a straight line, beyond
    * them by the nearest one's ratio.

@@ -8,6 +8,7 @@ public enum Factor {
   NEEDLE_POINT("needle-point"),
   NEEDLE_SIZE("needle-size"),
   NEEDLE_NEW("needle-new"),
+  NEEDLE_GAP("needle-gap"),
   THREAD("thread"),
   TENSION_TOP("tension-top"),
   TENSION_UNDER("tension-under"),

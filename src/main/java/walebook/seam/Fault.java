@@ -8,7 +8,7 @@ import java.util.Objects;
  *
  * @param name plain name
  * @param looksLike how it shows
- * @param causes most likely first, at least one
+ * @param causes in the order in which they usually come, at least one
  * @param remedies to be tried singly, in order, at least one
  * @param measure what to measure it by
  */
@@ -16,7 +16,7 @@ public record Fault(
     String key,
     String name,
     String looksLike,
-    List<String> causes,
+    List<Cause> causes,
     List<Remedy> remedies,
     String measure,
     String source) {

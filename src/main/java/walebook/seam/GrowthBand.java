@@ -23,13 +23,16 @@ public record GrowthBand(
   }
 
   /**
-   * The band a change falls into.
+   * The band a change falls into; beyond the table's ends the band at that end.
    *
-   * @throws IllegalArgumentException when no band holds it
+   * @throws IllegalArgumentException when it is no number or there is no band
    */
   public static GrowthBand holding(List<GrowthBand> bands, double percent) {
+    double least = bands.stream().mapToDouble(GrowthBand::from).min().orElse(percent);
+    double most = bands.stream().mapToDouble(GrowthBand::below).max().orElse(percent);
+    double within = Math.max(least, Math.min(Math.nextDown(most), percent));
     return bands.stream()
-        .filter(band -> percent >= band.from && percent < band.below)
+        .filter(band -> within >= band.from && within < band.below)
         .findFirst()
         .orElseThrow(() -> new IllegalArgumentException("no band of edge change: " + percent));
   }

@@ -31,7 +31,9 @@ public record Input(
     WHOLE,
     CHOICE,
     /** Several numbers with semicolons between them. */
-    NUMBERS
+    NUMBERS,
+    /** Several lengths with semicolons between them. */
+    LENGTHS
   }
 
   public Input {

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import walebook.problem.Answer;
@@ -60,7 +61,9 @@ final class ReadInputs {
       case PERCENT, NUMBER -> number(input, ReadNumber.plain(text, place));
       case WHOLE -> number(input, ReadNumber.whole(text, place).map(Integer::doubleValue));
       case CHOICE -> choice(input, text.toLowerCase(Locale.ROOT), place);
-      case NUMBERS -> numbers(input, text, place);
+      case NUMBERS -> several(input, text, part -> ReadNumber.plain(part, place));
+      case LENGTHS ->
+          several(input, text, part -> ReadNumber.length(part, unitMeant(typed), place));
     }
   }
 
@@ -84,10 +87,10 @@ final class ReadInputs {
     }
   }
 
-  private void numbers(Input input, String text, Place place) {
+  private void several(Input input, String text, Function<String, Answer<Double>> reader) {
     List<Double> read = new ArrayList<>();
     for (String part : text.split(";", -1)) {
-      Answer<Double> one = ReadNumber.plain(part, place);
+      Answer<Double> one = reader.apply(part);
       problems.addAll(one.problems());
       if (one.isGood()) {
         read.add(one.value());

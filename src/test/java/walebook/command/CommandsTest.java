@@ -101,6 +101,54 @@ class CommandsTest {
   }
 
   @Test
+  void saysWhatMayBeBehindAFaultAndHowToSewItNext() {
+    String code =
+        log("", "--needle-point", "universal", "--needle-nm", "80", "--faults", "skipped-stitches")
+            .out()
+            .strip();
+    JsonNode faults = run("", "piece", "causes", code, "--book", book, "--json").json();
+    JsonNode first = faults.get(0).get("causes").get(0);
+    assertThat(first.get("cause").asString()).contains("needle");
+    assertThat(first.get("standing").asString()).isEqualTo("fits");
+    assertThat(first.get("next").get("field").asString()).isEqualTo("needle-point");
+    assertThat(first.get("next").get("to").asString()).isEqualTo("stretch");
+    Ran text = run("", "piece", "causes", code, "--book", book);
+    assertThat(text.out()).contains("1. blunt needle or wrong point", "--needle-point stretch");
+    Ran other = run("", "piece", "causes", code, "--book", book, "--fault", "wavy-seam");
+    assertThat(other.out()).contains("wavy seam").doesNotContain("skipped");
+    assertThat(run("", "piece", "causes", code, "--book", book, "--fault", "luck").exit())
+        .isEqualTo(1);
+    // The line that is offered is one that can be run.
+    Ran again =
+        run("", "piece", "log", "--book", book, "--again", code, "--needle-point", "stretch");
+    assertThat(again.exit()).isZero();
+    JsonNode second =
+        run("", "piece", "show", again.out().strip(), "--book", book, "--json").json();
+    assertThat(second.get("changed").asString()).isEqualTo("needle-point");
+  }
+
+  @Test
+  void takesTheInputsOfACalculationAsPairsAndAsksWhatIsUnlikely() {
+    Ran ran = run("", "work", "ease", "body=90cm", "finished=32 in", "--json");
+    assertThat(ran.exit()).isZero();
+    // 32 in are 812.8 mm by the inch of 25.4 mm (1959).
+    assertThat(ran.json().toString()).contains("-87.2");
+    Ran small = run("", "work", "ease", "body=90", "finished=80");
+    assertThat(small.exit()).isZero();
+    assertThat(small.err()).contains("Was 90 cm meant?");
+    assertThat(run("", "work", "ease", "body=3ells", "finished=80cm").err())
+        .contains("body girth")
+        .contains("mm, cm, in");
+  }
+
+  @Test
+  void everyGroupOfCommandsSaysWhatItIsFor() {
+    String help = run("", "--help").out();
+    assertThat(help).doesNotContain("Takes one of these words");
+    assertThat(help).contains("piece", "behind their faults");
+  }
+
+  @Test
   void saysEveryMistakeWithItsPlace() {
     Ran ran = log("", "--gauge", "ten", "--end-length", "152", "--grade", "9");
     assertThat(ran.exit()).isEqualTo(1);

@@ -16,6 +16,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import walebook.problem.Answer;
 import walebook.problem.Place;
+import walebook.problem.Problem;
 
 /** Reading and showing numbers, the same whatever language the machine speaks. */
 @ParameterizedClass
@@ -111,6 +112,17 @@ class ReadNumberTest {
       })
   void lengthsInAnyUnit(String typed, double mm) {
     assertThat(ReadNumber.length(typed, Unit.MM, FIELD).value()).isCloseTo(mm, within(1e-9));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"12o", "1O", "2l", "1I.5", "12o mm", "9o cm"})
+  void aLetterThatLooksLikeADigitIsNamed(String typed) {
+    assertThat(ReadNumber.plain(typed, FIELD).problems())
+        .extracting(Problem::code)
+        .containsExactly("number.letter-for-digit");
+    assertThat(ReadNumber.length(typed, Unit.MM, FIELD).problems())
+        .extracting(Problem::code)
+        .containsExactly("number.letter-for-digit");
   }
 
   @ParameterizedTest

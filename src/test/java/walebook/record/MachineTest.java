@@ -44,6 +44,14 @@ class MachineTest {
     assertThat(machine(2, 1.8, 1, 0.8).sewn(Dial.LENGTH, dial)).isCloseTo(sewn, within(1e-12));
   }
 
+  /** Common practice: a card tells between its readings and only guesses beyond them. */
+  @ParameterizedTest
+  @CsvSource({"1,true", "1.5,true", "2,true", "0.5,false", "4,false"})
+  void theCardReachesAsFarAsItWasMeasured(double dial, boolean reaches) {
+    assertThat(machine(2, 1.8, 1, 0.8).reaches(Dial.LENGTH, dial)).isEqualTo(reaches);
+    assertThat(machine(2, 1.8, 1, 0.8).reaches(Dial.WIDTH, dial)).isFalse();
+  }
+
   @Test
   void withoutAReadingNothingIsGuessed() {
     assertThat(machine().sewn(Dial.LENGTH, 2.5)).isNull();

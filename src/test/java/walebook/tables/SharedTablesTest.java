@@ -12,10 +12,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import walebook.cloth.FabricKind;
 import walebook.cloth.RecoveryBand;
 import walebook.problem.Place;
 import walebook.problem.Problem;
-import walebook.seam.Fault;
 import walebook.seam.GrowthBand;
 import walebook.seam.StitchType;
 
@@ -32,6 +32,54 @@ class SharedTablesTest {
     assertThat(answer.problems()).isEmpty();
     assertThat(answer.value()).isNotEmpty();
     assertThat(table.columns()).last().isEqualTo("source");
+  }
+
+  @Test
+  void everyFileOfTheFolderIsReadAndEveryTableIsAFile() throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("shared"))) {
+      assertThat(files.map(each -> each.getFileName().toString()).toList())
+          .containsExactlyInAnyOrderElementsOf(tables().map(CsvTable::file).toList());
+    }
+    assertThat(tables().map(CsvTable::file))
+        .contains(
+            "comfort-bands.csv",
+            "ease-by-fit.csv",
+            "needle-advice.csv",
+            "band-ratios.csv",
+            "stitch-types.csv",
+            "thread-ratios.csv",
+            "body-girths.csv",
+            "needle-sizes.csv",
+            "faults.csv",
+            "fabric-kinds.csv");
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("tables")
+  void aKeyTwiceAndARowWithoutASourceAreTold(CsvTable<?> table) throws IOException {
+    List<String> lines = Files.readAllLines(Path.of("shared", table.file()));
+    String row = lines.get(1);
+    String text = String.join("\n", lines.get(0), row, row);
+    assertThat(table.read(new StringReader(text)).problems())
+        .extracting(Problem::code)
+        .containsExactly("table.duplicate");
+    String bare = row.replaceFirst(",(\"[^\"]*\"|[^,]*)$", ",");
+    assertThat(table.read(new StringReader(lines.get(0) + "\n" + bare)).problems())
+        .extracting(Problem::code)
+        .contains("table.empty");
+  }
+
+  @Test
+  void usualRangesOfAClothAreRanges() {
+    // Common practice: no knit of a class weighs under 50 or over 800 g/m², nor stretches over 250
+    // %.
+    for (FabricKind each : SharedTables.read().fabricKinds()) {
+      assertThat(each.massFrom()).as(each.key()).isBetween(50.0, each.massTo());
+      assertThat(each.massTo()).as(each.key()).isLessThanOrEqualTo(800);
+      assertThat(each.courseFrom()).as(each.key()).isBetween(0.0, each.courseTo());
+      assertThat(each.waleFrom()).as(each.key()).isBetween(0.0, each.waleTo());
+      assertThat(Math.max(each.courseTo(), each.waleTo())).isLessThanOrEqualTo(250);
+    }
   }
 
   @Test
@@ -92,11 +140,13 @@ class SharedTablesTest {
   }
 
   @Test
-  void everyRemedyReadsAsWritten() throws IOException {
+  void everyCauseAndRemedyReadsAsWritten() throws IOException {
     String text = Files.readString(Path.of("shared", "faults.csv"));
     long written = text.chars().filter(sign -> sign == '{').count();
     long read =
-        SharedTables.read().faults().stream().map(Fault::remedies).mapToLong(List::size).sum();
+        SharedTables.read().faults().stream()
+            .mapToLong(each -> each.remedies().size() + each.causes().size())
+            .sum();
     assertThat(read).isEqualTo(written);
   }
 

@@ -35,6 +35,7 @@ class BundleTest {
           "problem.field.",
           "command.factor.",
           "command.field.",
+          "command.group.",
           "desk.class.factor.",
           "desk.class.level.",
           "desk.cloths.field.",

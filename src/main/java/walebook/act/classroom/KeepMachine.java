@@ -26,6 +26,9 @@ import walebook.record.StepDial;
  * (pairs such as {@code 2.5=2.2}, parted by blanks), remark, retired.
  */
 public final class KeepMachine {
+  // A comma within a number is a decimal comma; one at a pair's end parts it from the next.
+  private static final String BETWEEN_PAIRS = "[\\s;]+|,(?=\\s|$)[\\s;]*";
+
   private final Book book;
   private final Clock clock;
 
@@ -105,12 +108,15 @@ public final class KeepMachine {
   /** Reads pairs of dial number and sewn mm. */
   private List<DialReading> dials(Form form, String field, Dial what) {
     List<DialReading> dials = new ArrayList<>();
-    for (String pair : words(form.text(field))) {
+    for (String pair : form.text(field).strip().split(BETWEEN_PAIRS, -1)) {
+      if (pair.isBlank()) {
+        continue;
+      }
       String[] sides = pair.split("=", -1);
       Double dial = sides.length == 2 ? number(sides[0]) : null;
       Double sewn = sides.length == 2 ? number(sides[1]) : null;
       if (dial == null || sewn == null || dial < 0 || sewn < 0) {
-        form.refuse(field, "dial.pair", "2.5=2.2");
+        form.refuse(field, "dial.pair", pair, "2.5=2.2");
       } else {
         dials.add(new DialReading(Ids.next(), null, what, dial, sewn, LocalDate.now(clock)));
       }

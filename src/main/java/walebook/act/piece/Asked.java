@@ -55,6 +55,7 @@ public final class Asked {
    * @param stitch null while none is chosen
    * @param end null while the pull is not noted
    * @param readings how many pulls are asked for
+   * @param again whether it tries another piece again
    */
   public static Set<PieceField> of(
       Method method,
@@ -62,7 +63,8 @@ public final class Asked {
       @Nullable StitchType stitch,
       @Nullable SeamEnd end,
       @Nullable Pull pull,
-      int readings) {
+      int readings,
+      boolean again) {
     Set<PieceField> asked = EnumSet.copyOf(ALWAYS);
     if (stitch == null || stitch.hasWidth()) {
       asked.add(PieceField.DIAL_WIDTH);
@@ -79,6 +81,9 @@ public final class Asked {
     }
     if (pull == Pull.LOAD) {
       asked.add(PieceField.LOAD);
+    }
+    if (again) {
+      asked.add(PieceField.OTHER_CHANGE);
     }
     if (readings >= 2) {
       asked.add(PieceField.END_2);

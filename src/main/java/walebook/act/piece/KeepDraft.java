@@ -18,6 +18,7 @@ public final class KeepDraft {
   private static final String MARK = "#";
   private static final String OWN = "own";
   private static final String AGAIN = "again-";
+  private static final String MEND = "mend-piece";
 
   private final Book book;
 
@@ -26,6 +27,25 @@ public final class KeepDraft {
   }
 
   public void keep(PieceEntry entry) {
+    book.drafts().keep(new Draft(FORM, owner(entry), written(entry)));
+  }
+
+  /** Keeps what stands in the form over a piece that is in the book already. */
+  public void keepMending(PieceEntry entry) {
+    book.drafts().keep(new Draft(MEND, entry.pieceId().toString(), written(entry)));
+  }
+
+  /** What was typed over a saved piece and not saved, or null. */
+  public @Nullable PieceEntry findMending(UUID pieceId) {
+    Draft draft = book.drafts().find(MEND, pieceId.toString());
+    return draft == null ? null : entry(draft.typed());
+  }
+
+  public void dropMending(UUID pieceId) {
+    book.drafts().drop(MEND, pieceId.toString());
+  }
+
+  private static Map<String, String> written(PieceEntry entry) {
     Map<String, String> typed = new HashMap<>();
     entry.typed().forEach((field, text) -> typed.put(field.key(), text));
     mark(typed, "piece", entry.pieceId());
@@ -37,7 +57,7 @@ public final class KeepDraft {
     if (entry.code() != null) {
       typed.put(MARK + "code", entry.code());
     }
-    book.drafts().keep(new Draft(FORM, owner(entry), typed));
+    return typed;
   }
 
   /**

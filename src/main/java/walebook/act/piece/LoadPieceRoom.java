@@ -1,10 +1,12 @@
 package walebook.act.piece;
 
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
 import walebook.compare.ClothStretch;
 import walebook.record.Cloth;
 import walebook.record.Machine;
+import walebook.record.TestPiece;
 import walebook.tables.SharedTables;
 
 /** Reads what the log form has to know of the room. */
@@ -12,9 +14,25 @@ public final class LoadPieceRoom {
   private LoadPieceRoom() {}
 
   public static PieceRoom of(Book book, SharedTables tables, UUID classId) {
+    return of(book, tables, classId, null);
+  }
+
+  /**
+   * The room with what a piece was sewn on and with, even if that is out of use by now.
+   *
+   * @param piece that is being mended, or null
+   */
+  public static PieceRoom of(
+      Book book, SharedTables tables, UUID classId, @Nullable TestPiece piece) {
+    UUID cloth = piece == null ? null : piece.cloth().clothId();
+    UUID machine = piece == null ? null : piece.setting().machineId();
     return new PieceRoom(
-        book.cloths().all().stream().filter(LoadPieceRoom::inUse).toList(),
-        book.machines().all().stream().filter(LoadPieceRoom::inUse).toList(),
+        book.cloths().all().stream()
+            .filter(each -> inUse(each) || each.id().equals(cloth))
+            .toList(),
+        book.machines().all().stream()
+            .filter(each -> inUse(each) || each.id().equals(machine))
+            .toList(),
         book.enrolments().everyoneOf(classId),
         tables.stitchTypes(),
         tables.faults(),

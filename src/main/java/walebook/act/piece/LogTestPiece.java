@@ -36,7 +36,7 @@ public final class LogTestPiece {
     OneChange change = oneChange(entry, room);
     String code = entry.code() == null ? ReadPiece.NO_CODE : entry.code();
     Answer<TestPiece> read =
-        ReadPiece.read(entry, room, LocalDate.now(clock), clock.instant(), code, change.changed());
+        ReadPiece.read(entry, room, LocalDate.now(clock), clock.instant(), code, change.parent());
     if (!read.isGood()) {
       return read;
     }

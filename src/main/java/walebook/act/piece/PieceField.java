@@ -25,6 +25,7 @@ public enum PieceField implements Keyed {
   STABILISER("stabiliser", Group.MORE, Kind.TEXT),
   SEWN_WIDTH("sewn-width", Group.MORE, Kind.NUMBER),
   SEWN_LENGTH("sewn-length", Group.MORE, Kind.NUMBER),
+  OTHER_CHANGE("other-change", Group.MORE, Kind.TEXT),
   GAUGE("gauge", Group.MEASURE, Kind.LENGTH),
   EDGE_BEFORE("edge-before", Group.MEASURE, Kind.LENGTH),
   EDGE_SEWN("edge-sewn", Group.MEASURE, Kind.LENGTH),

@@ -57,11 +57,16 @@ public final class ReadPiece {
    *
    * @param today stands for dates that were left empty
    * @param code the piece's code
-   * @param changed what was changed against the parent piece, when there is one
+   * @param parent the piece that it tries again, with what was changed; null when there is none
    */
   public static Answer<TestPiece> read(
-      PieceEntry entry, PieceRoom room, LocalDate today, Instant now, String code, String changed) {
-    return new ReadPiece(entry, room).piece(today, now, code, changed);
+      PieceEntry entry,
+      PieceRoom room,
+      LocalDate today,
+      Instant now,
+      String code,
+      @Nullable Parent parent) {
+    return new ReadPiece(entry, room).piece(today, now, code, parent);
   }
 
   /** What can be made of an entry as it stands, whatever else is wrong with it. */
@@ -71,7 +76,8 @@ public final class ReadPiece {
         read.cloth(), new ReadSetting(read.read, room).setting(), read.measure(today));
   }
 
-  private Answer<TestPiece> piece(LocalDate today, Instant now, String code, String changed) {
+  private Answer<TestPiece> piece(
+      LocalDate today, Instant now, String code, @Nullable Parent parent) {
     ClothUse cloth = cloth();
     Setting setting = new ReadSetting(read, room).setting();
     LocalDate sewnOn = read.date(PieceField.SEWN_ON);
@@ -89,7 +95,6 @@ public final class ReadPiece {
             entry.lessonId(),
             entry.plannedId(),
             sewnOn == null ? today : sewnOn);
-    Parent parent = entry.parentId() == null ? null : new Parent(entry.parentId(), changed);
     TestPiece piece =
         new TestPiece(
             entry.pieceId(), code, whose, cloth, setting, measure, seen, parent, Stamp.fresh(now));

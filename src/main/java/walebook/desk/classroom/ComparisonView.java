@@ -89,7 +89,8 @@ final class ComparisonView extends VBox {
     }
     PicturePane picture = new PicturePane(words);
     picture.show(board.plot().plot());
-    return new Node[] {Texts.text(board.says(), "strong"), picture, lines};
+    Node legend = Texts.text(words.say("desk.class.board.legend"), "board-close");
+    return new Node[] {Texts.text(board.says(), "strong"), legend, picture, lines};
   }
 
   private Node question() {

@@ -7,6 +7,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import javafx.stage.StageStyle;
@@ -50,15 +51,20 @@ public final class Board {
   }
 
   /** What stands on the board. */
-  public ScrollPane content(Node... content) {
+  public BorderPane content(Node... content) {
     VBox lines = new VBox(content);
-    lines.getChildren().add(Texts.text(words.say("desk.common.board-close"), "board-close"));
     lines.getStyleClass().add("board-lines");
     lines.setAlignment(Pos.TOP_LEFT);
     ScrollPane scroll = new ScrollPane(lines);
     scroll.getStyleClass().add("board-window");
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    return scroll;
+    // Outside what scrolls: how to leave must be seen from any part of it.
+    VBox foot = new VBox(Texts.text(words.say("desk.common.board-close"), "board-close"));
+    foot.getStyleClass().add("board-foot");
+    BorderPane all = new BorderPane(scroll);
+    all.setBottom(foot);
+    all.getStyleClass().add("board-window");
+    return all;
   }
 }

@@ -11,11 +11,13 @@ import walebook.words.Words;
 /** A label over a control, with room for what was understood and what is wrong below it. */
 public class FieldBox extends VBox {
   private static final PseudoClass REFUSED = PseudoClass.getPseudoClass("refused");
+  private static final PseudoClass CHANGED = PseudoClass.getPseudoClass("changed");
 
   private final Words words;
   private final Region control;
   private final String name;
   private final Label understood = Texts.text("", "understood");
+  private final Label changed = Texts.text("", "field-changed");
   private final Label problem = Texts.text("", "field-problem");
 
   /** A field made of any control, or of several in one region. */
@@ -31,8 +33,9 @@ public class FieldBox extends VBox {
     control.setMaxWidth(Double.MAX_VALUE);
     getStyleClass().add("field");
     hideWhenEmpty(understood);
+    hideWhenEmpty(changed);
     hideWhenEmpty(problem);
-    getChildren().setAll(title, control, understood, problem);
+    getChildren().setAll(title, control, understood, changed, problem);
   }
 
   /** Shows a problem under the control, or none. */
@@ -55,6 +58,13 @@ public class FieldBox extends VBox {
   /** Shows how the text was understood; nothing when empty. */
   public final void showUnderstood(String says) {
     understood.setText(says.isEmpty() ? "" : words.say("desk.common.understood", says));
+  }
+
+  /** Marks the field as the one that differs, saying from what; no mark when empty. */
+  public final void showChanged(String says) {
+    changed.setText(says);
+    pseudoClassStateChanged(CHANGED, !says.isEmpty());
+    control.setAccessibleText(says.isEmpty() ? name : name + ", " + says);
   }
 
   private static void hideWhenEmpty(Label label) {

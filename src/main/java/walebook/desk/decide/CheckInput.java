@@ -35,7 +35,7 @@ final class CheckInput {
           case LENGTH -> NumberEntry.length(unit, input.name());
           case PERCENT, NUMBER -> NumberEntry.plain(input.name());
           case WHOLE -> NumberEntry.whole(input.name());
-          case CHOICE, NUMBERS -> null;
+          case CHOICE, NUMBERS, LENGTHS -> null;
         };
     reset();
   }
@@ -49,7 +49,7 @@ final class CheckInput {
     return switch (input.kind()) {
       case LENGTH -> unit.sign();
       case PERCENT -> Unit.PERCENT.sign();
-      case NUMBER, WHOLE, CHOICE, NUMBERS -> "";
+      case NUMBER, WHOLE, CHOICE, NUMBERS, LENGTHS -> "";
     };
   }
 

@@ -99,7 +99,7 @@ final class CheckPane extends VBox {
     if (number != null) {
       return new NumberField(words, label, "", number);
     }
-    if (input.input().kind() == Input.Kind.NUMBERS) {
+    if (input.input().kind() == Input.Kind.NUMBERS || input.input().kind() == Input.Kind.LENGTHS) {
       return new TypedField(words, label, "", input.text());
     }
     return new ChoiceField<>(

@@ -17,7 +17,7 @@ import walebook.seam.StitchType;
 final class AskedNow {
   private AskedNow() {}
 
-  static Set<PieceField> of(LogFields fields, PieceRoom room, int readings) {
+  static Set<PieceField> of(LogFields fields, PieceRoom room, int readings, boolean again) {
     Method method = Keyed.find(Method.class, text(fields, PieceField.METHOD));
     StitchType stitch = room.stitch(text(fields, PieceField.STITCH));
     return Asked.of(
@@ -26,7 +26,8 @@ final class AskedNow {
         stitch,
         anyGave(fields, readings),
         Keyed.find(Pull.class, text(fields, PieceField.PULL)),
-        readings);
+        readings,
+        again);
   }
 
   private static MachineKind kind(String number, @Nullable StitchType stitch, PieceRoom room) {

@@ -2,9 +2,10 @@ package walebook.desk.pieces;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import walebook.act.piece.OneChange;
 import walebook.act.piece.PieceEntry;
 import walebook.act.piece.PieceField;
+import walebook.act.piece.PieceRoom;
 import walebook.record.Keyed;
 import walebook.words.Words;
 
@@ -12,23 +13,20 @@ import walebook.words.Words;
 final class ChangeSoFar {
   private ChangeSoFar() {}
 
-  static String says(Words words, LogFields fields, PieceEntry before) {
+  /** Marks each field that differs from the piece before, and says all changes as one sentence. */
+  static String says(
+      Words words, LogFields fields, PieceEntry before, PieceEntry now, PieceRoom room) {
+    List<PieceField> changed = OneChange.fields(before, now, room);
     List<String> changes = new ArrayList<>();
     fields.each(
         each -> {
-          PieceField field = each.field();
-          boolean follows = field == PieceField.SEWN_LENGTH || field == PieceField.SEWN_WIDTH;
-          String now = each.textProperty().get().strip();
-          if (field.isSetting()
-              && !follows
-              && each.askedProperty().get()
-              && !plain(now).equals(plain(before.at(field)))) {
+          boolean differs = changed.contains(each.field());
+          String was = shown(each, before.at(each.field()));
+          each.changed(differs ? words.say("desk.pieces.was", was) : "");
+          if (differs) {
             changes.add(
                 words.say(
-                    "desk.pieces.change",
-                    each.label(),
-                    shown(each, before.at(field)),
-                    shown(each, now)));
+                    "desk.pieces.change", each.label(), was, shown(each, now.at(each.field()))));
           }
         });
     return switch (changes.size()) {
@@ -56,10 +54,5 @@ final class ChangeSoFar {
         .map(Choice::name)
         .findFirst()
         .orElse(key.isEmpty() ? "–" : key);
-  }
-
-  private static String plain(String typed) {
-    String text = typed.replace(',', '.').toLowerCase(Locale.ROOT);
-    return text.matches("[0-9]+\\.[0-9]*") ? text.replaceAll("\\.?0*$", "") : text;
   }
 }

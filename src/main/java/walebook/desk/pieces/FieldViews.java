@@ -82,6 +82,8 @@ final class FieldViews {
             });
     field.problemProperty().addListener((from, old, now) -> box.showProblem(now));
     field.understoodProperty().addListener((from, old, now) -> box.showUnderstood(now));
+    field.changedProperty().addListener((from, old, now) -> box.showChanged(now));
+    box.showChanged(field.changedProperty().get());
     box.showProblem(field.problemProperty().get());
     box.showUnderstood(field.understoodProperty().get());
     return box;

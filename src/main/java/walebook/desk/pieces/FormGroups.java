@@ -18,8 +18,15 @@ final class FormGroups {
   private final Words words;
   private final FieldViews views;
   private final LogFormViewModel model;
+  private final Runnable toCauses;
 
-  FormGroups(Words words, FieldViews views, LogFormViewModel model) {
+  /**
+   * Makes them.
+   *
+   * @param toCauses leads to the likely causes of what was seen
+   */
+  FormGroups(Words words, FieldViews views, LogFormViewModel model, Runnable toCauses) {
+    this.toCauses = toCauses;
     this.words = words;
     this.views = views;
     this.model = model;
@@ -76,7 +83,10 @@ final class FormGroups {
     }
     add(more, PieceField.SEWN_WIDTH, 9);
     add(more, PieceField.SEWN_LENGTH, 9);
-    return group.below(fold("desk.pieces.group.more", more));
+    add(more, PieceField.OTHER_CHANGE, 18);
+    Fold fold = fold("desk.pieces.group.more", more);
+    fold.openProperty().bindBidirectional(model.moreOpenProperty());
+    return group.below(fold);
   }
 
   FieldGroup measure() {
@@ -108,6 +118,13 @@ final class FormGroups {
     FieldGroup group = new FieldGroup(words.say("desk.pieces.group.seen"));
     group.below(views.of(PieceField.GRADE));
     group.below(new FaultPicker(words, model.faults()));
+    Button causes = new Button(words.say("desk.pieces.to-causes"));
+    causes.setId("to-causes");
+    causes.getStyleClass().add("quiet");
+    causes.visibleProperty().bind(model.causesProperty().map(each -> !each.isEmpty()));
+    causes.managedProperty().bind(causes.visibleProperty());
+    causes.setOnAction(pressed -> toCauses.run());
+    group.below(causes);
     group.below(views.of(PieceField.OUTCOME));
     group.below(views.of(PieceField.REMARK));
     return group.below(new PhotoStrip(words, model.photos()));

@@ -1,8 +1,11 @@
 package walebook.desk.pieces;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import walebook.act.piece.PieceEntry;
+import walebook.act.piece.PieceField;
 import walebook.act.piece.PieceRoom;
+import walebook.record.TestPiece;
 
 /**
  * What a log form begins with.
@@ -12,6 +15,10 @@ import walebook.act.piece.PieceRoom;
  * @param title what is being logged, in words
  * @param readings how many pulls are asked for
  * @param resumed whether the texts come from a draft
+ * @param note what is to be known at the beginning, in words; empty when nothing is
+ * @param inHand the field that the change to be made is in; null when none is known beforehand
+ * @param chain the attempts before it
+ * @param mending the saved piece that is being mended; null for a new one
  */
 record FormStart(
     PieceEntry entry,
@@ -19,4 +26,18 @@ record FormStart(
     PieceRoom room,
     String title,
     int readings,
-    boolean resumed) {}
+    boolean resumed,
+    String note,
+    @Nullable PieceField inHand,
+    List<TestPiece> chain,
+    @Nullable TestPiece mending) {
+  FormStart {
+    chain = List.copyOf(chain);
+  }
+
+  /** A new piece, from the plan or of one's own. */
+  static FormStart fresh(
+      PieceEntry entry, PieceRoom room, String title, int readings, boolean resumed, String note) {
+    return new FormStart(entry, null, room, title, readings, resumed, note, null, List.of(), null);
+  }
+}

@@ -4,29 +4,37 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import walebook.act.piece.FindCauses;
+import walebook.act.piece.LoadPieceRoom;
 import walebook.act.piece.PieceField;
+import walebook.act.piece.PieceRoom;
 import walebook.book.Book;
 import walebook.desk.common.Session;
 import walebook.desk.pieces.WholePiece.Attempt;
 import walebook.record.Keyed;
 import walebook.record.Lesson;
+import walebook.record.Parent;
 import walebook.record.PieceCode;
 import walebook.record.TestPiece;
 import walebook.seam.StitchType;
+import walebook.tables.SharedTables;
 import walebook.words.Words;
 
 /** Reads one piece whole from the book; never on the window's thread. */
 final class LoadPiece {
   private final Book book;
   private final Words words;
+  private final SharedTables tables;
   private final List<StitchType> stitches;
   private final PieceWords say;
 
   LoadPiece(Session session, boolean namesHidden) {
     this.book = session.book();
     this.words = session.words();
-    this.stitches = session.tables().stitchTypes();
+    this.tables = session.tables();
+    this.stitches = tables.stitchTypes();
     this.say = new PieceWords(session, namesHidden);
   }
 
@@ -41,17 +49,24 @@ final class LoadPiece {
             .filter(each -> each.key().equals(piece.setting().stitchType()))
             .findFirst()
             .orElse(null);
+    PieceRoom room = LoadPieceRoom.of(book, tables, piece.whose().classId(), piece);
     PieceLines lines = new PieceLines(words, say);
     return new WholePiece(
         id,
         PieceCode.spoken(piece.code()),
         who(piece),
-        lines.settings(piece),
+        lines.settings(piece, room.machine(piece.setting().machineId())),
         lines.measures(piece),
         lines.seen(piece),
         Meaning.of(piece.measure(), piece.setting(), type, say.judge(piece), say.unit()),
+        causes(piece, room),
         chain(piece),
         book.photos().ofPiece(id));
+  }
+
+  private List<CauseCard> causes(TestPiece piece, PieceRoom room) {
+    List<TestPiece> chain = book.pieces().chainOf(piece.id());
+    return CauseCard.of(new FindCauses(room, tables).of(piece, chain), words, room);
   }
 
   private String who(TestPiece piece) {
@@ -71,7 +86,7 @@ final class LoadPiece {
           new Attempt(
               each.id(),
               PieceCode.spoken(each.code()),
-              each.parent() == null ? "" : changed(each.parent().changed()),
+              each.parent() == null ? "" : changed(each.parent()),
               say.stitch(each.setting()),
               say.end(each),
               say.judge(each).verdict(),
@@ -80,12 +95,14 @@ final class LoadPiece {
     return chain;
   }
 
-  private String changed(String keys) {
+  private String changed(Parent parent) {
     String labels =
-        List.of(keys.split(" ", -1)).stream()
-            .map(key -> Keyed.find(PieceField.class, key))
-            .filter(field -> field != null)
-            .map(field -> words.say("desk.pieces.field." + field.key()))
+        Stream.concat(
+                parent.keys().stream()
+                    .map(key -> Keyed.find(PieceField.class, key))
+                    .filter(field -> field != null)
+                    .map(field -> words.say("desk.pieces.field." + field.key())),
+                Stream.of(parent.byHand()).filter(each -> !each.isEmpty()))
             .collect(Collectors.joining(", "));
     return labels.isEmpty()
         ? words.say("desk.pieces.changed-nothing")

@@ -39,6 +39,7 @@ public final class LogField {
       new ReadOnlyObjectWrapper<>(this, "problem");
   private final ReadOnlyStringWrapper understood =
       new ReadOnlyStringWrapper(this, "understood", "");
+  private final ReadOnlyStringWrapper changed = new ReadOnlyStringWrapper(this, "changed", "");
   private @Nullable Problem found;
   private boolean settled;
 
@@ -96,6 +97,15 @@ public final class LogField {
   /** How a number with a unit or a fraction was understood; empty when the text says so itself. */
   public ReadOnlyStringProperty understoodProperty() {
     return understood.getReadOnlyProperty();
+  }
+
+  /** What it was on the piece before, where it is the change; empty otherwise. */
+  public ReadOnlyStringProperty changedProperty() {
+    return changed.getReadOnlyProperty();
+  }
+
+  void changed(String says) {
+    changed.set(says);
   }
 
   /** The field was left: from now on its problem shows. */

@@ -26,6 +26,7 @@ final class LogFormView {
   private final PiecesViewModel place;
   private final LogFormViewModel model;
   private final FieldViews views;
+  private final CausesPane causes;
   private final PlaceFrame frame;
 
   LogFormView(Words words, PiecesViewModel place) {
@@ -33,6 +34,7 @@ final class LogFormView {
     this.place = place;
     this.model = place.form();
     this.views = new FieldViews(words, model);
+    this.causes = new CausesPane(words, "desk.pieces.save-sew-next", model::saveThen);
     this.frame = build();
     model.attentionProperty().addListener((from, old, now) -> views.focus(now));
     PauseTransition pause = new PauseTransition(PAUSE);
@@ -54,12 +56,26 @@ final class LogFormView {
 
   /** Puts the focus where the hands go on: on the pull, since the plan fills what is before it. */
   void begin() {
+    // A scrolled field has no scene before the first layout, and could not take the focus.
+    frame.applyCss();
+    frame.layout();
+    PieceField inHand = model.inHand();
+    if (inHand != null && model.field(inHand).textProperty().get().isBlank()) {
+      views.focus(inHand);
+      return;
+    }
     boolean planned = !model.field(PieceField.CLOTH).textProperty().get().isBlank();
     views.focus(planned ? PieceField.EDGE_SEWN : PieceField.CLOTH);
   }
 
+  /** What it means may be folded away. */
+  private void toCauses() {
+    frame.sideOpenProperty().set(true);
+    causes.focusFirst();
+  }
+
   private PlaceFrame build() {
-    FormGroups groups = new FormGroups(words, views, model);
+    FormGroups groups = new FormGroups(words, views, model, this::toCauses);
     VBox form =
         new VBox(
             line(model.noteProperty(), "soft"),
@@ -69,7 +85,9 @@ final class LogFormView {
             groups.measure(),
             groups.seen());
     form.getStyleClass().add("log-form");
-    MeaningPane meaning = new MeaningPane(words, line(model.cautionProperty(), "caution"));
+    model.causesProperty().addListener((from, old, now) -> causes.show(now));
+    causes.show(model.causesProperty().get());
+    MeaningPane meaning = new MeaningPane(words, causes, line(model.cautionProperty(), "caution"));
     model.meaningProperty().addListener((from, old, now) -> meaning.show(now));
     meaning.show(model.meaningProperty().get());
     PlaceFrame built = new PlaceFrame(words, words.say("desk.pieces.log-title"));

@@ -16,6 +16,7 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
 import org.jspecify.annotations.Nullable;
+import walebook.act.piece.FindCauses;
 import walebook.act.piece.KeepDraft;
 import walebook.act.piece.PieceEntry;
 import walebook.act.piece.PieceField;
@@ -28,6 +29,7 @@ import walebook.problem.Problem;
 import walebook.quantity.Unit;
 import walebook.record.Student;
 import walebook.record.TestPiece;
+import walebook.seam.NextTry;
 
 /** The log form: fields, the verdict that follows the typing, saving, and the draft. */
 public final class LogFormViewModel {
@@ -53,6 +55,10 @@ public final class LogFormViewModel {
       new ReadOnlyStringWrapper(this, "settingsSays", "");
   private final BooleanProperty settingsOpen =
       new SimpleBooleanProperty(this, "settingsOpen", true);
+  private final BooleanProperty moreOpen = new SimpleBooleanProperty(this, "moreOpen");
+  private final ReadOnlyObjectWrapper<List<CauseCard>> causes =
+      new ReadOnlyObjectWrapper<>(this, "causes", List.of());
+  private @Nullable NextTry afterSaving;
   private @Nullable FormStart start;
   private int kept;
   private List<Problem> askedAbout = List.of();
@@ -140,6 +146,22 @@ public final class LogFormViewModel {
     return settingsOpen;
   }
 
+  /** Whether the lesser settings are unfolded. */
+  public BooleanProperty moreOpenProperty() {
+    return moreOpen;
+  }
+
+  /** The likely causes of the faults chosen so far, the fault chosen last at the end. */
+  ReadOnlyObjectProperty<List<CauseCard>> causesProperty() {
+    return causes.getReadOnlyProperty();
+  }
+
+  /** The field to begin with where the start names one, or null. */
+  @Nullable PieceField inHand() {
+    FormStart now = start;
+    return now == null ? null : now.inHand();
+  }
+
   /** The field that wants attention after a refused save, or null. */
   public ReadOnlyObjectProperty<@Nullable PieceField> attentionProperty() {
     return attention.getReadOnlyProperty();
@@ -156,14 +178,16 @@ public final class LogFormViewModel {
     filling = false;
     edits.set(0);
     kept = 0;
-    settingsOpen.set(next.entry().plannedId() == null);
+    settingsOpen.set(next.entry().plannedId() == null || next.mending() != null);
     askedAbout = List.of();
     asking.set(false);
     whole.set("");
     attention.set(null);
     caution.set(cautions.of(next));
     title.set(whose(next) + next.title());
-    note.set(next.resumed() ? session.words().say("desk.pieces.resumed") : "");
+    note.set(next.note());
+    afterSaving = null;
+    moreOpen.set(next.inHand() != null && next.inHand().group() == PieceField.Group.MORE);
     follow(next);
   }
 
@@ -184,12 +208,25 @@ public final class LogFormViewModel {
       return;
     }
     busy.set(true);
-    SavePiece act = new SavePiece(session, now.room(), List.copyOf(photos.photos()));
+    SavePiece act = new SavePiece(session, now.room(), now.mending(), List.copyOf(photos.photos()));
     PieceEntry entry = fields.typed(now.entry());
     List<Problem> confirmed = askedAbout;
     session
         .background()
         .run(progress -> act.save(entry, confirmed), this::answered, this::savingFailed);
+  }
+
+  /** Saves the piece and asks for another attempt with one change once it is on the disk. */
+  void saveThen(NextTry next) {
+    afterSaving = next;
+    save();
+  }
+
+  /** The change to go on with after the save; told once. */
+  @Nullable NextTry takeNext() {
+    NextTry next = afterSaving;
+    afterSaving = null;
+    return next;
   }
 
   /** Keeps what is typed, so that it is there again after a crash. */
@@ -200,7 +237,7 @@ public final class LogFormViewModel {
       PieceEntry entry = fields.typed(now.entry());
       session.run(
           progress -> {
-            new KeepDraft(session.book()).keep(entry);
+            keep(now, entry);
             return entry.pieceId();
           },
           kept -> {});
@@ -215,7 +252,16 @@ public final class LogFormViewModel {
     FormStart now = start;
     start = null;
     if (now != null && edits.get() != kept) {
-      new KeepDraft(session.book()).keep(fields.typed(now.entry()));
+      keep(now, fields.typed(now.entry()));
+    }
+  }
+
+  private void keep(FormStart now, PieceEntry entry) {
+    KeepDraft drafts = new KeepDraft(session.book());
+    if (now.mending() == null) {
+      drafts.keep(entry);
+    } else {
+      drafts.keepMending(entry);
     }
   }
 
@@ -229,7 +275,12 @@ public final class LogFormViewModel {
     start = null;
     session.run(
         progress -> {
-          new KeepDraft(session.book()).drop(now.entry());
+          KeepDraft drafts = new KeepDraft(session.book());
+          if (now.mending() == null) {
+            drafts.drop(now.entry());
+          } else {
+            drafts.dropMending(now.entry().pieceId());
+          }
           return now.entry().pieceId();
         },
         dropped -> then.run());
@@ -248,20 +299,35 @@ public final class LogFormViewModel {
     }
     asking.set(false);
     whole.set("");
+    afterSaving = null;
     follow(now);
     edits.set(edits.get() + 1);
   }
 
   private void follow(FormStart now) {
-    fields.ask(AskedNow.of(fields, now.room(), now.readings()));
+    boolean again = now.entry().parentId() != null;
+    fields.ask(AskedNow.of(fields, now.room(), now.readings(), again));
     PieceEntry entry = fields.typed(now.entry());
     LocalDate today = LocalDate.now(session.clock());
     fields.found(
-        ReadPiece.read(entry, now.room(), today, session.clock().instant(), "AAAAAA", "")
+        ReadPiece.read(entry, now.room(), today, session.clock().instant(), "AAAAAA", null)
             .problems());
-    settingsSays.set(SettingsSoFar.says(fields));
-    meaning.set(Meaning.of(PieceSoFar.of(entry, now.room(), today), entry, now.room()));
-    change.set(now.before() == null ? "" : ChangeSoFar.says(session.words(), fields, now.before()));
+    settingsSays.set(SettingsSoFar.says(session.words(), fields));
+    PieceSoFar soFar = PieceSoFar.of(entry, now.room(), today);
+    meaning.set(Meaning.of(soFar, entry, now.room()));
+    causes.set(
+        CauseCard.of(
+            new FindCauses(now.room(), session.tables())
+                .of(soFar.cloth(), soFar.setting(), faults.seen(), now.chain()),
+            session.words(),
+            now.room()));
+    PieceEntry before = now.before();
+    if (before == null) {
+      fields.each(each -> each.changed(""));
+      change.set("");
+    } else {
+      change.set(ChangeSoFar.says(session.words(), fields, before, entry, now.room()));
+    }
   }
 
   private void answered(Answer<TestPiece> answer) {

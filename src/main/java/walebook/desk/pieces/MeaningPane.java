@@ -13,12 +13,17 @@ final class MeaningPane extends VBox {
   private final PicturePane gauge;
   private final PicturePane stitch;
 
-  MeaningPane(Words words, Node... below) {
+  /**
+   * Makes it empty.
+   *
+   * @param causes stand right below the verdict
+   */
+  MeaningPane(Words words, CausesPane causes, Node... below) {
     working = new WorkingPane(words);
     gauge = new PicturePane(words);
     stitch = new PicturePane(words);
     getStyleClass().add("meaning");
-    getChildren().setAll(working, gauge, stitch);
+    getChildren().setAll(working, causes, gauge, stitch);
     getChildren().addAll(below);
   }
 

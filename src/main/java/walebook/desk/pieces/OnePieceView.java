@@ -17,6 +17,7 @@ import walebook.desk.common.PlaceFrame;
 import walebook.desk.common.Texts;
 import walebook.desk.common.VerdictBadge;
 import walebook.record.PhotoInfo;
+import walebook.seam.NextTry;
 import walebook.words.Words;
 
 /** One piece whole: settings, measures, looks, photos, and its chain of attempts. */
@@ -27,15 +28,18 @@ final class OnePieceView {
   private final PiecesViewModel place;
   private final PlaceFrame frame;
   private final VBox work = new VBox();
+  private final CausesPane causes;
   private final MeaningPane meaning;
   private final Label who = new Label();
   private final Button next = new Button();
   private final Button again = new Button();
+  private final Button mend = new Button();
 
   OnePieceView(Words words, PiecesViewModel place) {
     this.words = words;
     this.place = place;
-    this.meaning = new MeaningPane(words);
+    this.causes = new CausesPane(words, "desk.pieces.sew-next", this::again);
+    this.meaning = new MeaningPane(words, causes);
     this.frame = new PlaceFrame(words, words.say("desk.pieces.one-title"));
     work.getStyleClass().add("one-piece");
     frame.context(who).work(work).means(meaning);
@@ -49,7 +53,8 @@ final class OnePieceView {
                 .map(planned -> words.say("desk.pieces.next-piece"))
                 .orElse(words.say("desk.pieces.log-one")));
     next.setOnAction(pressed -> place.logNext());
-    frame.primary(next).lesser(again).lesser(list);
+    mend.setText(words.say("desk.pieces.mend"));
+    frame.primary(next).lesser(again).lesser(mend).lesser(list);
     frame.notice().noticeProperty().bind(place.noticeProperty());
     place.piece().pieceProperty().addListener((from, old, now) -> show(now));
     show(place.piece().pieceProperty().get());
@@ -64,15 +69,25 @@ final class OnePieceView {
     next.requestFocus();
   }
 
+  private void again(NextTry next) {
+    WholePiece piece = place.piece().pieceProperty().get();
+    if (piece != null) {
+      place.again(piece.id(), next);
+    }
+  }
+
   private void show(@Nullable WholePiece piece) {
     work.getChildren().clear();
     meaning.show(piece == null ? null : piece.meaning());
     who.setText(piece == null ? "" : piece.who());
     again.setDisable(piece == null);
+    mend.setDisable(piece == null);
+    causes.show(piece == null ? List.of() : piece.causes());
     if (piece == null) {
       return;
     }
     again.setOnAction(pressed -> place.again(piece.id()));
+    mend.setOnAction(pressed -> place.mend(piece.id()));
     Label code = Texts.text(piece.code(), "piece-code");
     FlowPane cards =
         new FlowPane(

@@ -7,9 +7,11 @@ import org.jspecify.annotations.Nullable;
 import walebook.act.piece.PieceField;
 import walebook.desk.pieces.WholePiece.Line;
 import walebook.quantity.Show;
+import walebook.record.Dial;
 import walebook.record.FaultSeen;
 import walebook.record.How;
 import walebook.record.Keyed;
+import walebook.record.Machine;
 import walebook.record.Measure;
 import walebook.record.PullReading;
 import walebook.record.Seen;
@@ -27,7 +29,12 @@ final class PieceLines {
     this.say = say;
   }
 
-  List<Line> settings(TestPiece piece) {
+  /**
+   * The settings.
+   *
+   * @param machine with its card; null when it is not known
+   */
+  List<Line> settings(TestPiece piece, @Nullable Machine machine) {
     Setting set = piece.setting();
     Lines lines = new Lines();
     lines.add(PieceField.CLOTH, say.name(piece.cloth().clothId()));
@@ -36,8 +43,9 @@ final class PieceLines {
     lines.add(PieceField.METHOD, choice(set.method()));
     lines.add(PieceField.MACHINE, say.name(set.machineId()));
     lines.add(PieceField.STITCH, set.stitchName() + number(set.stitchType()));
-    lines.add(PieceField.DIAL_WIDTH, dial(set.dialWidth(), set.sewnWidthMm()));
-    lines.add(PieceField.DIAL_LENGTH, dial(set.dialLength(), set.sewnLengthMm()));
+    lines.add(PieceField.DIAL_WIDTH, dial(machine, Dial.WIDTH, set.dialWidth(), set.sewnWidthMm()));
+    lines.add(
+        PieceField.DIAL_LENGTH, dial(machine, Dial.LENGTH, set.dialLength(), set.sewnLengthMm()));
     if (set.needle() != null) {
       lines.add(
           PieceField.NEEDLE_POINT, choice(set.needle().point()) + ", Nm " + set.needle().nm());
@@ -99,9 +107,15 @@ final class PieceLines {
         choice(fault.when()));
   }
 
-  private String dial(@Nullable Double dial, @Nullable Double sewnMm) {
+  private String dial(
+      @Nullable Machine machine, Dial what, @Nullable Double dial, @Nullable Double sewnMm) {
     if (dial == null || sewnMm == null || dial.equals(sewnMm)) {
       return number(dial);
+    }
+    // Beyond its readings the card is drawn on; what was measured on the piece itself is not.
+    Double byCard = machine == null ? null : machine.sewn(what, dial);
+    if (machine != null && sewnMm.equals(byCard) && !machine.reaches(what, dial)) {
+      return words.say("desk.pieces.dial-guessed", number(dial), Show.upTo(sewnMm, 2));
     }
     return words.say("desk.pieces.dial-sewn", number(dial), Show.upTo(sewnMm, 2));
   }

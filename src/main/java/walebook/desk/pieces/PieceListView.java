@@ -4,10 +4,7 @@ import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.TableRow;
 import javafx.scene.control.TextField;
-import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
@@ -20,7 +17,7 @@ import walebook.desk.common.PlaceFrame;
 import walebook.desk.common.Texts;
 import walebook.words.Words;
 
-/** All pieces, with filters above; a row opens on Enter or a double click. */
+/** All pieces, with filters above; a row opens on Enter or a click. */
 final class PieceListView {
   private final Words words;
   private final PiecesViewModel place;
@@ -116,25 +113,6 @@ final class PieceListView {
     table.setPlaceholder(Texts.text(words.say("desk.pieces.none-fits"), "soft"));
     table.setAccessibleText(words.say("desk.pieces.title"));
     VBox.setVgrow(table, Priority.ALWAYS);
-    table.setRowFactory(
-        of -> {
-          TableRow<PieceRow> row = new TableRow<>();
-          row.setOnMouseClicked(
-              clicked -> {
-                if (clicked.getClickCount() == 2 && !row.isEmpty()) {
-                  place.open(row.getItem().id());
-                }
-              });
-          return row;
-        });
-    table.addEventHandler(
-        KeyEvent.KEY_PRESSED,
-        event -> {
-          PieceRow chosen = table.getSelectionModel().getSelectedItem();
-          if (event.getCode() == KeyCode.ENTER && chosen != null) {
-            event.consume();
-            place.open(chosen.id());
-          }
-        });
+    table.opens(row -> place.open(row.id()));
   }
 }

@@ -18,6 +18,7 @@ import walebook.record.PlannedPiece;
 import walebook.record.SchoolClass;
 import walebook.record.Student;
 import walebook.record.TestPiece;
+import walebook.seam.NextTry;
 
 /** The place of test pieces: which of list, form and one piece is shown, and what leads on. */
 public final class PiecesViewModel {
@@ -103,6 +104,16 @@ public final class PiecesViewModel {
     begin(load -> load.again(pieceId));
   }
 
+  /** Logs a second attempt with its one change filled in. */
+  public void again(UUID pieceId, NextTry next) {
+    begin(load -> load.again(pieceId, next));
+  }
+
+  /** Opens the form over a saved piece, to correct it. */
+  public void mend(UUID pieceId) {
+    begin(load -> load.mend(pieceId));
+  }
+
   /** Shows one piece. */
   public void open(UUID pieceId) {
     form.keepDraft();
@@ -185,6 +196,12 @@ public final class PiecesViewModel {
 
   private void saved(TestPiece logged) {
     session.changed();
+    NextTry next = form.takeNext();
+    if (next != null) {
+      lookForNext();
+      again(logged.id(), next);
+      return;
+    }
     piece.open(logged.id());
     mode.set(Mode.PIECE);
     say(session.words().say("desk.pieces.saved", PieceCode.spoken(logged.code())));

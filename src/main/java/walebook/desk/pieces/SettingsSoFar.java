@@ -3,6 +3,7 @@ package walebook.desk.pieces;
 import java.util.List;
 import java.util.stream.Collectors;
 import walebook.act.piece.PieceField;
+import walebook.words.Words;
 
 /** Cloth and machine as they stand in the form, in one line. */
 final class SettingsSoFar {
@@ -24,16 +25,22 @@ final class SettingsSoFar {
 
   private SettingsSoFar() {}
 
-  static String says(LogFields fields) {
+  static String says(Words words, LogFields fields) {
     return List.of(PieceField.values()).stream()
         .filter(field -> NAMED.contains(field) || LABELLED.contains(field))
         .map(fields::at)
         .filter(each -> each.askedProperty().get() && !each.textProperty().get().isBlank())
-        .map(SettingsSoFar::says)
+        .map(each -> says(words, each))
         .collect(Collectors.joining(" · "));
   }
 
-  private static String says(LogField field) {
+  private static String says(Words words, LogField field) {
+    if (field.field() == PieceField.LAYERS) {
+      String layers = field.textProperty().get().strip();
+      return layers.equals("1")
+          ? words.say("desk.pieces.one-layer")
+          : words.say("desk.pieces.layers", layers);
+    }
     Choice chosen = field.chosenProperty().get();
     String value = chosen == null ? field.textProperty().get().strip() : chosen.name();
     return NAMED.contains(field.field()) ? value : field.label() + " " + value;

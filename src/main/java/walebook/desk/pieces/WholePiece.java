@@ -20,6 +20,7 @@ public record WholePiece(
     List<Line> measures,
     List<Line> seen,
     Meaning meaning,
+    List<CauseCard> causes,
     List<Attempt> chain,
     List<PhotoInfo> photos) {
 
@@ -45,6 +46,7 @@ public record WholePiece(
     settings = List.copyOf(settings);
     measures = List.copyOf(measures);
     seen = List.copyOf(seen);
+    causes = List.copyOf(causes);
     chain = List.copyOf(chain);
     photos = List.copyOf(photos);
   }

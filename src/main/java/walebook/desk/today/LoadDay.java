@@ -1,5 +1,6 @@
 package walebook.desk.today;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -7,7 +8,12 @@ import java.util.UUID;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import walebook.act.piece.JudgePiece;
+import walebook.act.piece.LoadPieceRoom;
 import walebook.act.piece.MyPlan;
+import walebook.act.piece.PieceEntry;
+import walebook.act.piece.PieceRoom;
+import walebook.act.piece.PieceSoFar;
+import walebook.act.piece.StartPiece;
 import walebook.book.Book;
 import walebook.compare.ClothStretch;
 import walebook.compare.Names;
@@ -22,8 +28,10 @@ import walebook.record.PieceCode;
 import walebook.record.PlannedPiece;
 import walebook.record.PullReading;
 import walebook.record.SeamEnd;
+import walebook.record.Setting;
 import walebook.record.TestPiece;
 import walebook.seam.StitchType;
+import walebook.tables.SharedTables;
 import walebook.words.Words;
 
 /** Reads a student's day from the book; never on the window's thread. */
@@ -32,6 +40,8 @@ final class LoadDay {
 
   private final Book book;
   private final Words words;
+  private final SharedTables tables;
+  private final LocalDate today;
   private final List<StitchType> stitches;
   private final Names names;
   private final Unit unit;
@@ -40,7 +50,9 @@ final class LoadDay {
   LoadDay(Session session) {
     this.book = session.book();
     this.words = session.words();
-    this.stitches = session.tables().stitchTypes();
+    this.tables = session.tables();
+    this.today = LocalDate.now(session.clock());
+    this.stitches = tables.stitchTypes();
     this.names = Names.of(book, false);
     this.unit = book.info().lengthUnit();
     this.stretches = ClothStretch.of(book.clothLog().allReadings());
@@ -53,7 +65,7 @@ final class LoadDay {
       rows.add(row(rows.size() + 1, line));
     }
     PlannedPiece next = plan.next();
-    return new MyDay(rows, plan.done(), next == null ? null : next(next), recent(plan));
+    return new MyDay(rows, plan.done(), next == null ? null : next(next, classId), recent(plan));
   }
 
   private PlanRow row(int number, MyPlan.Line line) {
@@ -71,10 +83,13 @@ final class LoadDay {
         logged == null ? "" : end(logged));
   }
 
-  private NextPiece next(PlannedPiece planned) {
+  private NextPiece next(PlannedPiece planned, UUID classId) {
     PieceAsked asked = planned.asked();
     List<String> settings = new ArrayList<>();
-    settings.add(words.say("desk.today.next-cloth", cloth(planned), asked.layers()));
+    settings.add(
+        asked.layers() == 1
+            ? words.say("desk.today.next-cloth-one", cloth(planned))
+            : words.say("desk.today.next-cloth", cloth(planned), asked.layers()));
     settings.add(words.say("common.choice." + asked.grain().key()));
     settings.add(stitch(asked));
     if (asked.needle() != null) {
@@ -90,7 +105,8 @@ final class LoadDay {
     if (asked.readings() > 1) {
       settings.add(words.say("desk.today.next-readings", asked.readings()));
     }
-    return new NextPiece(planned.id(), PieceCode.spoken(planned.code()), settings, picture(asked));
+    return new NextPiece(
+        planned.id(), PieceCode.spoken(planned.code()), settings, picture(planned, classId));
   }
 
   private List<RecentPiece> recent(MyPlan plan) {
@@ -151,10 +167,17 @@ final class LoadDay {
         .orElse(null);
   }
 
-  private @Nullable StitchPicture picture(PieceAsked asked) {
-    StitchType type = type(asked);
-    Double length = asked.dialLength();
-    Double width = asked.dialWidth();
+  /** The stitch as the machine that the form will offer sews it, not as its dial says. */
+  private @Nullable StitchPicture picture(PlannedPiece planned, UUID classId) {
+    PieceRoom room = LoadPieceRoom.of(book, tables, classId);
+    PieceEntry start = new StartPiece(book).fromPlan(planned, classId, room);
+    Setting setting = PieceSoFar.of(start, room, today).setting();
+    if (setting == null) {
+      return null;
+    }
+    StitchType type = type(planned.asked());
+    Double length = setting.sewnLengthMm();
+    Double width = setting.sewnWidthMm();
     if (type == null
         || length == null
         || length < 0.1

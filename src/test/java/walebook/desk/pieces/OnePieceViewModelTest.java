@@ -48,6 +48,14 @@ class OnePieceViewModelTest {
       assertThat(shown.chain().get(1).change()).isEqualTo("changed: stitch width");
       assertThat(shown.chain().get(1).shown()).isTrue();
       assertThat(shown.who()).startsWith("Ada Pier");
+      assertThat(shown.causes()).extracting(CauseCard::fault).containsExactly("wavy-seam");
+      CauseCard card = shown.causes().get(0);
+      assertThat(card.title()).isEqualTo("Likely causes: wavy seam");
+      assertThat(card.likely()).isNotEmpty().allMatch(each -> !each.why().isEmpty());
+      // Seen off the machine, so that no iron had touched it.
+      assertThat(card.ruledOut())
+          .extracting(CauseCard.Line::says)
+          .contains("iron dragged along it");
       session.namesHiddenProperty().set(true);
       assertThat(Objects.requireNonNull(one.pieceProperty().get()).who()).startsWith("S01");
     }

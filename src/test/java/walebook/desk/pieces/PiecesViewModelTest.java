@@ -9,11 +9,17 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.act.piece.PieceField;
+import walebook.book.PieceFilter;
 import walebook.desk.PlannedClass;
 import walebook.desk.common.Session;
 import walebook.desk.common.Wish;
 import walebook.desk.common.Worker;
 import walebook.quantity.Unit;
+import walebook.record.SeamEnd;
+import walebook.record.TestPiece;
+import walebook.seam.Factor;
+import walebook.seam.NextTry;
+import walebook.seam.Remedy;
 
 @SuppressWarnings("NullAway.Init")
 class PiecesViewModelTest {
@@ -80,6 +86,91 @@ class PiecesViewModelTest {
     assertThat(place.modeProperty().get()).isEqualTo(PiecesViewModel.Mode.LIST);
     place.logNext();
     assertThat(place.form().field(PieceField.REMARK).textProperty().get()).isEmpty();
+  }
+
+  @Test
+  void aLikelyCauseLeadsToTheNextPieceWithItsOneChange() {
+    place.logNext();
+    place.form().field(PieceField.PRESSURE).textProperty().set("higher");
+    place.form().field(PieceField.END).textProperty().set("held");
+    place.form().field(PieceField.END_LENGTH).textProperty().set("155");
+    assertThat(place.form().causesProperty().get()).isEmpty();
+    place.form().faults().choose("wavy-seam");
+    CauseCard card = place.form().causesProperty().get().get(0);
+    CauseCard.Line first = card.likely().get(0);
+    // Common practice: a foot that presses too hard waves a seam, and is let up one step.
+    assertThat(first.says()).contains("presses too hard");
+    assertThat(first.why()).contains("higher");
+    place.form().saveThen(Objects.requireNonNull(first.next()));
+    assertThat(made.room.book.pieces().list(PieceFilter.ALL)).hasSize(1);
+    assertThat(place.modeProperty().get()).isEqualTo(PiecesViewModel.Mode.FORM);
+    assertThat(place.form().field(PieceField.PRESSURE).textProperty().get()).isEqualTo("normal");
+    assertThat(place.form().field(PieceField.PRESSURE).changedProperty().get()).contains("higher");
+    assertThat(place.form().moreOpenProperty().get()).isTrue();
+    assertThat(place.form().inHand()).isEqualTo(PieceField.PRESSURE);
+    assertThat(place.form().changeProperty().get()).contains("foot pressure");
+    assertThat(place.form().noteProperty().get()).contains("less pressure");
+  }
+
+  @Test
+  void aDraftThatChangesSomethingStaysAndTheChangeAskedForIsOnlyNamed() {
+    TestPiece piece = made.room.piece(SeamEnd.GAVE, 140);
+    made.room.book.pieces().add(piece);
+    place.again(piece.id());
+    place.form().field(PieceField.DIAL_WIDTH).textProperty().set("4");
+    place.toList();
+    Remedy remedy = new Remedy("shorter stitch", Factor.LENGTH, Remedy.Direction.DOWN, "0.5 mm");
+    place.again(piece.id(), new NextTry(remedy, "2.5", "2", ""));
+    assertThat(place.form().field(PieceField.DIAL_WIDTH).textProperty().get()).isEqualTo("4");
+    assertThat(place.form().field(PieceField.DIAL_LENGTH).textProperty().get()).isEqualTo("2.5");
+    assertThat(place.form().noteProperty().get()).contains("shorter stitch: 2.5 → 2");
+  }
+
+  @Test
+  void aSavedPieceIsMendedInTheFormAndNothingTypedIsLost() {
+    TestPiece piece = made.room.piece(SeamEnd.GAVE, 140);
+    made.room.book.pieces().add(piece);
+    place.open(piece.id());
+    place.mend(piece.id());
+    assertThat(place.form().titleProperty().get()).contains("mending");
+    place.form().field(PieceField.END_LENGTH).textProperty().set("14");
+    place.toList();
+    place.mend(piece.id());
+    assertThat(place.form().field(PieceField.END_LENGTH).textProperty().get()).isEqualTo("14");
+    place.form().field(PieceField.END_LENGTH).textProperty().set("146");
+    place.form().save();
+    if (place.form().askingProperty().get()) {
+      place.form().save();
+    }
+    assertThat(place.modeProperty().get()).isEqualTo(PiecesViewModel.Mode.PIECE);
+    TestPiece mended = Objects.requireNonNull(made.room.book.pieces().find(piece.id()));
+    assertThat(mended.measure().pulls().get(0).endMm()).isEqualTo(146);
+    assertThat(mended.code()).isEqualTo(piece.code());
+    assertThat(made.room.book.pieces().list(PieceFilter.ALL)).hasSize(1);
+    place.mend(piece.id());
+    assertThat(place.form().field(PieceField.END_LENGTH).textProperty().get()).isEqualTo("146");
+  }
+
+  @Test
+  void aDialBeyondTheMachinesCardIsSaidToBeGuessed() {
+    place.logNext();
+    place.form().field(PieceField.DIAL_LENGTH).textProperty().set("4");
+    place.form().field(PieceField.END).textProperty().set("held");
+    place.form().field(PieceField.END_LENGTH).textProperty().set("155");
+    place.form().save();
+    WholePiece shown = Objects.requireNonNull(place.piece().pieceProperty().get());
+    // The card was read at 2.5 alone, 2.2 mm: drawn on to 4 it makes 3.52 mm.
+    assertThat(shown.settings())
+        .extracting(WholePiece.Line::value)
+        .anyMatch(each -> each.startsWith("4 on the dial, 3.52 mm guessed"));
+  }
+
+  @Test
+  void layersAreCountedInWords() {
+    place.logNext();
+    assertThat(place.form().settingsSaysProperty().get()).contains("2 layers");
+    place.form().field(PieceField.LAYERS).textProperty().set("1");
+    assertThat(place.form().settingsSaysProperty().get()).contains("one layer");
   }
 
   @Test

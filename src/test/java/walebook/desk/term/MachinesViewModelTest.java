@@ -32,7 +32,7 @@ class MachinesViewModelTest {
       model.fields().field("machine-kind").text().set("overlocker");
       model.sews(stitch(model, "504"), true);
       model.fields().field("needle-to-knife").text().set("6.5");
-      model.fields().field("dial-lengths").text().set("2.5=2.3 4=3,7");
+      model.fields().field("dial-lengths").text().set("2,5=2,3, 4=3,7");
       model.save();
       assertThat(model.editingProperty().get()).isFalse();
       Machine made = model.machines().get(1);
@@ -48,11 +48,14 @@ class MachinesViewModelTest {
       MachinesViewModel model = new MachinesViewModel(Sessions.of(room));
       model.open(null);
       model.fields().field("machine-number").text().set("4");
-      model.fields().field("dial-widths").text().set("3=");
+      model.fields().field("dial-widths").text().set("2,5=2,2, 3=, 4=3,7");
       model.save();
       assertThat(model.editingProperty().get()).isTrue();
       assertThat(Objects.requireNonNull(model.fields().field("dial-widths").problem().get()).code())
           .isEqualTo("dial.pair");
+      assertThat(
+              Objects.requireNonNull(model.fields().field("dial-widths").problem().get()).found())
+          .isEqualTo("3=");
       assertThat(
               Objects.requireNonNull(model.fields().field("machine-number").problem().get()).code())
           .isEqualTo("number.taken");
