@@ -16,6 +16,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
 import walebook.desk.common.Texts;
 import walebook.desk.look.Look;
 import walebook.words.Words;
@@ -27,6 +28,8 @@ public final class Shell extends BorderPane {
   private final Map<String, ToggleButton> buttons = new HashMap<>();
   private final ReadOnlyStringWrapper current = new ReadOnlyStringWrapper(this, "current", "");
   private final Label bookName = Texts.text("", "book-name");
+  private final VBox nav = new VBox(bookName);
+  private @Nullable FindField find;
 
   /**
    * A window over places.
@@ -38,7 +41,6 @@ public final class Shell extends BorderPane {
       throw new IllegalArgumentException("places must hold at least one");
     }
     this.places = List.copyOf(places);
-    VBox nav = new VBox(bookName);
     nav.getStyleClass().add("shell-nav");
     ToggleGroup group = new ToggleGroup();
     for (PlaceEntry place : this.places) {
@@ -66,6 +68,12 @@ public final class Shell extends BorderPane {
   /** The book's name above the places. */
   public void bookName(String name) {
     bookName.setText(name);
+  }
+
+  /** Puts the field that finds a piece above the places; its keys lead there from anywhere. */
+  public void find(FindField field) {
+    find = field;
+    nav.getChildren().add(1, field);
   }
 
   /** Goes to a place. */
@@ -101,6 +109,12 @@ public final class Shell extends BorderPane {
   }
 
   private void shortcut(KeyEvent event) {
+    FindField here = find;
+    if (here != null && here.isCalledBy(event)) {
+      event.consume();
+      here.call();
+      return;
+    }
     for (PlaceEntry place : places) {
       if (place.shortcut().match(event)) {
         event.consume();
