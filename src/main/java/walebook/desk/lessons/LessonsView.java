@@ -107,9 +107,16 @@ public final class LessonsView extends BorderPane {
     PlaceFrame frame =
         new PlaceFrame(words, words.say("desk.lessons.plan.title", plan.lesson().title()));
     return frame
+        .lesser(typeIn(plan))
         .lesser(TeachButton.lesson(model.session(), look, plan.lesson(), frame::say))
         .context(back())
         .work(new PlanPane(words, plan, model.session().tables()));
+  }
+
+  private Button typeIn(ReadLessons.ClassPlan plan) {
+    Button typeIn = new Button(words.say("desk.lessons.type-in"));
+    typeIn.setOnAction(pressed -> model.typeIn(plan.lesson().id()));
+    return typeIn;
   }
 
   private Button back() {

@@ -1,5 +1,6 @@
 package walebook.desk.shell;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,7 +41,7 @@ public final class Shell extends BorderPane {
     if (places.isEmpty()) {
       throw new IllegalArgumentException("places must hold at least one");
     }
-    this.places = List.copyOf(places);
+    this.places = new ArrayList<>(places);
     nav.getStyleClass().add("shell-nav");
     ToggleGroup group = new ToggleGroup();
     for (PlaceEntry place : this.places) {
@@ -74,6 +75,15 @@ public final class Shell extends BorderPane {
   public void find(FindField field) {
     find = field;
     nav.getChildren().add(1, field);
+  }
+
+  /** Adds a place that is not listed: another one leads there, and stands for it in the list. */
+  public void beside(String listed, PlaceEntry place) {
+    places.add(place);
+    ToggleButton button = buttons.get(listed);
+    if (button != null) {
+      buttons.put(place.key(), button);
+    }
   }
 
   /** Goes to a place. */

@@ -128,6 +128,7 @@ public final class WalebookWindow extends Application {
     Places all = new Places(session, look, found.unit());
     places = all;
     Shell shell = new Shell(words, look, all.entries());
+    all.beside(shell);
     shell.bookName(found.name());
     shell.find(new FindField(words, new FindViewModel(session)));
     session.wishProperty().addListener((from, old, now) -> go(shell, now));
