@@ -16,10 +16,7 @@ import walebook.record.PlannedPiece;
  * @param logged what the book has of the piece, as it would have been typed; empty when not logged
  */
 public record Card(
-    String key,
-    PieceEntry start,
-    @Nullable PlannedPiece planned,
-    Map<PieceField, String> logged) {
+    String key, PieceEntry start, @Nullable PlannedPiece planned, Map<PieceField, String> logged) {
   public Card {
     Map<PieceField, String> copy = new EnumMap<>(PieceField.class);
     copy.putAll(logged);

@@ -79,9 +79,7 @@ public final class LogCards {
     }
     Answer<TestPiece> answer = log.save(card, room, false);
     boolean onlyAsks = answer.problems().stream().noneMatch(Problem::refuses);
-    return !answer.isGood()
-            && onlyAsks
-            && new HashSet<>(confirmed).containsAll(answer.problems())
+    return !answer.isGood() && onlyAsks && new HashSet<>(confirmed).containsAll(answer.problems())
         ? log.save(card, room, true)
         : answer;
   }

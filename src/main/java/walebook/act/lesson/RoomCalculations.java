@@ -41,8 +41,7 @@ public final class RoomCalculations {
 
   /** Calculations of whose name every word begins a word of the pack's name, longest first. */
   private static List<String> named(LessonPack pack, Set<String> names) {
-    List<String> topic =
-        Arrays.asList(pack.about().name().toLowerCase(Locale.ROOT).split("-", -1));
+    List<String> topic = Arrays.asList(pack.about().name().toLowerCase(Locale.ROOT).split("-", -1));
     return names.stream()
         .filter(
             name ->

@@ -24,8 +24,7 @@ public final class FindByCode {
 
   private static final Pattern KEY =
       Pattern.compile(
-          "[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}",
-          Pattern.CASE_INSENSITIVE);
+          "[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}", Pattern.CASE_INSENSITIVE);
   private static final int CODE_SIGNS = 6;
   private static final int MOST_NEAR = 3;
 

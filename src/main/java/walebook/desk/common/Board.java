@@ -32,13 +32,13 @@ public final class Board {
     stage
         .getScene()
         .addEventFilter(
-        KeyEvent.KEY_PRESSED,
-        key -> {
-          if (key.getCode() == KeyCode.ESCAPE) {
-            key.consume();
-            stage.close();
-          }
-        });
+            KeyEvent.KEY_PRESSED,
+            key -> {
+              if (key.getCode() == KeyCode.ESCAPE) {
+                key.consume();
+                stage.close();
+              }
+            });
     return stage;
   }
 

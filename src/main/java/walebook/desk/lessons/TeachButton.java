@@ -68,8 +68,7 @@ final class TeachButton extends Button {
     CalledOutViewModel calledOut =
         new CalledOutViewModel(
             RoomCalculations.of(pack, session.tables()), session.words(), lengths);
-    TeachViewModel model =
-        new TeachViewModel(pack, session.words(), session.clock(), calledOut);
+    TeachViewModel model = new TeachViewModel(pack, session.words(), session.clock(), calledOut);
     TeachBoard.show(
         session.words(),
         look,

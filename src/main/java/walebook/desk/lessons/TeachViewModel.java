@@ -41,8 +41,7 @@ public final class TeachViewModel {
    *
    * @param calledOut the calculations that numbers called out go into
    */
-  public TeachViewModel(
-      LessonPack pack, Words words, Clock clock, CalledOutViewModel calledOut) {
+  public TeachViewModel(LessonPack pack, Words words, Clock clock, CalledOutViewModel calledOut) {
     this.pack = pack;
     this.words = words;
     this.clock = clock;

@@ -10,7 +10,9 @@ import javafx.scene.layout.VBox;
 import walebook.desk.common.Texts;
 import walebook.words.Words;
 
-/** The field for a piece's code, with what came of it below; a scanner types and ends with Enter. */
+/**
+ * The field for a piece's code, with what came of it below; a scanner types and ends with Enter.
+ */
 public final class FindField extends VBox {
   private static final KeyCombination KEYS =
       new KeyCodeCombination(KeyCode.F, KeyCombination.SHORTCUT_DOWN);

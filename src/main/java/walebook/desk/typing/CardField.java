@@ -26,8 +26,7 @@ final class CardField extends TableCell<CardRow, CardRow> {
   private final Label problem = Texts.text("", "field-problem");
   private final VBox box = new VBox(field, problem);
   private final ChangeListener<@Nullable Problem> told = (from, old, now) -> show(now);
-  private final ChangeListener<GridCursor.@Nullable Spot> moved =
-      (from, old, now) -> focusIfHere();
+  private final ChangeListener<GridCursor.@Nullable Spot> moved = (from, old, now) -> focusIfHere();
   private @Nullable CardCell cell;
   private @Nullable CardRow row;
 

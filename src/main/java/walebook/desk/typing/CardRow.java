@@ -67,12 +67,13 @@ public final class CardRow {
     Runnable tell = () -> edited.accept(this);
     if (card.planned() == null) {
       cells.put(STUDENT, new CardCell(STUDENT, name(false), text -> text, tell));
-      cells.put(
-          CardClashes.CODE, new CardCell(CardClashes.CODE, "", text -> text, tell));
+      cells.put(CardClashes.CODE, new CardCell(CardClashes.CODE, "", text -> text, tell));
     }
     for (PieceField each : sheet.columns()) {
       String start = CardText.shown(each, card.start().at(each), room);
-      cells.put(each.key(), new CardCell(each.key(), start, text -> Shorthand.whole(each, text, room), tell));
+      cells.put(
+          each.key(),
+          new CardCell(each.key(), start, text -> Shorthand.whole(each, text, room), tell));
     }
     if (card.isLogged()) {
       inTheBook(card.logged());

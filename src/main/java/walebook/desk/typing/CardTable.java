@@ -95,8 +95,7 @@ final class CardTable extends BorderPane {
   }
 
   private TableColumn<CardRow, CardRow> column(String title, double ems) {
-    TableColumn<CardRow, CardRow> column =
-        table.figures("", ems, row -> Double.NaN, row -> "");
+    TableColumn<CardRow, CardRow> column = table.figures("", ems, row -> Double.NaN, row -> "");
     column.getStyleClass().remove("figures");
     column.setCellValueFactory(row -> new ReadOnlyObjectWrapper<>(row.getValue()));
     column.setSortable(false);

@@ -150,7 +150,6 @@ public final class TypeInView extends BorderPane {
     List<String> keys = field == null ? List.of() : Shorthand.keys(field, sheet.room());
     return keys.isEmpty()
         ? ""
-        : words.say(
-            "desk.typing.letters", keys.stream().collect(Collectors.joining(", ")));
+        : words.say("desk.typing.letters", keys.stream().collect(Collectors.joining(", ")));
   }
 }

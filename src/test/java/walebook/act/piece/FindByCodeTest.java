@@ -72,8 +72,7 @@ class FindByCodeTest {
   @Test
   void aPieceThatIsOnlyPlannedIsFoundWithItsClass() {
     PlannedPiece planned = made.plan.get(1);
-    FindByCode.Found wanted =
-        new FindByCode.Found.Planned(planned, made.room.schoolClass.id());
+    FindByCode.Found wanted = new FindByCode.Found.Planned(planned, made.room.schoolClass.id());
     assertThat(find.find(planned.code()).value()).isEqualTo(wanted);
     assertThat(find.find(planned.id().toString()).value()).isEqualTo(wanted);
   }
