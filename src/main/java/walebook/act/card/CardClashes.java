@@ -93,7 +93,7 @@ public final class CardClashes {
     }
     Double first = number(field, one, lengthUnit);
     Double second = number(field, other, lengthUnit);
-    return first == null || second == null
+    return (first == null || second == null)
         ? one.equalsIgnoreCase(other)
         : Math.abs(first - second) < SAME;
   }

@@ -88,7 +88,7 @@ class TypeInViewModelTest {
       assertThat(model.rows().get(1).state()).isEqualTo(CardRow.State.IN_THE_WAY);
       model.save();
       List<TestPiece> pieces = made.room.book.pieces().list(PieceFilter.ALL);
-      assertThat(pieces).singleElement();
+      assertThat(pieces).hasSize(1);
       assertThat(Objects.requireNonNull(pieces.get(0).measure().counting()).end())
           .isEqualTo(SeamEnd.HELD);
       assertThat(model.rows().get(0).state()).isEqualTo(CardRow.State.LOGGED);
