@@ -99,6 +99,10 @@ final class TeachBoard extends BorderPane {
   }
 
   private boolean lead(KeyCode key) {
+    boolean upOrDown = key == KeyCode.DOWN || key == KeyCode.UP;
+    if (upOrDown && step.asideBy(key == KeyCode.DOWN ? 1 : -1)) {
+      return true;
+    }
     if (NEXT.contains(key)) {
       if (!step.pageOn()) {
         model.next();

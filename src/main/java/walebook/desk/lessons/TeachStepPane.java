@@ -17,6 +17,7 @@ final class TeachStepPane extends HBox {
   private static final double PAGE = 0.8;
 
   private static final double BESIDE = 0.42;
+  private static final double ASIDE_PART = 0.34;
   private static final double ALMOST = 0.999;
 
   private final Words words;
@@ -49,6 +50,15 @@ final class TeachStepPane extends HBox {
   /** Scrolls back by a page; false when the beginning stood on the board already. */
   boolean pageBack() {
     return page(-1);
+  }
+
+  /** Scrolls what the speaker says by a part of a page; false while it is hidden. */
+  boolean asideBy(int way) {
+    if (!(getChildren().get(getChildren().size() - 1) instanceof TeachAside shown)) {
+      return false;
+    }
+    shown.setVvalue(Math.max(0, Math.min(1, shown.getVvalue() + way * ASIDE_PART)));
+    return true;
   }
 
   private boolean page(int way) {

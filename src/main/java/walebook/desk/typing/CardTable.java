@@ -1,6 +1,7 @@
 package walebook.desk.typing;
 
 import java.util.function.Function;
+import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.css.PseudoClass;
 import javafx.scene.control.IndexedCell;
@@ -113,6 +114,8 @@ final class CardTable extends BorderPane {
     }
     if (!isInView(at.row())) {
       table.scrollTo(Math.max(0, at.row() - 3));
+      // Bars that come with the first layout can hide the last row again.
+      Platform.runLater(() -> table.scrollTo(Math.max(0, at.row() - 3)));
     }
     int column = 0;
     double right = 0;

@@ -143,7 +143,7 @@ public final class TypeInView extends BorderPane {
     }
     String card = model.rowSays(model.rows().get(at.row()));
     String letters = letters(Keyed.find(PieceField.class, at.column()), sheet);
-    here.setText(letters.isEmpty() ? card : card + "\n" + letters);
+    here.setText(letters.isEmpty() ? card : letters + "\n" + card);
   }
 
   private String letters(@Nullable PieceField field, CardSheet sheet) {
