@@ -38,6 +38,9 @@ public interface Lessons {
   /** One student's planned pieces in the class, by lesson and place, those dropped left out. */
   List<PlannedPiece> planOf(UUID classId, UUID studentId);
 
+  /** A planned piece by its key, those dropped too: its label may be out. */
+  @Nullable PlannedPiece planned(UUID plannedId);
+
   @Nullable PlannedPiece plannedByCode(String code);
 
   /** True when a planned or sewn piece has this code. */

@@ -57,7 +57,9 @@ final class PieceJobs {
             Option.of("search", "WORDS", "command.option.search"),
             Option.of("limit", "NUMBER", "command.option.limit")),
         Job.shows("piece show", "command.piece.show", AtBook.open(PieceJobs::show), Job.BOOK)
-            .operand("CODE", "command.operand.code"));
+            .operand("CODE", "command.operand.code"),
+        Job.shows("piece find", "command.piece.find", AtBook.open(FindPiece::run), Job.BOOK)
+            .operand("CODE", "command.operand.code-or-key"));
   }
 
   private static Exit list(Typed typed, Terminal terminal, Book book) {

@@ -1,7 +1,10 @@
 package walebook.record;
 
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -35,8 +38,38 @@ public final class PieceCode {
 
   /** What was typed, without blanks and hyphens and in capitals, or null when it is no code. */
   public static @Nullable String read(String typed) {
-    String code = typed.replaceAll("[\\s\\-–]", "").toUpperCase(Locale.ROOT);
+    String code = bare(typed);
     return isCode(code) ? code : null;
+  }
+
+  /** What was typed, without blanks and hyphens and in capitals, code or not. */
+  public static String bare(String typed) {
+    return typed.replaceAll("[\\s\\-–]", "").toUpperCase(Locale.ROOT);
+  }
+
+  /** True for a text as long as a code that is none: a sign is wrong or two are swapped. */
+  public static boolean isMistyped(String bare) {
+    return bare.length() == LENGTH && !isCode(bare);
+  }
+
+  /** Every code that a text becomes by mending one sign or swapping two; empty for a code. */
+  public static List<String> near(String bare) {
+    if (!isMistyped(bare)) {
+      return List.of();
+    }
+    Set<String> found = new LinkedHashSet<>();
+    for (int i = 0; i < LENGTH; i++) {
+      for (int sign = 0; sign < SIGNS.length(); sign++) {
+        found.add(bare.substring(0, i) + SIGNS.charAt(sign) + bare.substring(i + 1));
+      }
+      for (int j = i + 1; j < LENGTH; j++) {
+        StringBuilder swapped = new StringBuilder(bare);
+        swapped.setCharAt(i, bare.charAt(j));
+        swapped.setCharAt(j, bare.charAt(i));
+        found.add(swapped.toString());
+      }
+    }
+    return found.stream().filter(PieceCode::isCode).toList();
   }
 
   /** The code in two groups of three, as printed and read aloud. */

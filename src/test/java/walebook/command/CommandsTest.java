@@ -149,6 +149,18 @@ class CommandsTest {
   }
 
   @Test
+  void findsAPieceByItsLabel() {
+    String code = log("", "--gauge", "10 cm").out().strip();
+    Ran found = run("", "piece", "find", code.toLowerCase(java.util.Locale.ROOT), "--book", book);
+    assertThat(found.out()).contains(code, "Ada Pier");
+    JsonNode json = run("", "piece", "find", code, "--book", book, "--json").json();
+    assertThat(json.get("logged").asBoolean()).isTrue();
+    Ran wrong = run("", "piece", "find", "0" + code.substring(1), "--book", book);
+    assertThat(wrong.exit()).isEqualTo(1);
+    assertThat(wrong.err()).contains("one sign is wrong", code);
+  }
+
+  @Test
   void saysEveryMistakeWithItsPlace() {
     Ran ran = log("", "--gauge", "ten", "--end-length", "152", "--grade", "9");
     assertThat(ran.exit()).isEqualTo(1);

@@ -48,6 +48,19 @@ class PieceCodeTest {
   }
 
   @Test
+  void aMistypedCodeLeadsBackToTheOneThatWasMeant() {
+    Random random = new Random(5);
+    for (int i = 0; i < 200; i++) {
+      String code = PieceCode.draw(random);
+      int at = random.nextInt(6);
+      // 0 is no sign of a code, so that this text is never one.
+      String wrong = code.substring(0, at) + "0" + code.substring(at + 1);
+      assertThat(PieceCode.near(wrong)).contains(code).allMatch(PieceCode::isCode);
+      assertThat(PieceCode.near(code)).isEmpty();
+    }
+  }
+
+  @Test
   void spokenAndTypedBackItIsTheSame() {
     String code = PieceCode.draw(new Random(4));
     assertThat(PieceCode.read(" " + PieceCode.spoken(code).toLowerCase(java.util.Locale.ROOT)))

@@ -88,7 +88,7 @@ public final class StartPiece {
   }
 
   /** A piece's settings as they would have been typed. */
-  static PieceEntry typed(PieceEntry like, TestPiece piece, PieceRoom room) {
+  public static PieceEntry typed(PieceEntry like, TestPiece piece, PieceRoom room) {
     Map<PieceField, String> typed = new EnumMap<>(PieceField.class);
     put(typed, PieceField.CLOTH, piece.cloth().clothId().toString());
     put(typed, PieceField.GRAIN, piece.cloth().grain().key());

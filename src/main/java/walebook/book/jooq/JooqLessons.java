@@ -142,6 +142,14 @@ record JooqLessons(Access access, Clock clock) implements Lessons {
   }
 
   @Override
+  public @Nullable PlannedPiece planned(UUID plannedId) {
+    PlannedPieceRecord row =
+        access.read(
+            dsl -> dsl.selectFrom(PLANNED_PIECE).where(PLANNED_PIECE.ID.eq(plannedId)).fetchOne());
+    return row == null ? null : LessonRows.planned(row);
+  }
+
+  @Override
   public @Nullable PlannedPiece plannedByCode(String code) {
     PlannedPieceRecord row =
         access.read(

@@ -2,6 +2,7 @@ package walebook.desk.common;
 
 import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
@@ -28,17 +29,25 @@ public final class Board {
 
   /** Shows content over the whole screen of a window. */
   public Stage show(@Nullable Window over, Node... content) {
+    Stage stage = open(over, content(content));
+    stage
+        .getScene()
+        .addEventFilter(
+            KeyEvent.KEY_PRESSED,
+            key -> {
+              if (key.getCode() == KeyCode.ESCAPE) {
+                key.consume();
+                stage.close();
+              }
+            });
+    return stage;
+  }
+
+  /** Puts a root of its own over the whole screen of a window; the root minds Esc. */
+  public Stage open(@Nullable Window over, Parent root) {
     Stage stage = new Stage(StageStyle.UNDECORATED);
-    Scene scene = new Scene(content(content), 1280, 800);
+    Scene scene = new Scene(root, 1280, 800);
     look.dress(scene);
-    scene.addEventFilter(
-        KeyEvent.KEY_PRESSED,
-        key -> {
-          if (key.getCode() == KeyCode.ESCAPE) {
-            key.consume();
-            stage.close();
-          }
-        });
     if (over != null) {
       stage.initOwner(over);
     }

@@ -108,6 +108,11 @@ public final class PlaceFrame extends BorderPane {
     return this;
   }
 
+  /** Says a sentence in the line at the foot. */
+  public void say(String sentence) {
+    notice.noticeProperty().set(new Notice(sentence, null));
+  }
+
   /** The line at the foot. */
   public NoticeLine notice() {
     return notice;

@@ -3,21 +3,17 @@ package walebook.desk.decide;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.application.Platform;
-import javafx.collections.FXCollections;
 import javafx.scene.Group;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
-import org.jspecify.annotations.Nullable;
-import walebook.desk.common.ChoiceField;
+import walebook.desk.common.CheckField;
+import walebook.desk.common.CheckInput;
+import walebook.desk.common.ChoiceWords;
 import walebook.desk.common.FieldBox;
 import walebook.desk.common.FieldGroup;
-import walebook.desk.common.NumberEntry;
-import walebook.desk.common.NumberField;
 import walebook.desk.common.PicturePane;
-import walebook.desk.common.TypedField;
 import walebook.words.Words;
-import walebook.working.Input;
 
 /** One check: the fields that must be filled, those that are usual, and the drawing. */
 final class CheckPane extends VBox {
@@ -94,19 +90,6 @@ final class CheckPane extends VBox {
   }
 
   private FieldBox field(CheckInput input) {
-    String label = names.label(input);
-    @Nullable NumberEntry number = input.number();
-    if (number != null) {
-      return new NumberField(words, label, "", number);
-    }
-    if (input.input().kind() == Input.Kind.NUMBERS || input.input().kind() == Input.Kind.LENGTHS) {
-      return new TypedField(words, label, "", input.text());
-    }
-    return new ChoiceField<>(
-        words,
-        label,
-        FXCollections.observableArrayList(input.input().choices()),
-        input.text().text(),
-        key -> names.choice(input.input(), key));
+    return CheckField.of(words, names, input);
   }
 }

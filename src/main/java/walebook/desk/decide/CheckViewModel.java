@@ -7,6 +7,7 @@ import java.util.Map;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.jspecify.annotations.Nullable;
+import walebook.desk.common.CheckInput;
 import walebook.drawing.Drawing;
 import walebook.problem.Answer;
 import walebook.problem.Place;

@@ -7,6 +7,7 @@ import javafx.scene.control.Button;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
+import walebook.desk.common.ChoiceWords;
 import walebook.desk.common.PlaceFrame;
 import walebook.desk.common.Segments;
 import walebook.desk.common.Session;

@@ -9,6 +9,7 @@ import javafx.stage.Stage;
 import javafx.stage.Window;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.Board;
+import walebook.desk.common.BoardLine;
 import walebook.desk.common.PicturePane;
 import walebook.desk.common.Texts;
 import walebook.desk.common.VerdictBadge;

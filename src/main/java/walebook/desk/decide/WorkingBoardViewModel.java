@@ -4,11 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyIntegerWrapper;
-import walebook.quantity.Measured;
-import walebook.quantity.Show;
+import walebook.desk.common.BoardLine;
 import walebook.words.Words;
-import walebook.working.Caution;
-import walebook.working.Step;
 import walebook.working.Working;
 
 /** A working on the board, one line at a time: the question, each step, the answer, cautions. */
@@ -19,16 +16,7 @@ public final class WorkingBoardViewModel {
   public WorkingBoardViewModel(Working working, Words words) {
     List<BoardLine> all = new ArrayList<>();
     all.add(new BoardLine(words.say(working.title()), "", "", null));
-    for (Step step : working.steps()) {
-      all.add(new BoardLine(words.say(step.says()), step.formula(), step.numbers(), null));
-    }
-    Measured result = working.result();
-    String value = result == null ? "" : Show.measured(result);
-    all.add(new BoardLine(words.say(working.says()), "", value, working.verdict()));
-    for (Caution caution : working.cautions()) {
-      String says = words.say("desk.common.caution", words.say(caution.says()));
-      all.add(new BoardLine(says, "", "", null));
-    }
+    all.addAll(BoardLine.of(working, words));
     lines = List.copyOf(all);
   }
 

@@ -89,6 +89,7 @@ public final class LessonsView extends BorderPane {
         .context(back())
         .work(new LessonPane(words, look, pack))
         .means(new PreparePane(words, pack))
+        .lesser(TeachButton.pack(model.session(), look, pack))
         .primary(take);
   }
 
@@ -103,9 +104,19 @@ public final class LessonsView extends BorderPane {
   }
 
   private Node plan(ReadLessons.ClassPlan plan) {
-    return new PlaceFrame(words, words.say("desk.lessons.plan.title", plan.lesson().title()))
+    PlaceFrame frame =
+        new PlaceFrame(words, words.say("desk.lessons.plan.title", plan.lesson().title()));
+    return frame
+        .lesser(typeIn(plan))
+        .lesser(TeachButton.lesson(model.session(), look, plan.lesson(), frame::say))
         .context(back())
         .work(new PlanPane(words, plan, model.session().tables()));
+  }
+
+  private Button typeIn(ReadLessons.ClassPlan plan) {
+    Button typeIn = new Button(words.say("desk.lessons.type-in"));
+    typeIn.setOnAction(pressed -> model.typeIn(plan.lesson().id()));
+    return typeIn;
   }
 
   private Button back() {

@@ -136,6 +136,11 @@ public final class LessonsViewModel {
     session.wish(Wish.show("term"));
   }
 
+  /** Leads to where the lesson's record cards are typed in. */
+  void typeIn(UUID lessonId) {
+    session.wish(new Wish("typing", Wish.What.OPEN, lessonId));
+  }
+
   void taken(Lesson lesson) {
     session.changed();
     plan(lesson.id());

@@ -1,5 +1,6 @@
 package walebook.desk.shell;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
 import walebook.desk.common.Texts;
 import walebook.desk.look.Look;
 import walebook.words.Words;
@@ -27,6 +29,8 @@ public final class Shell extends BorderPane {
   private final Map<String, ToggleButton> buttons = new HashMap<>();
   private final ReadOnlyStringWrapper current = new ReadOnlyStringWrapper(this, "current", "");
   private final Label bookName = Texts.text("", "book-name");
+  private final VBox nav = new VBox(bookName);
+  private @Nullable FindField find;
 
   /**
    * A window over places.
@@ -37,8 +41,7 @@ public final class Shell extends BorderPane {
     if (places.isEmpty()) {
       throw new IllegalArgumentException("places must hold at least one");
     }
-    this.places = List.copyOf(places);
-    VBox nav = new VBox(bookName);
+    this.places = new ArrayList<>(places);
     nav.getStyleClass().add("shell-nav");
     ToggleGroup group = new ToggleGroup();
     for (PlaceEntry place : this.places) {
@@ -66,6 +69,21 @@ public final class Shell extends BorderPane {
   /** The book's name above the places. */
   public void bookName(String name) {
     bookName.setText(name);
+  }
+
+  /** Puts the field that finds a piece above the places; its keys lead there from anywhere. */
+  public void find(FindField field) {
+    find = field;
+    nav.getChildren().add(1, field);
+  }
+
+  /** Adds a place that is not listed: another one leads there, and stands for it in the list. */
+  public void beside(String listed, PlaceEntry place) {
+    places.add(place);
+    ToggleButton button = buttons.get(listed);
+    if (button != null) {
+      buttons.put(place.key(), button);
+    }
   }
 
   /** Goes to a place. */
@@ -101,6 +119,12 @@ public final class Shell extends BorderPane {
   }
 
   private void shortcut(KeyEvent event) {
+    FindField here = find;
+    if (here != null && here.isCalledBy(event)) {
+      event.consume();
+      here.call();
+      return;
+    }
     for (PlaceEntry place : places) {
       if (place.shortcut().match(event)) {
         event.consume();

@@ -20,9 +20,12 @@ import walebook.desk.pieces.PiecesView;
 import walebook.desk.pieces.PiecesViewModel;
 import walebook.desk.settings.SettingsView;
 import walebook.desk.shell.PlaceEntry;
+import walebook.desk.shell.Shell;
 import walebook.desk.term.TermView;
 import walebook.desk.today.TodayView;
 import walebook.desk.today.TodayViewModel;
+import walebook.desk.typing.TypeInView;
+import walebook.desk.typing.TypeInViewModel;
 import walebook.problem.Answer;
 import walebook.quantity.Unit;
 import walebook.words.Words;
@@ -45,6 +48,7 @@ final class Places {
   private final Words words;
   private final Unit lengthUnit;
   private final PiecesViewModel pieces;
+  private final TypeInViewModel typing;
 
   /**
    * Makes the places.
@@ -58,6 +62,7 @@ final class Places {
     this.lengthUnit = lengthUnit;
     // Made now, not when first shown: it has to hear what other places wish of it.
     this.pieces = new PiecesViewModel(session, lengthUnit);
+    this.typing = new TypeInViewModel(session);
   }
 
   /** Lists them; each is built when it is first shown. */
@@ -77,9 +82,21 @@ final class Places {
         entry(8, "settings", "desk.start.place.settings", () -> new SettingsView(session)));
   }
 
+  /** Adds the places that others lead to. */
+  void beside(Shell shell) {
+    shell.beside(
+        "lessons",
+        new PlaceEntry(
+            TypeInViewModel.PLACE,
+            words.say("desk.start.place.typing"),
+            new KeyCodeCombination(KeyCode.DIGIT9, KeyCombination.SHORTCUT_DOWN),
+            () -> new TypeInView(session, typing)));
+  }
+
   /** Keeps what is being typed; called before the book is closed. */
   void rest() {
     pieces.rest();
+    typing.rest();
   }
 
   private PlaceEntry entry(int digit, String key, String title, Supplier<? extends Node> view) {

@@ -21,6 +21,8 @@ import walebook.desk.common.PickFile;
 import walebook.desk.common.Session;
 import walebook.desk.common.Wish;
 import walebook.desk.look.Look;
+import walebook.desk.shell.FindField;
+import walebook.desk.shell.FindViewModel;
 import walebook.desk.shell.Shell;
 import walebook.desk.welcome.WelcomeView;
 import walebook.desk.welcome.WelcomeViewModel;
@@ -126,7 +128,9 @@ public final class WalebookWindow extends Application {
     Places all = new Places(session, look, found.unit());
     places = all;
     Shell shell = new Shell(words, look, all.entries());
+    all.beside(shell);
     shell.bookName(found.name());
+    shell.find(new FindField(words, new FindViewModel(session)));
     session.wishProperty().addListener((from, old, now) -> go(shell, now));
     stage.setTitle(words.say("desk.start.title-of", found.name()));
     stage.getScene().setRoot(shell);

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import walebook.act.decide.AllCalculations;
+import walebook.desk.common.CheckInput;
+import walebook.desk.common.ChoiceWords;
 import walebook.quantity.Unit;
 import walebook.tables.SharedTables;
 import walebook.words.Words;

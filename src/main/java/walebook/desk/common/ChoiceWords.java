@@ -1,4 +1,4 @@
-package walebook.desk.decide;
+package walebook.desk.common;
 
 import java.util.List;
 import java.util.function.Function;
@@ -11,19 +11,19 @@ import walebook.words.Words;
 import walebook.working.Input;
 
 /** How inputs and the words to choose from are called on screen. */
-final class ChoiceWords {
+public final class ChoiceWords {
   private static final String KNOWN_BY = "-by";
 
   private final Words words;
   private final SharedTables tables;
 
-  ChoiceWords(Words words, SharedTables tables) {
+  public ChoiceWords(Words words, SharedTables tables) {
     this.words = words;
     this.tables = tables;
   }
 
   /** The label of an input with its unit. */
-  String label(CheckInput input) {
+  public String label(CheckInput input) {
     String says = name(input.input());
     return input.sign().isEmpty() ? says : words.say("desk.decide.with-unit", says, input.sign());
   }
@@ -41,7 +41,7 @@ final class ChoiceWords {
   }
 
   /** A choice in plain words; its own key where that is what people say, as with units. */
-  String choice(Input input, String key) {
+  public String choice(Input input, String key) {
     String family = input.name().endsWith(KNOWN_BY) ? "by" : input.name();
     return switch (family) {
       case "shape" -> row(tables.garment().neckShapes(), key, NeckShape::key, NeckShape::name);

@@ -1,10 +1,8 @@
-package walebook.desk.decide;
+package walebook.desk.common;
 
 import java.math.BigDecimal;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import walebook.desk.common.FormFields;
-import walebook.desk.common.NumberEntry;
 import walebook.problem.Place;
 import walebook.problem.Problem;
 import walebook.quantity.ReadNumber;
@@ -12,8 +10,8 @@ import walebook.quantity.Show;
 import walebook.quantity.Unit;
 import walebook.working.Input;
 
-/** One input of a check while it is being filled in. */
-final class CheckInput {
+/** One input of a calculation while it is being filled in. */
+public final class CheckInput {
   /** Dials, callipers and rulers tell these in mm, whatever unit cloth is measured in. */
   private static final Set<String> ALWAYS_MM = Set.of("width", "length", "thickness", "read-to");
 
@@ -27,7 +25,7 @@ final class CheckInput {
    *
    * @param lengths what a length without a unit means
    */
-  CheckInput(Input input, Unit lengths) {
+  public CheckInput(Input input, Unit lengths) {
     this.input = input;
     this.unit = ALWAYS_MM.contains(input.name()) ? Unit.MM : lengths;
     this.number =
@@ -40,12 +38,12 @@ final class CheckInput {
     reset();
   }
 
-  Input input() {
+  public Input input() {
     return input;
   }
 
   /** The sign behind the label; empty for what has none. */
-  String sign() {
+  public String sign() {
     return switch (input.kind()) {
       case LENGTH -> unit.sign();
       case PERCENT -> Unit.PERCENT.sign();
@@ -54,21 +52,21 @@ final class CheckInput {
   }
 
   /** The number being typed; null for a choice and for several numbers. */
-  @Nullable NumberEntry number() {
+  public @Nullable NumberEntry number() {
     return number;
   }
 
   /** The chosen word, or several numbers as typed. */
-  FormFields.Field text() {
+  public FormFields.Field text() {
     return text;
   }
 
-  boolean isEmpty() {
+  public boolean isEmpty() {
     return typed().isBlank();
   }
 
   /** Puts the usual value back, or empties the field. */
-  void reset() {
+  public void reset() {
     String usual = input.usual();
     if (number == null) {
       text.text().set(usual == null ? "" : usual);
@@ -89,7 +87,7 @@ final class CheckInput {
   }
 
   /** As a calculation reads it: lengths in plain mm, what cannot be read as it was typed. */
-  String typed() {
+  public String typed() {
     if (number == null) {
       String now = text.text().get();
       return now == null ? "" : now;
@@ -98,12 +96,12 @@ final class CheckInput {
     return value == null ? number.textProperty().get() : BigDecimal.valueOf(value).toPlainString();
   }
 
-  boolean isPlaceOf(Problem problem) {
+  public boolean isPlaceOf(Problem problem) {
     return problem.place().equals(Place.field(input.name()));
   }
 
   /** Shows what the calculation has against it, or that it has nothing. */
-  void problem(@Nullable Problem now) {
+  public void problem(@Nullable Problem now) {
     Problem shown = isEmpty() ? null : now;
     if (number == null) {
       text.problem().set(shown);
@@ -113,7 +111,7 @@ final class CheckInput {
   }
 
   /** Calls back after each change. */
-  void onChange(Runnable changed) {
+  public void onChange(Runnable changed) {
     if (number == null) {
       text.text().addListener((from, old, now) -> changed.run());
     } else {

@@ -1,0 +1,154 @@
+package walebook.desk.typing;
+
+import javafx.application.Platform;
+import javafx.beans.value.ChangeListener;
+import javafx.beans.value.WeakChangeListener;
+import javafx.css.PseudoClass;
+import javafx.scene.control.ContentDisplay;
+import javafx.scene.control.Label;
+import javafx.scene.control.TableCell;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+import walebook.desk.common.Texts;
+import walebook.problem.Problem;
+
+/** A cell that is always a field, its problem in words below it. */
+final class CardField extends TableCell<CardRow, CardRow> {
+  private static final PseudoClass REFUSED = PseudoClass.getPseudoClass("refused");
+
+  private final TypeInViewModel model;
+  private final String column;
+  private final String label;
+  private final TextField field = new TextField();
+  private final Label problem = Texts.text("", "field-problem");
+  private final VBox box = new VBox(field, problem);
+  private final ChangeListener<@Nullable Problem> told = (from, old, now) -> show(now);
+  private final ChangeListener<GridCursor.@Nullable Spot> moved = (from, old, now) -> focusIfHere();
+  private @Nullable CardCell cell;
+  private @Nullable CardRow row;
+
+  CardField(TypeInViewModel model, String column, String label) {
+    this.model = model;
+    this.column = column;
+    this.label = label;
+    getStyleClass().add("card-cell");
+    setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
+    problem.visibleProperty().bind(problem.textProperty().isNotEmpty());
+    problem.managedProperty().bind(problem.visibleProperty());
+    field.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
+    field
+        .focusedProperty()
+        .addListener(
+            (from, was, now) -> {
+              CardCell mine = cell;
+              CardRow of = row;
+              if (now && of != null) {
+                model.cursor().go(model.rows().indexOf(of), column);
+              } else if (mine != null) {
+                mine.leave();
+              }
+            });
+    // Cells are used again for other rows: whichever shows the cursor's row takes the focus.
+    model.cursor().atProperty().addListener(new WeakChangeListener<>(moved));
+  }
+
+  @Override
+  protected void updateItem(@Nullable CardRow next, boolean empty) {
+    super.updateItem(next, empty);
+    CardCell shown = empty || next == null ? null : next.cell(column);
+    if (shown != null && shown.equals(cell)) {
+      return;
+    }
+    let();
+    row = empty ? null : next;
+    cell = shown;
+    if (shown == null) {
+      setGraphic(null);
+      return;
+    }
+    field.setText(shown.text());
+    field.textProperty().bindBidirectional(shown.textProperty());
+    field.setPromptText(shown.hint());
+    shown.problemProperty().addListener(told);
+    show(shown.problemProperty().get());
+    setGraphic(box);
+    focusIfHere();
+  }
+
+  /** The words below the field wrap within the column, and make the row as high as they need. */
+  @Override
+  protected double computePrefHeight(double width) {
+    if (getGraphic() == null) {
+      return super.computePrefHeight(width);
+    }
+    double inset = snappedTopInset() + snappedBottomInset();
+    double wide = getTableColumn().getWidth() - snappedLeftInset() - snappedRightInset();
+    double words = problem.isManaged() ? problem.prefHeight(wide) : 0;
+    return inset + field.prefHeight(-1) + words;
+  }
+
+  private void let() {
+    CardCell before = cell;
+    if (before != null) {
+      field.textProperty().unbindBidirectional(before.textProperty());
+      before.problemProperty().removeListener(told);
+    }
+  }
+
+  private void show(@Nullable Problem now) {
+    String says = now == null ? "" : model.session().words().sayAtField(now);
+    problem.setText(says);
+    problem.getStyleClass().setAll("label", "field-problem");
+    if (now != null && !now.refuses()) {
+      problem.getStyleClass().add("asks");
+    }
+    pseudoClassStateChanged(REFUSED, now != null && now.refuses());
+    CardRow of = row;
+    String whose = of == null ? "" : of.name(model.session().namesHiddenProperty().get());
+    field.setAccessibleText(whose + ", " + label + (says.isEmpty() ? "" : ". " + says));
+    CardCell mine = cell;
+    field.setPromptText(mine == null ? "" : mine.hint());
+  }
+
+  private void focusIfHere() {
+    GridCursor.Spot at = model.cursor().atProperty().get();
+    CardRow of = row;
+    if (at == null || of == null || field.isFocused() || !at.column().equals(column)) {
+      return;
+    }
+    if (at.row() < model.rows().size() && model.rows().get(at.row()).equals(of)) {
+      Platform.runLater(
+          () -> {
+            field.requestFocus();
+            field.selectAll();
+          });
+    }
+  }
+
+  private void pressed(KeyEvent key) {
+    boolean together = key.isShortcutDown();
+    int way = key.isShiftDown() ? -1 : 1;
+    boolean taken = true;
+    if (together && (key.getCode() == KeyCode.D || key.getCode() == KeyCode.QUOTE)) {
+      model.repeatAbove();
+    } else if (together && key.getCode() == KeyCode.L) {
+      model.setColumn();
+    } else if (key.getCode() == KeyCode.ENTER && !together) {
+      model.cursor().onward(model.downProperty().get(), way);
+    } else if (key.getCode() == KeyCode.TAB && !together) {
+      model.cursor().horizontal(way);
+    } else if (key.getCode() == KeyCode.DOWN) {
+      model.cursor().vertical(1);
+    } else if (key.getCode() == KeyCode.UP) {
+      model.cursor().vertical(-1);
+    } else {
+      taken = false;
+    }
+    if (taken) {
+      key.consume();
+    }
+  }
+}

@@ -1,0 +1,164 @@
+package walebook.desk.typing;
+
+import java.util.function.Function;
+import javafx.application.Platform;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.css.PseudoClass;
+import javafx.scene.control.IndexedCell;
+import javafx.scene.control.Label;
+import javafx.scene.control.TableCell;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.skin.VirtualFlow;
+import javafx.scene.layout.BorderPane;
+import org.jspecify.annotations.Nullable;
+import walebook.act.card.CardClashes;
+import walebook.act.card.CardSheet;
+import walebook.act.piece.PieceField;
+import walebook.desk.common.ColumnTable;
+import walebook.desk.common.Texts;
+import walebook.record.PieceCode;
+import walebook.words.Words;
+
+/** The grid: a row a card, a column a field; its head stays while the rows scroll. */
+final class CardTable extends BorderPane {
+  private static final double HEAD_PADDING = 14;
+
+  private final Words words;
+  private final TypeInViewModel model;
+  private ColumnTable<CardRow> table = new ColumnTable<>();
+
+  CardTable(Words words, TypeInViewModel model) {
+    this.words = words;
+    this.model = model;
+    getStyleClass().add("card-table");
+    model.sheetProperty().addListener((from, old, now) -> build());
+    model.settingsProperty().addListener((from, old, now) -> build());
+    model.cursor().atProperty().addListener((from, old, now) -> reveal(now));
+    build();
+  }
+
+  private void build() {
+    CardSheet sheet = model.sheetProperty().get();
+    table = new ColumnTable<>();
+    table.setAccessibleText(words.say("desk.typing.grid"));
+    table.setFocusTraversable(false);
+    table.setSortPolicy(of -> false);
+    labels("desk.typing.col.student", 10, CardRow.STUDENT, row -> row.name(hidden()));
+    labels(
+        "desk.typing.col.code",
+        5.6,
+        CardClashes.CODE,
+        row -> row.code().isBlank() ? "" : PieceCode.spoken(row.code()));
+    state();
+    if (sheet != null) {
+      String unit = sheet.room().lengthUnit().sign();
+      for (PieceField each : model.columns()) {
+        String name = words.say("desk.pieces.field." + each.key());
+        boolean length = each.kind() == PieceField.Kind.LENGTH;
+        fields(length ? name + ", " + unit : name, ems(each), each.key());
+      }
+    }
+    table.setItems(model.rows());
+    setCenter(table);
+    reveal(model.cursor().atProperty().get());
+  }
+
+  private boolean hidden() {
+    return model.session().namesHiddenProperty().get();
+  }
+
+  private static double ems(PieceField field) {
+    return switch (field) {
+      case CLOTH, STITCH, FAULTS, REMARK -> 11;
+      case BROKE -> 8.8;
+      case GRAIN, NEEDLE_POINT, MACHINE, OUTCOME, HEM_METHOD, STABILISER, THREAD -> 7.5;
+      default -> 5.6;
+    };
+  }
+
+  /** A column that is only read, but for cards beside the plan. */
+  private void labels(String title, double ems, String key, Function<CardRow, String> says) {
+    String label = words.say(title);
+    TableColumn<CardRow, CardRow> column = column(label, ems);
+    column.setUserData(key);
+    column.setCellFactory(of -> new CardLabel(says, new CardField(model, key, label)));
+  }
+
+  private void fields(String label, double ems, String key) {
+    TableColumn<CardRow, CardRow> column = column(label, ems);
+    column.setUserData(key);
+    column.setCellFactory(of -> new CardField(model, key, label));
+  }
+
+  private void state() {
+    column(words.say("desk.typing.col.state"), 5.2)
+        .setCellFactory(of -> new CardState(words, model));
+  }
+
+  private TableColumn<CardRow, CardRow> column(String title, double ems) {
+    TableColumn<CardRow, CardRow> column = table.figures("", ems, row -> Double.NaN, row -> "");
+    column.getStyleClass().remove("figures");
+    column.setCellValueFactory(row -> new ReadOnlyObjectWrapper<>(row.getValue()));
+    column.setSortable(false);
+    column.setReorderable(false);
+    Label head = Texts.text(title, "card-head");
+    head.prefWidthProperty().bind(column.widthProperty().subtract(HEAD_PADDING));
+    column.setGraphic(head);
+    return column;
+  }
+
+  /** Brings the cursor's row and column into view; the cell itself takes the focus. */
+  private void reveal(GridCursor.@Nullable Spot at) {
+    if (at == null) {
+      return;
+    }
+    if (!isInView(at.row())) {
+      table.scrollTo(Math.max(0, at.row() - 3));
+      // Bars that come with the first layout can hide the last row again.
+      Platform.runLater(() -> table.scrollTo(Math.max(0, at.row() - 3)));
+    }
+    int column = 0;
+    double right = 0;
+    for (TableColumn<CardRow, ?> each : table.getColumns()) {
+      right += each.getWidth();
+      if (at.column().equals(each.getUserData())) {
+        // While there is room the names stay in sight.
+        table.scrollToColumnIndex(right < table.getWidth() - HEAD_PADDING ? 0 : column);
+      }
+      column++;
+    }
+  }
+
+  /** Wholly in view: a row at the foot may be cut off. */
+  private boolean isInView(int row) {
+    if (!(table.lookup(".virtual-flow") instanceof VirtualFlow<?> flow)) {
+      return false;
+    }
+    IndexedCell<?> first = flow.getFirstVisibleCell();
+    IndexedCell<?> last = flow.getLastVisibleCell();
+    return first != null && last != null && row >= first.getIndex() && row < last.getIndex();
+  }
+
+  /** A name or code, or the field for it on a card beside the plan. */
+  private static final class CardLabel extends TableCell<CardRow, CardRow> {
+    private static final PseudoClass FILLED_IN = PseudoClass.getPseudoClass("filled-in");
+
+    private final Function<CardRow, String> says;
+    private final CardField field;
+
+    CardLabel(Function<CardRow, String> says, CardField field) {
+      this.says = says;
+      this.field = field;
+      getStyleClass().addAll("card-cell", "card-label");
+    }
+
+    @Override
+    protected void updateItem(@Nullable CardRow row, boolean empty) {
+      super.updateItem(row, empty);
+      field.updateItem(row, empty);
+      setGraphic(field.getGraphic());
+      pseudoClassStateChanged(FILLED_IN, field.getGraphic() != null);
+      setText(row == null || empty || field.getGraphic() != null ? "" : says.apply(row));
+    }
+  }
+}

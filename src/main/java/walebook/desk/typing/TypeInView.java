@@ -1,0 +1,155 @@
+package walebook.desk.typing;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import javafx.animation.PauseTransition;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import javafx.util.Duration;
+import org.jspecify.annotations.Nullable;
+import walebook.act.card.CardSheet;
+import walebook.act.card.Shorthand;
+import walebook.act.piece.PieceField;
+import walebook.desk.common.EmptyState;
+import walebook.desk.common.PlaceFrame;
+import walebook.desk.common.Segments;
+import walebook.desk.common.Session;
+import walebook.desk.common.Texts;
+import walebook.desk.common.TypedField;
+import walebook.record.Keyed;
+import walebook.words.Words;
+
+/** The place where a whole class's record cards are typed in. */
+public final class TypeInView extends BorderPane {
+  private static final Duration PAUSE = Duration.millis(700);
+  private static final KeyCombination SAVE =
+      new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN);
+
+  private final Words words;
+  private final TypeInViewModel model;
+  private final CardTable table;
+  private final Label here = Texts.text("", "card-here");
+
+  public TypeInView(Session session, TypeInViewModel model) {
+    this.words = session.words();
+    this.model = model;
+    this.table = new CardTable(words, model);
+    getStylesheets()
+        .add(Objects.requireNonNull(TypeInView.class.getResource("typing.css")).toExternalForm());
+    PauseTransition pause = new PauseTransition(PAUSE);
+    pause.setOnFinished(done -> model.keepDraft());
+    model
+        .editsProperty()
+        .addListener(
+            (from, old, now) -> {
+              pause.playFromStart();
+              tellHere();
+            });
+    model.cursor().atProperty().addListener((from, old, now) -> tellHere());
+    model.sheetProperty().addListener((from, old, now) -> show());
+    addEventFilter(
+        KeyEvent.KEY_PRESSED,
+        key -> {
+          if (SAVE.match(key)) {
+            key.consume();
+            model.save();
+          }
+        });
+    show();
+    model.openLatest();
+  }
+
+  private void show() {
+    CardSheet sheet = model.sheetProperty().get();
+    if (sheet == null) {
+      setCenter(empty("desk.typing.none", "desk.typing.to-lessons", model::back));
+    } else if (sheet.cards().isEmpty()) {
+      setCenter(empty("desk.typing.no-pieces", "desk.typing.to-cloths", model::toCloths));
+    } else {
+      setCenter(grid(sheet));
+    }
+  }
+
+  private PlaceFrame empty(String says, String button, Runnable begin) {
+    return new PlaceFrame(words, words.say("desk.typing.title"))
+        .work(new EmptyState(words.say(says), words.say(button), begin));
+  }
+
+  private PlaceFrame grid(CardSheet sheet) {
+    PlaceFrame frame =
+        new PlaceFrame(words, words.say("desk.typing.title-of", sheet.lesson().title()));
+    Button back = new Button(words.say("desk.typing.back"));
+    back.getStyleClass().add("quiet");
+    back.setOnAction(pressed -> model.back());
+    Button save = new Button(words.say("desk.typing.save"));
+    save.disableProperty().bind(model.busyProperty());
+    save.setOnAction(pressed -> model.save());
+    VBox.setVgrow(table, Priority.ALWAYS);
+    here.setMinHeight(USE_COMPUTED_SIZE);
+    VBox all = new VBox(tools(), table, here);
+    all.getStyleClass().add("card-grid");
+    VBox.setVgrow(all, Priority.ALWAYS);
+    frame.context(back).work(all).primary(save);
+    frame.notice().noticeProperty().bindBidirectional(model.noticeProperty());
+    return frame;
+  }
+
+  private Node tools() {
+    TypedField on = new TypedField(words, words.say("desk.typing.on"), "", model.on());
+    on.getStyleClass().add("card-day");
+    Segments<Boolean> way =
+        new Segments<>(
+            List.of(false, true),
+            model.downProperty().asObject(),
+            down -> words.say(down ? "desk.typing.enter-down" : "desk.typing.enter-along"));
+    ToggleButton settings = new ToggleButton(words.say("desk.typing.settings"));
+    settings.selectedProperty().bindBidirectional(model.settingsProperty());
+    Button column = button("desk.typing.set-column", model::setColumn);
+    Button above = button("desk.typing.repeat", model::repeatAbove);
+    Button add = button("desk.typing.add", model::addFree);
+    HBox first = new HBox(on);
+    FlowPane tools = new FlowPane(8, 8, first, way, settings, column, above, add);
+    tools.getStyleClass().add("card-tools");
+    return tools;
+  }
+
+  /** A button that leaves the cursor where it is, since it is about the cell one stands in. */
+  private Button button(String key, Runnable does) {
+    Button button = new Button(words.say(key));
+    button.setFocusTraversable(false);
+    button.setOnAction(pressed -> does.run());
+    return button;
+  }
+
+  /** Below the grid in full: the card one stands in, its field, its letters, what is in the way. */
+  private void tellHere() {
+    GridCursor.Spot at = model.cursor().atProperty().get();
+    CardSheet sheet = model.sheetProperty().get();
+    if (at == null || sheet == null || at.row() >= model.rows().size()) {
+      here.setText("");
+      return;
+    }
+    String card = model.rowSays(model.rows().get(at.row()));
+    String letters = letters(Keyed.find(PieceField.class, at.column()), sheet);
+    here.setText(letters.isEmpty() ? card : letters + "\n" + card);
+  }
+
+  private String letters(@Nullable PieceField field, CardSheet sheet) {
+    List<String> keys = field == null ? List.of() : Shorthand.keys(field, sheet.room());
+    return keys.isEmpty()
+        ? ""
+        : words.say("desk.typing.letters", keys.stream().collect(Collectors.joining(", ")));
+  }
+}

@@ -1,0 +1,394 @@
+package walebook.desk.typing;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyIntegerProperty;
+import javafx.beans.property.ReadOnlyIntegerWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.collections.ObservableList;
+import org.jspecify.annotations.Nullable;
+import walebook.act.card.Card;
+import walebook.act.card.CardClashes;
+import walebook.act.card.CardSheet;
+import walebook.act.card.KeepCards;
+import walebook.act.card.LoadCards;
+import walebook.act.card.LogCards;
+import walebook.act.piece.PieceEntry;
+import walebook.act.piece.PieceField;
+import walebook.desk.common.FormFields;
+import walebook.desk.common.Notice;
+import walebook.desk.common.Session;
+import walebook.desk.common.Wish;
+import walebook.problem.Answer;
+import walebook.problem.Place;
+import walebook.problem.Problem;
+import walebook.record.PieceCode;
+import walebook.record.SchoolClass;
+import walebook.record.TestPiece;
+
+/** A lesson's record cards in one grid: typing, whole columns, saving all that are good. */
+public final class TypeInViewModel {
+  /** The key of this place. */
+  public static final String PLACE = "typing";
+
+  private static final String FREE = "free-";
+
+  private final Session session;
+  private final Grid grid;
+  private final BooleanProperty settings = new SimpleBooleanProperty(this, "settings");
+  private final BooleanProperty down = new SimpleBooleanProperty(this, "down");
+  private final ReadOnlyObjectWrapper<@Nullable CardSheet> sheet =
+      new ReadOnlyObjectWrapper<>(this, "sheet");
+  private final ReadOnlyIntegerWrapper edits = new ReadOnlyIntegerWrapper(this, "edits");
+  private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper(this, "busy");
+  private final ObjectProperty<Notice> notice =
+      new SimpleObjectProperty<>(this, "notice", Notice.NONE);
+  private int kept;
+  private int free;
+
+  public TypeInViewModel(Session session) {
+    this.session = session;
+    this.grid = new Grid(session.clock(), this::edited);
+    settings.addListener((from, old, now) -> columnsChanged());
+    session.wishProperty().addListener((from, old, now) -> take(now));
+    take(session.wishProperty().get());
+  }
+
+  public Session session() {
+    return session;
+  }
+
+  /** The cards' lesson, fields and room; null while no lesson is open. */
+  public ReadOnlyObjectProperty<@Nullable CardSheet> sheetProperty() {
+    return sheet.getReadOnlyProperty();
+  }
+
+  public ObservableList<CardRow> rows() {
+    return grid.rows();
+  }
+
+  GridCursor cursor() {
+    return grid.cursor();
+  }
+
+  /** The day on which the lesson was, and so the day on which its pieces were sewn. */
+  public FormFields.Field on() {
+    return grid.day();
+  }
+
+  /** Whether the columns of cloth and machine are shown, which the plan has filled in. */
+  public BooleanProperty settingsProperty() {
+    return settings;
+  }
+
+  /** Whether Enter goes down the column; otherwise along the card. */
+  public BooleanProperty downProperty() {
+    return down;
+  }
+
+  public ReadOnlyBooleanProperty busyProperty() {
+    return busy.getReadOnlyProperty();
+  }
+
+  /** Moves at each edit, so that a view can wait for a pause in the typing. */
+  public ReadOnlyIntegerProperty editsProperty() {
+    return edits.getReadOnlyProperty();
+  }
+
+  public ObjectProperty<Notice> noticeProperty() {
+    return notice;
+  }
+
+  /** The fields that are shown as columns. */
+  public List<PieceField> columns() {
+    CardSheet now = sheet.get();
+    return now == null
+        ? List.of()
+        : now.columns().stream().filter(each -> settings.get() || !each.isSetting()).toList();
+  }
+
+  /** Opens a lesson's cards, with what was typed and not saved the last time. */
+  public void open(UUID lessonId) {
+    keepDraft();
+    LoadCards load = new LoadCards(session.book(), session.tables());
+    session.run(
+        progress -> Optional.ofNullable(load.of(lessonId)).map(found -> ready(load, found)),
+        found -> found.ifPresent(this::loaded));
+  }
+
+  /** Opens the cards of the lesson that was taught last, unless some are open. */
+  public void openLatest() {
+    SchoolClass of = session.schoolClassProperty().get();
+    if (sheet.get() == null && of != null) {
+      LocalDate today = LocalDate.now(session.clock());
+      LoadCards load = new LoadCards(session.book(), session.tables());
+      session.run(
+          progress -> Optional.ofNullable(load.latest(of.id(), today)),
+          found -> found.ifPresent(this::open));
+    }
+  }
+
+  private record Ready(CardSheet sheet, List<Card> free) {}
+
+  /** Cards beside the plan come back from the draft, but for those that were saved after all. */
+  private Ready ready(LoadCards load, CardSheet found) {
+    List<Card> beside = new ArrayList<>();
+    for (int i = 1; CardDraft.has(found.draft(), FREE + i); i++) {
+      String piece = found.draft().get(FREE + i + "|#piece");
+      boolean saved = piece != null && session.book().pieces().find(UUID.fromString(piece)) != null;
+      if (!saved && !found.room().students().isEmpty()) {
+        UUID first = found.room().students().get(0).id();
+        beside.add(load.free(found.lesson(), first, FREE + i, found.room()));
+      }
+    }
+    return new Ready(found, beside);
+  }
+
+  private void loaded(Ready ready) {
+    CardSheet found = ready.sheet();
+    sheet.set(found);
+    settings.set(false);
+    columnsChanged();
+    free = ready.free().size();
+    grid.load(found, ready.free());
+    edits.set(0);
+    kept = 0;
+    say(found.draft().isEmpty() ? "" : session.words().say("desk.typing.resumed"));
+    grid.cursor().begin();
+  }
+
+  /** Adds a card for a piece beside the plan, of the student whose card one stands in. */
+  public void addFree() {
+    CardSheet now = sheet.get();
+    if (now == null || now.room().students().isEmpty()) {
+      return;
+    }
+    GridCursor.Spot at = grid.cursor().atProperty().get();
+    UUID student =
+        at == null
+            ? now.room().students().get(0).id()
+            : rows().get(at.row()).entry(grid.on()).studentId();
+    free++;
+    String key = FREE + free;
+    LoadCards load = new LoadCards(session.book(), session.tables());
+    session.run(
+        progress -> load.free(now.lesson(), student, key, now.room()),
+        card -> {
+          grid.add(card, now);
+          settings.set(true);
+          grid.cursor().go(rows().size() - 1, CardRow.STUDENT);
+        });
+  }
+
+  /** Puts what stands above in the same column into the cell one stands in. */
+  public void repeatAbove() {
+    grid.repeatAbove();
+  }
+
+  /**
+   * Puts the text of the cell one stands in into the whole column: into every card that is not
+   * logged and whose own was not typed by hand. It can be taken back.
+   */
+  public void setColumn() {
+    Grid.ColumnSet set = grid.setColumn();
+    if (set != null) {
+      Runnable undo =
+          () -> {
+            set.undo().run();
+            notice.set(Notice.NONE);
+          };
+      String says = session.words().say("desk.typing.column-set", set.text(), set.cards());
+      notice.set(new Notice(says, undo));
+    }
+  }
+
+  /** Saves every card that is begun and good; the others stay with what is in their way. */
+  public void save() {
+    CardSheet now = sheet.get();
+    if (now == null || busy.get() || !grid.isDayGood()) {
+      return;
+    }
+    List<PieceEntry> entries = new ArrayList<>();
+    Map<UUID, List<Problem>> confirmed = new HashMap<>();
+    Map<UUID, Answer<TestPiece>> mended = new HashMap<>();
+    for (CardRow row : rows()) {
+      if (!row.isReady()) {
+        continue;
+      }
+      List<Problem> asked = row.asked();
+      grid.check(row);
+      if (row.problems().stream().anyMatch(Problem::refuses)) {
+        mended.put(row.pieceId(), Answer.bad(row.problems()));
+      } else {
+        entries.add(row.entry(grid.on()));
+        confirmed.put(row.pieceId(), asked);
+      }
+    }
+    busy.set(true);
+    LogCards log = new LogCards(session.book(), session.clock(), session.chance());
+    session
+        .background()
+        .run(
+            progress -> {
+              Map<UUID, Answer<TestPiece>> answers =
+                  new HashMap<>(log.save(entries, now.room(), confirmed));
+              answers.putAll(mended);
+              return answers;
+            },
+            this::saved,
+            fault -> {
+              busy.set(false);
+              session.unexpected(fault);
+            });
+  }
+
+  private void saved(Map<UUID, Answer<TestPiece>> answers) {
+    busy.set(false);
+    Grid.Saved saved = grid.saved(answers);
+    keepDraft();
+    if (saved.good() > 0) {
+      session.changed();
+    }
+    tell(saved.good(), saved.left());
+    goTo(saved.first());
+  }
+
+  private void tell(int good, int left) {
+    if (good + left == 0) {
+      say(session.words().say("desk.typing.nothing"));
+    } else if (left == 0) {
+      say(session.words().say("desk.typing.saved", good));
+    } else {
+      say(session.words().say("desk.typing.saved-some", good, left));
+    }
+  }
+
+  /** To the field in the way; one that is folded away is shown first. */
+  private void goTo(@Nullable CardRow row) {
+    if (row == null) {
+      return;
+    }
+    for (Problem each : row.problems()) {
+      String field = each.place() instanceof Place.Field at ? at.name() : "";
+      if (row.cell(field) != null) {
+        boolean shown = columns().stream().anyMatch(column -> column.key().equals(field));
+        if (!shown) {
+          settings.set(true);
+        }
+        grid.cursor().go(rows().indexOf(row), field);
+        return;
+      }
+    }
+  }
+
+  /** Keeps what is typed, so that it is there again after a crash or another day. */
+  public void keepDraft() {
+    CardSheet now = sheet.get();
+    if (now != null && edits.get() != kept) {
+      kept = edits.get();
+      Map<String, String> typed = draft(now);
+      session.run(
+          progress -> {
+            new KeepCards(session.book()).keep(now.lesson().id(), typed);
+            return typed;
+          },
+          done -> {});
+    }
+  }
+
+  /** Keeps what is typed at once, before the book is closed. */
+  public void rest() {
+    CardSheet now = sheet.get();
+    if (now != null && edits.get() != kept) {
+      new KeepCards(session.book()).keep(now.lesson().id(), draft(now));
+    }
+    sheet.set(null);
+  }
+
+  private Map<String, String> draft(CardSheet now) {
+    Map<String, String> typed = CardDraft.of(rows());
+    String on = grid.on();
+    if (!on.equals(now.lesson().taughtOn().toString())) {
+      typed.put(Grid.ON, on);
+    }
+    return typed;
+  }
+
+  /** Back to the lesson's plan; what is typed waits. */
+  public void back() {
+    keepDraft();
+    CardSheet now = sheet.get();
+    session.wish(
+        now == null
+            ? Wish.show("lessons")
+            : new Wish("lessons", Wish.What.OPEN, now.lesson().id()));
+  }
+
+  /** To the place where readings of cloths are logged. */
+  void toCloths() {
+    session.wish(Wish.show("cloths"));
+  }
+
+  /** A card in words: whose it is, its code, and what is in its way. */
+  public String rowSays(CardRow row) {
+    String name = row.name(session.namesHiddenProperty().get());
+    String code = row.code().isBlank() ? "" : " · " + PieceCode.spoken(row.code());
+    StringBuilder says = new StringBuilder(name + code);
+    for (Problem each : row.problems()) {
+      says.append(" · ").append(session.words().say(each));
+    }
+    return says.toString();
+  }
+
+  private void take(@Nullable Wish wish) {
+    if (wish == null || !wish.place().equals(PLACE)) {
+      return;
+    }
+    UUID id = wish.id();
+    if (id == null) {
+      openLatest();
+    } else {
+      open(id);
+    }
+  }
+
+  private void columnsChanged() {
+    CardSheet now = sheet.get();
+    if (now == null) {
+      return;
+    }
+    List<String> shown = new ArrayList<>(List.of(CardRow.STUDENT, CardClashes.CODE));
+    columns().forEach(each -> shown.add(each.key()));
+    // What a card begins with, such as the distance between the marks, is seldom typed anew.
+    List<String> filled =
+        now.columns().stream()
+            .filter(each -> !each.isSetting() && isOpen(now, each))
+            .map(PieceField::key)
+            .toList();
+    grid.cursor().columns(shown, filled);
+  }
+
+  private static boolean isOpen(CardSheet now, PieceField field) {
+    return now.cards().stream().anyMatch(each -> each.start().at(field).isEmpty());
+  }
+
+  private void edited() {
+    edits.set(edits.get() + 1);
+  }
+
+  private void say(String sentence) {
+    notice.set(new Notice(sentence, null));
+  }
+}

@@ -1,0 +1,105 @@
+package walebook.desk.start;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+import walebook.book.PieceFilter;
+import walebook.desk.PlannedClass;
+import walebook.desk.common.Session;
+import walebook.desk.common.Wish;
+import walebook.desk.common.Worker;
+import walebook.desk.look.Look;
+import walebook.desk.look.TextSize;
+import walebook.desk.look.Theme;
+import walebook.desk.shell.Shell;
+import walebook.quantity.Unit;
+import walebook.record.TestPiece;
+import walebook.words.Words;
+
+/** From the lesson's plan to its cards, typed in by keyboard alone. */
+@ExtendWith(ApplicationExtension.class)
+@SuppressWarnings("NullAway.Init")
+class TypeInCardsTest {
+  @TempDir static Path folder;
+
+  private PlannedClass made;
+  private Places places;
+  private Shell shell;
+  private Session session;
+  private Scene scene;
+
+  @Start
+  void start(Stage stage) {
+    made = PlannedClass.in(folder.resolve("class.walebook"), 1);
+    session = made.session(Worker.sameThread(), PlannedClass.OneFile.NONE);
+    session.schoolClassProperty().set(made.room.schoolClass);
+    Look look = new Look(Theme.LIGHT, TextSize.USUAL);
+    places = new Places(session, look, Unit.MM);
+    shell = new Shell(Words.english(), look, places.entries());
+    places.beside(shell);
+    session
+        .wishProperty()
+        .addListener(
+            (from, old, now) -> {
+              if (now != null) {
+                shell.show(now.place());
+              }
+            });
+    scene = new Scene(shell, 1280, 800);
+    look.dress(scene);
+    stage.setScene(scene);
+    stage.show();
+  }
+
+  @AfterEach
+  void close() {
+    WaitForAsyncUtils.waitForAsyncFx(5000, places::rest);
+    made.close();
+  }
+
+  private static void card(FxRobot robot, String... texts) {
+    for (String each : texts) {
+      robot.write(each).type(KeyCode.ENTER);
+      WaitForAsyncUtils.waitForFxEvents();
+    }
+  }
+
+  @Test
+  void twoCardsAreTypedAndSavedAndTheLessonShowsThem(FxRobot robot) {
+    robot.press(KeyCode.CONTROL).type(KeyCode.DIGIT5).release(KeyCode.CONTROL);
+    robot.interact(() -> session.wish(new Wish("lessons", Wish.What.OPEN, made.lesson.id())));
+    robot.clickOn("Type in cards");
+    WaitForAsyncUtils.waitForFxEvents();
+    assertThat(shell.currentProperty().get()).isEqualTo("typing");
+    card(robot, "104", "102", "g", "140", "n", "103", "4", "wavy", "first");
+    card(robot, "", "", "h", "150", "", "102", "5", "", "second");
+    Node here = scene.getFocusOwner();
+    assertThat(here).isInstanceOf(TextField.class);
+    assertThat(here.getAccessibleText()).startsWith("Ada Pier, edge sewn");
+    robot.press(KeyCode.CONTROL).type(KeyCode.S).release(KeyCode.CONTROL);
+    WaitForAsyncUtils.waitForFxEvents();
+    List<TestPiece> pieces = made.room.book.pieces().list(PieceFilter.ALL);
+    assertThat(pieces)
+        .hasSize(2)
+        .allMatch(each -> each.whose().sewnOn().equals(made.lesson.taughtOn()))
+        .extracting(each -> each.seen().remark())
+        .containsExactlyInAnyOrder("first", "second");
+    robot.clickOn("‹ back to the plan");
+    WaitForAsyncUtils.waitForFxEvents();
+    assertThat(shell.currentProperty().get()).isEqualTo("lessons");
+  }
+}
