@@ -70,6 +70,11 @@ public record PiecesPlan(
     return control.over(fixed);
   }
 
+  /** The control piece as a combination of its own, called {@link PlanPieces#CONTROL}. */
+  Cell controlCell() {
+    return new Cell(PlanPieces.CONTROL, controlSettings());
+  }
+
   private static Cell with(Cell cell, SettingKey key, String level) {
     String label = (cell.label() + " " + key.key() + "=" + level).strip();
     return new Cell(label, new Settings(Map.of(key, level)).over(cell.settings()));
