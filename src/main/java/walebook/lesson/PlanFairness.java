@@ -12,15 +12,17 @@ import walebook.working.Message;
 /**
  * How fair a plan is to its combinations, and how much it can tell.
  *
- * @param cells labels of the combinations shared out
+ * @param sewn how many combinations are sewn by anyone
+ * @param unsewn how many are sewn by nobody
  * @param students how many sew at least one of them
  * @param pieces how many pieces they sew, controls left out
- * @param leastSewn how often the least sewn combination is sewn
+ * @param leastSewn how often the least sewn combination is sewn, of those sewn at all
  * @param leastTogether how often the two that meet least meet in one student's hands
  * @param efficiency how sharply combinations are told apart within students' hands
  */
 public record PlanFairness(
-    List<String> cells,
+    int sewn,
+    int unsewn,
     int students,
     int pieces,
     int leastSewn,
@@ -28,10 +30,6 @@ public record PlanFairness(
     int leastTogether,
     int mostTogether,
     BlockEfficiency efficiency) {
-  public PlanFairness {
-    cells = List.copyOf(cells);
-  }
-
   /**
    * Of what each student sews.
    *
@@ -40,25 +38,27 @@ public record PlanFairness(
    *     the control, don't count
    */
   public static PlanFairness of(List<String> cells, List<List<String>> hands) {
+    List<String> sewn =
+        cells.stream().filter(each -> hands.stream().anyMatch(h -> h.contains(each))).toList();
     List<List<Integer>> blocks =
         hands.stream()
-            .map(
-                hand -> hand.stream().map(cells::indexOf).filter(i -> i >= 0).distinct().toList())
+            .map(hand -> hand.stream().map(sewn::indexOf).filter(i -> i >= 0).distinct().toList())
             .filter(block -> !block.isEmpty())
             .toList();
-    BlockDesign design = new BlockDesign(cells.size(), blocks);
-    int[] sewn = design.replications();
+    BlockDesign design = new BlockDesign(Math.max(1, sewn.size()), blocks);
+    int[] times = design.replications();
     int[][] together = design.together();
     int[] pairs =
-        IntStream.range(0, cells.size())
+        IntStream.range(0, sewn.size())
             .flatMap(i -> IntStream.range(0, i).map(j -> together[i][j]))
             .toArray();
     return new PlanFairness(
-        cells,
+        sewn.size(),
+        cells.size() - sewn.size(),
         blocks.size(),
         design.plots(),
-        Arrays.stream(sewn).min().orElse(0),
-        Arrays.stream(sewn).max().orElse(0),
+        Arrays.stream(times).min().orElse(0),
+        Arrays.stream(times).max().orElse(0),
         Arrays.stream(pairs).min().orElse(0),
         Arrays.stream(pairs).max().orElse(0),
         design.efficiency());
@@ -66,33 +66,32 @@ public record PlanFairness(
 
   /** The same in sentences. */
   public List<Message> says() {
+    if (pieces == 0) {
+      return List.of(Message.of("lesson.fair.nothing"));
+    }
     List<Message> says = new ArrayList<>();
-    String count = String.valueOf(cells.size());
+    String count = String.valueOf(sewn);
     says.add(
-        leastSewn == 1 && mostSewn == 1
+        mostSewn == 1
             ? Message.of("lesson.fair.sewn-once", count)
             : Message.of("lesson.fair.sewn", count, range(leastSewn, mostSewn)));
-    if (pieces == 0) {
-      return says;
+    if (unsewn > 0) {
+      says.add(Message.of("lesson.fair.unsewn", String.valueOf(unsewn)));
     }
-    if (cells.size() - efficiency.treated() > 0) {
-      says.add(
-          Message.of(
-              "lesson.fair.unsewn", String.valueOf(cells.size() - efficiency.treated()), count));
+    Double average = efficiency.average();
+    if (average == null) {
+      says.add(Message.of("lesson.fair.alone"));
+      return says;
     }
     says.add(
         leastTogether == 1 && mostTogether == 1
             ? Message.of("lesson.fair.together-once")
             : Message.of("lesson.fair.together", range(leastTogether, mostTogether)));
-    says.addAll(told());
+    says.addAll(told(average));
     return says;
   }
 
-  private List<Message> told() {
-    Double average = efficiency.average();
-    if (average == null) {
-      return List.of(Message.of("lesson.fair.alone"));
-    }
+  private List<Message> told(double average) {
     List<Message> says = new ArrayList<>();
     if (!efficiency.connected()) {
       says.add(Message.of("lesson.fair.parts", String.valueOf(efficiency.parts())));

@@ -78,6 +78,11 @@ public final class PlanPieces {
     return List.copyOf(made.pieces);
   }
 
+  /** How many combinations there are that somebody of those asked for can sew. */
+  public static int possible(Ask ask) {
+    return new PlanTable(ask.plan(), ask.students(), ask.leftOut()).size();
+  }
+
   private static List<List<Integer>> allot(Ask ask, PlanTable table) {
     if (table.size() == 0) {
       return ask.students().stream().map(each -> List.<Integer>of()).toList();

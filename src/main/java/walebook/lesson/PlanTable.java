@@ -79,7 +79,12 @@ final class PlanTable {
 
   /** How many levels two combinations have in common. */
   IntBinaryOperator likeness() {
-    return (one, other) ->
-        (int) levels.get(one).stream().filter(levels.get(other)::contains).count();
+    int[][] common = new int[cells.size()][cells.size()];
+    for (int i = 0; i < cells.size(); i++) {
+      for (int j = 0; j < cells.size(); j++) {
+        common[i][j] = (int) levels.get(i).stream().filter(levels.get(j)::contains).count();
+      }
+    }
+    return (one, other) -> common[one][other];
   }
 }

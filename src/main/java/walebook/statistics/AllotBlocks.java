@@ -2,7 +2,6 @@ package walebook.statistics;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
 import org.hipparchus.linear.Array2DRowRealMatrix;
@@ -17,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class AllotBlocks {
   private static final int RUNS = 3;
-  private static final int RELABELLINGS = 40;
+  private static final int RENAMINGS = 200;
 
   /** Beyond this many treatments the exact measure costs more than it finds. */
   private static final int SHARP_TREATMENTS = 40;
@@ -42,6 +41,7 @@ public final class AllotBlocks {
     for (int run = 0; run < RUNS && !allot.isDone(); run++) {
       allot.bySearch();
     }
+    allot.rename();
     return allot.shuffled();
   }
 
@@ -61,6 +61,15 @@ public final class AllotBlocks {
     for (BlockDesign each : MadeDesigns.of(task.treatments(), task.shares().size(), size, random)) {
       BlockState made = new BlockState(task);
       made.take(relabelled(each).blocks());
+      offer(made);
+    }
+  }
+
+  /** Where any treatment may stand for any other, the best may come out less alike renamed. */
+  private void rename() {
+    if (task.isPlain() && best != null && best.alike > 0) {
+      BlockState made = new BlockState(task);
+      made.take(relabelled(best.design()).blocks());
       offer(made);
     }
   }
@@ -127,19 +136,39 @@ public final class AllotBlocks {
     return share != null && found.connected() && share > 1 - 1e-9;
   }
 
-  /** The same design with its treatments and blocks drawn anew, the least alike of a few draws. */
+  /** The same design, its blocks and treatments drawn anew, then renamed to be less alike. */
   private BlockDesign relabelled(BlockDesign design) {
-    List<BlockDesign> draws = new ArrayList<>();
-    for (int i = 0; i < RELABELLINGS; i++) {
-      int[] label = BlockState.shuffled(design.treatments(), random);
-      List<List<Integer>> blocks = new ArrayList<>();
-      for (List<Integer> block : design.blocks()) {
-        blocks.add(block.stream().map(each -> label[each]).toList());
+    int[] label = BlockState.shuffled(design.treatments(), random);
+    List<List<Integer>> shuffled = new ArrayList<>(design.blocks());
+    Collections.shuffle(shuffled, random);
+    BlockDesign now = renamed(design.treatments(), shuffled, label);
+    long alike = alike(now);
+    for (int i = 0; i < RENAMINGS && alike > 0; i++) {
+      int one = random.nextInt(label.length);
+      int other = random.nextInt(label.length);
+      swap(label, one, other);
+      BlockDesign then = renamed(design.treatments(), shuffled, label);
+      long less = alike(then);
+      if (less <= alike) {
+        now = then;
+        alike = less;
+      } else {
+        swap(label, one, other);
       }
-      Collections.shuffle(blocks, random);
-      draws.add(new BlockDesign(design.treatments(), blocks));
     }
-    return Collections.min(draws, Comparator.comparingLong(this::alike));
+    return now;
+  }
+
+  private static BlockDesign renamed(int treatments, List<List<Integer>> blocks, int[] label) {
+    return new BlockDesign(
+        treatments,
+        blocks.stream().map(block -> block.stream().map(each -> label[each]).toList()).toList());
+  }
+
+  private static void swap(int[] label, int one, int other) {
+    int kept = label[one];
+    label[one] = label[other];
+    label[other] = kept;
   }
 
   private long alike(BlockDesign design) {
