@@ -19,12 +19,15 @@ public final class LessonsView extends BorderPane {
   private final Words words;
   private final Look look;
   private final LessonsViewModel model;
+  private final PlanAgainViewModel planAgain;
 
   /** A view over a session; the look dresses the board that is shown large. */
   public LessonsView(Session session, Look look) {
     this.words = session.words();
     this.look = look;
     this.model = new LessonsViewModel(session);
+    this.planAgain = new PlanAgainViewModel(session);
+    model.partProperty().addListener((from, old, now) -> planAgain.forget());
     model.partProperty().addListener((from, old, now) -> show());
     model.planProperty().addListener((from, old, now) -> show());
     model.loadedProperty().addListener((from, old, now) -> show());
@@ -103,9 +106,17 @@ public final class LessonsView extends BorderPane {
   }
 
   private Node plan(ReadLessons.ClassPlan plan) {
-    return new PlaceFrame(words, words.say("desk.lessons.plan.title", plan.lesson().title()))
-        .context(back())
-        .work(new PlanPane(words, plan, model.session().tables()));
+    PlaceFrame frame =
+        new PlaceFrame(words, words.say("desk.lessons.plan.title", plan.lesson().title()))
+            .context(back())
+            .work(new PlanPane(words, plan, model.session().tables()));
+    frame.notice().noticeProperty().bind(planAgain.noticeProperty());
+    if (plan.fairness() == null) {
+      return frame;
+    }
+    Button again = new Button(words.say("desk.lessons.plan.again"));
+    again.setOnAction(pressed -> planAgain.again(plan.lesson()));
+    return frame.lesser(again);
   }
 
   private Button back() {
