@@ -97,7 +97,7 @@ final class LessonJobs {
     return show(typed, terminal, book, lesson, 0, 0);
   }
 
-  private static Map<String, UUID> cloths(Typed typed, Book book) {
+  static Map<String, UUID> cloths(Typed typed, Book book) {
     Map<String, UUID> cloths = new HashMap<>();
     for (String each : typed.all("cloth")) {
       int end = each.indexOf('=');

@@ -81,7 +81,7 @@ public record ClothToBuy(String name, CuttingPlan plan, double buyMm, Working wo
                     mm(plan.acrossMm())))
         .step(
             Message.of("kit.cloth.step-least"),
-            "L ≥ Σ (a + m)(b + m) ÷ (W + m) − m",
+            "L ≥ Σ (a + m)(b + m) ÷ (W + m) − m, L ≥ b, L ≥ rows × (b + m) − m",
             "L ≥ " + mm(bound))
         .step(
             Message.of("kit.cloth.step-laid", String.valueOf(count)),
