@@ -57,7 +57,7 @@ public final class ReplanLesson {
   /**
    * Plans again.
    *
-   * @param typed what the class can't or needn't sew now; the book keeps none of it
+   * @param typed what the class can't or needn't sew now, beside what was left out before
    * @param seed the same seed on the same book gives the same plan
    */
   public Answer<Replanned> replan(Lesson lesson, ReadLimits.Typed typed, long seed) {
@@ -86,9 +86,30 @@ public final class ReplanLesson {
             .orElse(pack.measure().readings());
     PlanPieces.Ask ask =
         new PlanPieces.Ask(
-            plan, readings, limits.of(students), cloths(plan, now), limits.leftOut(), seed);
+            plan,
+            readings,
+            limits.of(students),
+            cloths(plan, now),
+            leftOut(plan, now, limits),
+            seed);
     ReplanPieces.Change change = ReplanPieces.of(ask, soFar(lesson, now));
     return book.inOneStep(() -> save(lesson, now, change, seed));
+  }
+
+  /**
+   * What is typed, and what was left out before: a fair plan never sews one combination twice and
+   * another not at all, so one that nobody has while another is in two pairs of hands was left out.
+   */
+  private static List<String> leftOut(
+      PiecesPlan plan, List<PlannedPiece> now, PlanLimits limits) {
+    List<String> leftOut = new ArrayList<>(limits.leftOut());
+    List<String> labels = plan.cells().stream().map(PiecesPlan.Cell::label).toList();
+    Map<String, Integer> times = new HashMap<>();
+    now.forEach(each -> times.merge(each.cell(), 1, Integer::sum));
+    if (labels.stream().anyMatch(each -> times.getOrDefault(each, 0) > 1)) {
+      labels.stream().filter(each -> !times.containsKey(each)).forEach(leftOut::add);
+    }
+    return leftOut;
   }
 
   /** The room's cloth for each of the plan's, as the pieces handed out have it. */

@@ -123,6 +123,20 @@ class ReplanLessonTest {
   }
 
   @Test
+  void whatWasLeftOutStaysLeftOut() {
+    try (Classroom room = Classroom.in(folder.resolve("f.walebook"))) {
+      new EnrolStudents(room.book, Classroom.CLOCK)
+          .enrol(room.schoolClass.id(), "Di One\nEd Two\nFay Three");
+      Lesson lesson =
+          taken(room, new ReadLimits.Typed(List.of("width=3"), List.of(), List.of()));
+      new EnrolStudents(room.book, Classroom.CLOCK).enrol(room.schoolClass.id(), "Gus Late");
+      ReplanLesson.Replanned done = again(room, lesson).value();
+      assertThat(done.back()).isEmpty();
+      assertThat(done.added()).hasSize(5).noneMatch(each -> each.cell().contains("width=3"));
+    }
+  }
+
+  @Test
   void aClothThatNobodyHasIsNotAskedFor() {
     try (Classroom room = Classroom.in(folder.resolve("d.walebook"))) {
       ReadLimits.Typed noRib = new ReadLimits.Typed(List.of(), List.of("cloth b"), List.of());
