@@ -113,7 +113,7 @@ class LessonCommandsTest {
     assertThat(line.get("forClass").asDouble()).isEqualTo(1.6);
     assertThat(line.get("cost").asDouble()).isCloseTo(13.6, within(1e-9));
     assertThat(kit.json().get("cloths").get(0).get("plan").get("placed")).hasSize(106);
-    assertThat(Files.readString(folder.resolve("cutting-plan-1.svg"))).startsWith("<svg");
+    assertThat(Files.readString(folder.resolve("cutting-plan-1.svg"))).contains("<svg");
     Ran ofBook =
         run("kit", "list", "seam-that-stretches", "--book", book, "--cloth", "a=Grey");
     assertThat(ofBook.out()).contains("kit for 2 students", "Grey jersey, 1500 mm wide");

@@ -148,10 +148,14 @@ final class KitInput {
     for (int i = 0; i < 2; i++) {
       Answer<Double> read =
           i < parts.length ? ReadNumber.plain(parts[i], field("wash")) : Answer.good(0.0);
-      problems.addAll(read.problems());
       changes[i] = read.isGood() ? read.value() : 0;
+      if (!read.isGood() || parts.length > 2) {
+        refuse("number.not-a-number", "wash", typed, "-5/-3");
+        return;
+      }
       if (Math.abs(changes[i]) >= 100) {
         refuse("wash.change", "wash", typed, "−5");
+        return;
       }
     }
     washes.put(key, changes);

@@ -7,6 +7,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.BorderPane;
 import walebook.act.lesson.ReadLessons;
+import walebook.desk.common.Notice;
 import walebook.desk.common.PlaceFrame;
 import walebook.desk.common.Session;
 import walebook.desk.common.Texts;
@@ -50,6 +51,8 @@ public final class LessonsView extends BorderPane {
       setCenter(read(pack));
     } else if (part == LessonsViewModel.Part.TAKE_UP && pack != null) {
       setCenter(takeUp(pack));
+    } else if (part == LessonsViewModel.Part.KIT && pack != null) {
+      setCenter(kit(pack));
     } else if (part == LessonsViewModel.Part.PLAN && plan != null) {
       setCenter(plan(plan));
     } else {
@@ -88,11 +91,29 @@ public final class LessonsView extends BorderPane {
             model.takeUp();
           }
         });
+    Button kit = new Button(words.say("desk.lessons.kit"));
+    kit.setOnAction(pressed -> model.kit());
     return frame
         .context(back())
         .work(new LessonPane(words, look, pack))
         .means(new PreparePane(words, pack))
+        .lesser(kit)
         .primary(take);
+  }
+
+  private Node kit(LessonPack pack) {
+    KitViewModel kit = new KitViewModel(model.session(), pack);
+    Button work = new Button(words.say("desk.lessons.kit.go"));
+    work.setOnAction(pressed -> kit.workOut());
+    PlaceFrame frame =
+        new PlaceFrame(words, words.say("desk.lessons.kit.title", pack.about().title()))
+            .context(back())
+            .work(new KitPane(words, kit, model.cloths()))
+            .primary(work);
+    kit.saysProperty()
+        .addListener(
+            (from, old, now) -> frame.notice().noticeProperty().set(new Notice(now, null)));
+    return frame;
   }
 
   private Node takeUp(LessonPack pack) {
