@@ -25,8 +25,7 @@ import walebook.tables.SharedTables;
 
 /** What a class needs for a lesson, and whether pieces come out of scraps. */
 final class KitJobs {
-  private static final Option PICTURES =
-      Option.of("pictures", "FOLDER", "command.option.pictures");
+  private static final Option PICTURES = Option.of("pictures", "FOLDER", "command.option.pictures");
   private static final Option MARGIN = Option.of("margin", "LENGTH", "command.option.margin");
 
   private KitJobs() {}
@@ -84,8 +83,7 @@ final class KitJobs {
             typed.all("width"),
             typed.all("wash"),
             typed.all("price"));
-    Kit kit =
-        Refused.unless(WorkOutKit.of(pack, known, asked, SharedTables.read(), Unit.MM, 1));
+    Kit kit = Refused.unless(WorkOutKit.of(pack, known, asked, SharedTables.read(), Unit.MM, 1));
     Path folder = folder(typed);
     for (int i = 0; i < kit.cloths().size(); i++) {
       var cloth = kit.cloths().get(i);
@@ -139,10 +137,7 @@ final class KitJobs {
   }
 
   private static void write(
-      @Nullable Path folder,
-      String name,
-      CuttingPlanPicture drawing,
-      Terminal terminal) {
+      @Nullable Path folder, String name, CuttingPlanPicture drawing, Terminal terminal) {
     if (folder == null) {
       return;
     }

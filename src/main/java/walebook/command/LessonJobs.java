@@ -64,8 +64,7 @@ final class LessonJobs {
   }
 
   private static ReadLimits.Typed limits(Typed typed) {
-    return new ReadLimits.Typed(
-        typed.all("leave-out"), typed.all("without"), typed.all("share"));
+    return new ReadLimits.Typed(typed.all("leave-out"), typed.all("without"), typed.all("share"));
   }
 
   private static long seed(Typed typed, Terminal terminal) {
@@ -124,8 +123,7 @@ final class LessonJobs {
     if (!typed.has("json")) {
       terminal
           .out()
-          .println(
-              terminal.say("command.say.replanned", done.added().size(), done.back().size()));
+          .println(terminal.say("command.say.replanned", done.added().size(), done.back().size()));
       terminal.out().println();
     }
     return show(typed, terminal, book, done.lesson(), done.added().size(), done.back().size());

@@ -50,8 +50,7 @@ public record CuttingPlanPicture(String title, CuttingPlan plan, Unit unit) impl
   @Override
   public Picture at(double width, Words words) {
     double wide = takenWidth(width);
-    double scale =
-        Math.min((wide - LEFT - RIGHT) / plan.alongMm(), 0.7 * wide / plan.acrossMm());
+    double scale = Math.min((wide - LEFT - RIGHT) / plan.alongMm(), 0.7 * wide / plan.acrossMm());
     double along = plan.alongMm() * scale;
     double across = plan.acrossMm() * scale;
     Sketch sketch = new Sketch();

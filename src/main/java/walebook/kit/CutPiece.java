@@ -9,8 +9,7 @@ package walebook.kit;
  * @param alongMm size along the cloth's length, over 0
  * @param turnable whether it may be laid the other way round: its grain is free
  */
-public record CutPiece(
-    String name, int count, double acrossMm, double alongMm, boolean turnable) {
+public record CutPiece(String name, int count, double acrossMm, double alongMm, boolean turnable) {
   public CutPiece {
     if (count < 1) {
       throw new IllegalArgumentException("count must be at least 1: " + count);

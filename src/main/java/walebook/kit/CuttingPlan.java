@@ -12,11 +12,7 @@ import java.util.List;
  * @param placed every piece that came out
  */
 public record CuttingPlan(
-    List<CutPiece> pieces,
-    double acrossMm,
-    double alongMm,
-    double marginMm,
-    List<Placed> placed) {
+    List<CutPiece> pieces, double acrossMm, double alongMm, double marginMm, List<Placed> placed) {
   public CuttingPlan {
     pieces = List.copyOf(pieces);
     placed = List.copyOf(placed);

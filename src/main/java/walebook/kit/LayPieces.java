@@ -85,7 +85,7 @@ final class LayPieces {
   private static boolean isRight(Skyline line, double h) {
     boolean left = Math.abs(h - line.leftWall()) < Skyline.EVEN;
     boolean right = Math.abs(h - line.rightWall()) < Skyline.EVEN;
-    return left || right ? !left : line.rightWall() > line.leftWall();
+    return (left || right) ? !left : line.rightWall() > line.leftWall();
   }
 
   /** Kind times two, plus one when turned. */
@@ -119,8 +119,7 @@ final class LayPieces {
     }
     double left = line.leftWall();
     double right = line.rightWall();
-    boolean level =
-        Math.abs(h - left) < Skyline.EVEN || Math.abs(h - right) < Skyline.EVEN;
+    boolean level = Math.abs(h - left) < Skyline.EVEN || Math.abs(h - right) < Skyline.EVEN;
     if (spare < Skyline.EVEN) {
       return level ? 4 : h > Math.min(left, right) ? 3 : 2;
     }

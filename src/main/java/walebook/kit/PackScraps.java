@@ -34,7 +34,17 @@ public final class PackScraps {
   }
 
   /** An order of pieces and one of scraps, with the area of what is then left out. */
-  private record Try(int[] order, int[] turn, double left) {}
+  private static final class Try {
+    final int[] order;
+    final int[] turn;
+    final double left;
+
+    Try(int[] order, int[] turn, double left) {
+      this.order = order;
+      this.turn = turn;
+      this.left = left;
+    }
+  }
 
   /**
    * Answers.
@@ -72,8 +82,8 @@ public final class PackScraps {
     Try best = search(count, random);
     int[] used = new int[pieces.size()];
     CuttingPlan[] plans = new CuttingPlan[scraps.size()];
-    lay.order(best.order());
-    for (int each : best.turn()) {
+    lay.order(best.order);
+    for (int each : best.turn) {
       Scrap scrap = scraps.get(each);
       List<Placed> placed = new ArrayList<>();
       lay.lay(used, scrap.acrossMm(), scrap.alongMm(), placed);
@@ -82,7 +92,7 @@ public final class PackScraps {
     List<Integer> missing =
         IntStream.range(0, used.length).mapToObj(i -> pieces.get(i).count() - used[i]).toList();
     ScrapAnswer.Outcome outcome =
-        best.left() == 0
+        best.left == 0
             ? ScrapAnswer.Outcome.COME_OUT
             : isImpossible() ? ScrapAnswer.Outcome.CANNOT : ScrapAnswer.Outcome.NOT_FOUND;
     return new ScrapAnswer(
@@ -96,23 +106,23 @@ public final class PackScraps {
     Try now = tried(order, smallest.stream().mapToInt(Integer::intValue).toArray());
     Collections.reverse(smallest);
     Try other = tried(order, smallest.stream().mapToInt(Integer::intValue).toArray());
-    now = other.left() < now.left() ? other : now;
+    now = other.left < now.left ? other : now;
     Try best = now;
     double each = (double) count * pieces.size() * Math.sqrt(scraps.size());
     int rounds = isImpossible() ? 200 : (int) Math.min(MOST_ROUNDS, WORK / each);
-    for (int round = 0; round < rounds && best.left() > 0; round++) {
-      int[] nextOrder = now.order().clone();
-      int[] nextTurn = now.turn().clone();
+    for (int round = 0; round < rounds && best.left > 0; round++) {
+      int[] nextOrder = now.order.clone();
+      int[] nextTurn = now.turn.clone();
       if (scraps.size() > 1 && random.nextInt(4) == 0) {
         PackStrip.swap(nextTurn, random);
       } else {
         PackStrip.swap(nextOrder, random);
       }
       Try next = tried(nextOrder, nextTurn);
-      if (next.left() <= now.left() || random.nextInt(200) == 0) {
+      if (next.left <= now.left || random.nextInt(200) == 0) {
         now = next;
       }
-      best = next.left() < best.left() ? next : best;
+      best = next.left < best.left ? next : best;
     }
     return best;
   }

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Random;
 
 /**
- * Looks for the shortest length of cloth that pieces come out of: several orders to begin with, then
- * exchanges in the order of the best, kept when the length does not grow. The amount of work is
- * counted, so that a seed gives one plan on any machine.
+ * Looks for the shortest length of cloth that pieces come out of: several orders to begin with,
+ * then exchanges in the order of the best, kept when the length does not grow. The amount of work
+ * is counted, so that a seed gives one plan on any machine.
  */
 final class PackStrip {
   /** Fits tried in all. */
@@ -72,8 +72,7 @@ final class PackStrip {
     int count = starts.get(0).length;
     int rounds =
         (int)
-            Math.max(
-                LEAST_ROUNDS, Math.min(MOST_ROUNDS, WORK / ((double) count * pieces.size())));
+            Math.max(LEAST_ROUNDS, Math.min(MOST_ROUNDS, WORK / ((double) count * pieces.size())));
     for (int[] start : starts) {
       double length = length(start);
       if (length < shortest) {
@@ -101,8 +100,7 @@ final class PackStrip {
     }
     List<Placed> placed = new ArrayList<>();
     lay.order(best);
-    double top =
-        lay.lay(new int[pieces.size()], width, Double.POSITIVE_INFINITY, placed);
+    double top = lay.lay(new int[pieces.size()], width, Double.POSITIVE_INFINITY, placed);
     return new CuttingPlan(pieces, width, top, margin, placed);
   }
 

@@ -32,8 +32,7 @@ public final class PlanReadings {
     List<BlockTask.Share> shares =
         students.stream().map(each -> BlockTask.Share.of(each.share(plan.tiers()))).toList();
     List<List<Integer>> taken =
-        AllotBlocks.of(
-                new BlockTask(plan.cellCount(), shares, (one, other) -> 0), new Random(seed))
+        AllotBlocks.of(new BlockTask(plan.cellCount(), shares, (one, other) -> 0), new Random(seed))
             .blocks();
     List<ToMeasure> all = new ArrayList<>();
     for (int i = 0; i < students.size(); i++) {

@@ -72,7 +72,8 @@ public final class ReplanPieces {
     List<Back> back = new ArrayList<>();
     List<PieceToSew> added = new ArrayList<>();
     Set<UUID> here = ask.students().stream().map(PlanStudent::id).collect(Collectors.toSet());
-    for (Has each : has.values().stream().sorted((a, b) -> a.student().compareTo(b.student())).toList()) {
+    for (Has each :
+        has.values().stream().sorted((a, b) -> a.student().compareTo(b.student())).toList()) {
       if (!here.contains(each.student())) {
         each.open().forEach(cell -> back.add(new Back(each.student(), cell)));
       }
@@ -107,7 +108,8 @@ public final class ReplanPieces {
       keeping.add(new BlockTask.Share(kept, share - kept.size(), barred));
       changing.add(new BlockTask.Share(sewn, share - sewn.size(), barred));
     }
-    for (Has each : has.values().stream().sorted((a, b) -> a.student().compareTo(b.student())).toList()) {
+    for (Has each :
+        has.values().stream().sorted((a, b) -> a.student().compareTo(b.student())).toList()) {
       if (!here.contains(each.student())) {
         BlockTask.Share gone = new BlockTask.Share(numbers(each.sewn()), 0, List.of());
         keeping.add(gone);

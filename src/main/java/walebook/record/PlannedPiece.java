@@ -35,16 +35,6 @@ public record PlannedPiece(
   /** The piece as a new plan took it back. */
   public PlannedPiece takenBack(Instant now) {
     return new PlannedPiece(
-        id,
-        lessonId,
-        studentId,
-        code,
-        place,
-        control,
-        true,
-        cell,
-        clothId,
-        asked,
-        stamp.next(now));
+        id, lessonId, studentId, code, place, control, true, cell, clothId, asked, stamp.next(now));
   }
 }

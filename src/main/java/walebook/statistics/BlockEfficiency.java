@@ -15,12 +15,13 @@ import org.jspecify.annotations.Nullable;
  * average efficiency factor is their harmonic mean (John and Williams, Cyclic and Computer
  * Generated Designs, 2nd edition, chapter 2; from memory). Their sum is known from replications and
  * block sizes alone, so the harmonic mean is at most their mean: v (k − 1) ÷ (k (v − 1)) for equal
- * blocks of k and v treatments. With fewer blocks than treatments, v − b of the factors are 1, which
- * lowers the bound for the rest (Patterson and Williams, J. R. Statist. Soc. B 38 (1976); from
- * memory).
+ * blocks of k and v treatments. With fewer blocks than treatments, v − b of the factors are 1,
+ * which lowers the bound for the rest (Patterson and Williams, J. R. Statist. Soc. B 38 (1976);
+ * from memory).
  *
  * @param treated treatments that stand in any block
- * @param parts groups of treatments that no chain of shared blocks joins; 1 when all can be compared
+ * @param parts groups of treatments that no chain of shared blocks joins; 1 when all can be
+ *     compared
  * @param average the average efficiency factor over the comparisons that can be made, 0 to 1; null
  *     when there are none
  * @param bound what no design of these sizes can pass; null when it could not be joined up at all

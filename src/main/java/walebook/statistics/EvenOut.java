@@ -6,8 +6,9 @@ import java.util.Arrays;
 /**
  * Evens out how often treatments stand in blocks, as far as what is held and barred allows: as long
  * as a chain of exchanges leads from a treatment to one that stands in two blocks fewer, it is
- * carried out. Without such a chain the sum of squared replications is least (a flow of least convex
- * cost has no cheaper circuit; Ahuja, Magnanti and Orlin, Network Flows, chapter 14; from memory).
+ * carried out. Without such a chain the sum of squared replications is least (a flow of least
+ * convex cost has no cheaper circuit; Ahuja, Magnanti and Orlin, Network Flows, chapter 14; from
+ * memory).
  */
 final class EvenOut {
   private final BlockState state;

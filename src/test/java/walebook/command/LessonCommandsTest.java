@@ -57,8 +57,17 @@ class LessonCommandsTest {
 
   private Ran takeUp(String... more) {
     String[] first = {
-      "lesson", "take-up", "seam-that-stretches", "--book", book, "--cloth", "a=Grey", "--cloth",
-      "b=grey jersey", "--on", "2026-10-12"
+      "lesson",
+      "take-up",
+      "seam-that-stretches",
+      "--book",
+      book,
+      "--cloth",
+      "a=Grey",
+      "--cloth",
+      "b=grey jersey",
+      "--on",
+      "2026-10-12"
     };
     String[] args = Arrays.copyOf(first, first.length + more.length);
     System.arraycopy(more, 0, args, first.length, more.length);
@@ -114,8 +123,7 @@ class LessonCommandsTest {
     assertThat(line.get("cost").asDouble()).isCloseTo(13.6, within(1e-9));
     assertThat(kit.json().get("cloths").get(0).get("plan").get("placed")).hasSize(106);
     assertThat(Files.readString(folder.resolve("cutting-plan-1.svg"))).contains("<svg");
-    Ran ofBook =
-        run("kit", "list", "seam-that-stretches", "--book", book, "--cloth", "a=Grey");
+    Ran ofBook = run("kit", "list", "seam-that-stretches", "--book", book, "--cloth", "a=Grey");
     assertThat(ofBook.out()).contains("kit for 2 students", "Grey jersey, 1500 mm wide");
     assertThat(run("kit", "list", "seam-that-stretches", "--students", "0").err())
         .contains("at least one");
@@ -126,8 +134,7 @@ class LessonCommandsTest {
   void scrapsAreAnswered() {
     Ran yes = run("kit", "scraps", "--piece", "2 of 20cm x 10cm", "--scrap", "blue=25cm x 21cm");
     assertThat(yes.out()).contains("Yes: all 2 pieces come out.", "blue");
-    Ran no =
-        run("kit", "scraps", "--piece", "30cm x 10cm", "--scrap", "25cm x 50cm", "--json");
+    Ran no = run("kit", "scraps", "--piece", "30cm x 10cm", "--scrap", "25cm x 50cm", "--json");
     assertThat(no.json().get("outcome").asString()).isEqualTo("cannot");
     assertThat(run("kit", "scraps").err()).contains("no piece", "no scrap");
   }

@@ -20,7 +20,8 @@ class CuttingPlanPictureTest {
       ClothToBuy.of(
               "jersey",
               List.of(
-                  new CutPiece("strips, long side course-wise, cut with great care", 9, 200, 100, false),
+                  new CutPiece(
+                      "strips, long side course-wise, cut with great care", 9, 200, 100, false),
                   new CutPiece("cuffs", 4, 150, 120, true),
                   new CutPiece("tabs", 20, 12, 9, true)),
               new Roll(700, 5, 0, 0, 100),
@@ -65,7 +66,9 @@ class CuttingPlanPictureTest {
           if (shape instanceof Shape.Text text) {
             double wide = TextWidth.of(text.says(), text.size());
             assertThat(text.left()).isGreaterThanOrEqualTo(-0.5);
-            assertThat(text.left() + wide).as(text.says()).isLessThanOrEqualTo(picture.width() + 0.5);
+            assertThat(text.left() + wide)
+                .as(text.says())
+                .isLessThanOrEqualTo(picture.width() + 0.5);
             assertThat(text.y()).isBetween(8.0, picture.height());
             assertThat(text.says()).doesNotContain("{", "[", "NaN");
           }

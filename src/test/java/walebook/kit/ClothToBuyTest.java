@@ -14,8 +14,8 @@ class ClothToBuyTest {
   private static final CutPiece STRIPS = new CutPiece("strips", 106, 200, 100, false);
 
   /**
-   * By hand: 150 cm shrinks by 3 % to 145.5 cm, seven strips of 20 cm beside each other; 106 need 16
-   * rows of 10 cm; 160 cm after a wash that takes 5 % are 168.4 cm before, sold as 170.
+   * By hand: 150 cm shrinks by 3 % to 145.5 cm, seven strips of 20 cm beside each other; 106 need
+   * 16 rows of 10 cm; 160 cm after a wash that takes 5 % are 168.4 cm before, sold as 170.
    */
   @Test
   void shrinkageComesFirstAndTheShopsStepLast() {
@@ -25,9 +25,12 @@ class ClothToBuyTest {
     assertThat(buy.plan().alongMm()).isCloseTo(1600, within(1e-6));
     assertThat(buy.buyMm()).isCloseTo(1700, within(1e-9));
     assertThat(buy.working().value()).isCloseTo(1.7, within(1e-9));
-    assertThat(buy.working().steps().get(3).numbers()).isEqualTo("1600 ÷ (1 + (−5) ÷ 100) = 1684.2 mm");
+    assertThat(buy.working().steps().get(3).numbers())
+        .isEqualTo("1600 ÷ (1 + (−5) ÷ 100) = 1684.2 mm");
     Words words = Words.english();
-    buy.working().steps().forEach(step -> assertThat(words.say(step.says())).doesNotContain("[", "{"));
+    buy.working()
+        .steps()
+        .forEach(step -> assertThat(words.say(step.says())).doesNotContain("[", "{"));
     assertThat(words.say(buy.working().says())).startsWith("Buy 1.7 m.");
   }
 

@@ -143,8 +143,7 @@ class PackStripTest {
                 other.xMm() - one.xMm() - one.acrossMm());
         double above =
             Math.max(
-                one.yMm() - other.yMm() - other.alongMm(),
-                other.yMm() - one.yMm() - one.alongMm());
+                one.yMm() - other.yMm() - other.alongMm(), other.yMm() - one.yMm() - one.alongMm());
         assertThat(Math.max(aside, above)).isGreaterThanOrEqualTo(plan.marginMm() - 1e-6);
       }
     }

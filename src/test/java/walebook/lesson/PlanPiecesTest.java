@@ -88,8 +88,7 @@ class PlanPiecesTest {
             List.of(widths),
             new Tiers(three, three, three));
     List<PieceToSew> pieces =
-        PlanPieces.plan(
-            plan, 1, students(7, new Random(1)), CLOTHS, round.getCurrentRepetition());
+        PlanPieces.plan(plan, 1, students(7, new Random(1)), CLOTHS, round.getCurrentRepetition());
     PlanFairness fairness = fairness(plan, pieces);
     assertThat(fairness.leastSewn()).isEqualTo(3);
     assertThat(fairness.mostSewn()).isEqualTo(3);
@@ -107,8 +106,7 @@ class PlanPiecesTest {
 
   @Test
   void whatIsMissingOrLeftOutIsGivenToNobodyWhoLacksIt() {
-    PlanStudent noRib =
-        new PlanStudent(new UUID(1, 1), Tier.STANDARD, 3, Set.of(), Set.of("b"));
+    PlanStudent noRib = new PlanStudent(new UUID(1, 1), Tier.STANDARD, 3, Set.of(), Set.of("b"));
     PlanStudent noMachine =
         new PlanStudent(new UUID(1, 2), Tier.OWN, null, Set.of(MachineKind.SEWING), Set.of());
     List<PlanStudent> students = new ArrayList<>(List.of(noRib, noMachine));
@@ -152,8 +150,7 @@ class PlanPiecesTest {
   private static PlanFairness fairness(PiecesPlan plan, List<PieceToSew> pieces) {
     Map<UUID, List<String>> hands = new HashMap<>();
     pieces.forEach(
-        each ->
-            hands.computeIfAbsent(each.studentId(), id -> new ArrayList<>()).add(each.cell()));
+        each -> hands.computeIfAbsent(each.studentId(), id -> new ArrayList<>()).add(each.cell()));
     return PlanFairness.of(
         plan.cells().stream().map(PiecesPlan.Cell::label).toList(), List.copyOf(hands.values()));
   }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.Set;
 import java.util.UUID;
@@ -41,7 +42,7 @@ class ReplanPiecesTest {
         boolean done = random.nextInt(3) == 0;
         sewn.computeIfAbsent(each.studentId(), id -> new ArrayList<>());
         open.computeIfAbsent(each.studentId(), id -> new ArrayList<>());
-        (done ? sewn : open).get(each.studentId()).add(each.cell());
+        cells(done ? sewn : open, each.studentId()).add(each.cell());
       }
       List<PlanStudent> then = new ArrayList<>(first.subList(random.nextInt(3), before));
       int coming = random.nextInt(4);
@@ -50,12 +51,16 @@ class ReplanPiecesTest {
       }
       List<ReplanPieces.Has> has =
           first.stream()
-              .map(s -> new ReplanPieces.Has(s.id(), sewn.get(s.id()), open.get(s.id()), 5))
+              .map(s -> new ReplanPieces.Has(s.id(), cells(sewn, s.id()), cells(open, s.id()), 5))
               .toList();
       ReplanPieces.Change change = ReplanPieces.of(ask(then, round), has);
       assertThat(ReplanPieces.of(ask(then, round), has)).isEqualTo(change);
       check(change, first, then, sewn, open);
     }
+  }
+
+  private static List<String> cells(Map<UUID, List<String>> of, UUID student) {
+    return Objects.requireNonNull(of.get(student));
   }
 
   private static void check(
@@ -67,11 +72,11 @@ class ReplanPiecesTest {
     Set<UUID> here = Set.copyOf(then.stream().map(PlanStudent::id).toList());
     Map<UUID, List<String>> after = new HashMap<>();
     for (PlanStudent each : first) {
-      List<String> left = new ArrayList<>(open.get(each.id()));
+      List<String> left = new ArrayList<>(cells(open, each.id()));
       change.back().stream()
           .filter(back -> back.student().equals(each.id()))
           .forEach(back -> assertThat(left.remove(back.cell())).as("was open").isTrue());
-      left.addAll(sewn.get(each.id()));
+      left.addAll(cells(sewn, each.id()));
       after.put(each.id(), left);
     }
     change
@@ -89,7 +94,7 @@ class ReplanPiecesTest {
           if (here.contains(student)) {
             assertThat(cells).hasSize(1 + SEAM.tiers().standard().cells()).contains("control");
           } else {
-            assertThat(cells).isEqualTo(sewn.get(student));
+            assertThat(cells).isEqualTo(cells(sewn, student));
           }
           cells.forEach(cell -> times.computeIfPresent(cell, (label, n) -> n + 1));
         });
@@ -120,11 +125,12 @@ class ReplanPiecesTest {
   @Test
   void aNewcomersPiecesComeAfterTheControlAndWhatIsTakenBackIsReplacedAtTheEnd() {
     PlanStudent here = student(1);
-    List<String> held = List.of("control", "cloth=b width=1 length=1.5", "cloth=a width=1 length=2.5");
-    ReplanPieces.Has has = new ReplanPieces.Has(here.id(), List.of("control"), held.subList(1, 3), 3);
+    List<String> held =
+        List.of("control", "cloth=b width=1 length=1.5", "cloth=a width=1 length=2.5");
+    ReplanPieces.Has has =
+        new ReplanPieces.Has(here.id(), List.of("control"), held.subList(1, 3), 3);
     PlanStudent noRib = new PlanStudent(here.id(), Tier.CORE, null, Set.of(), Set.of("b"));
-    ReplanPieces.Change change =
-        ReplanPieces.of(ask(List.of(noRib, student(2)), 3), List.of(has));
+    ReplanPieces.Change change = ReplanPieces.of(ask(List.of(noRib, student(2)), 3), List.of(has));
     assertThat(change.back())
         .containsExactly(new ReplanPieces.Back(here.id(), "cloth=b width=1 length=1.5"));
     assertThat(change.added())

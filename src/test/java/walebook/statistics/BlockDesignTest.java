@@ -67,8 +67,7 @@ class BlockDesignTest {
 
   @Test
   void whatNothingJoinsIsSaid() {
-    BlockEfficiency apart =
-        new BlockDesign(5, List.of(List.of(0, 1), List.of(2, 3))).efficiency();
+    BlockEfficiency apart = new BlockDesign(5, List.of(List.of(0, 1), List.of(2, 3))).efficiency();
     assertThat(apart.parts()).isEqualTo(2);
     assertThat(apart.treated()).isEqualTo(4);
     assertThat(apart.connected()).isFalse();
@@ -84,7 +83,8 @@ class BlockDesignTest {
   void aTreatmentTwiceInABlockOrUnknownIsRefused() {
     assertThatThrownBy(() -> new BlockDesign(3, List.of(List.of(1, 1))))
         .hasMessageContaining("blocks");
-    assertThatThrownBy(() -> new BlockDesign(3, List.of(List.of(3)))).hasMessageContaining("blocks");
+    assertThatThrownBy(() -> new BlockDesign(3, List.of(List.of(3))))
+        .hasMessageContaining("blocks");
     assertThatThrownBy(() -> new BlockDesign(0, List.of())).hasMessageContaining("treatments");
   }
 }

@@ -149,8 +149,7 @@ public final class ReadLimits {
   private void possible(PlanLimits limits) {
     for (Student each : students) {
       PlanPieces.Ask alone =
-          new PlanPieces.Ask(
-              plan, 1, limits.of(List.of(each)), Map.of(), limits.leftOut(), 0);
+          new PlanPieces.Ask(plan, 1, limits.of(List.of(each)), Map.of(), limits.leftOut(), 0);
       int most = PlanPieces.possible(alone);
       int asked = limits.shares().getOrDefault(each.id(), 0);
       if (most == 0) {

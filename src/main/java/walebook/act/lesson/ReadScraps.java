@@ -16,8 +16,8 @@ import walebook.quantity.ReadNumber;
 import walebook.quantity.Unit;
 
 /**
- * Asks whether pieces come out of scraps, both as typed: {@code cuff=6 of 20 cm x 10 cm}, across the
- * columns of loops first, then along them; {@code free} behind a piece that may be turned.
+ * Asks whether pieces come out of scraps, both as typed: {@code cuff=6 of 20 cm x 10 cm}, across
+ * the columns of loops first, then along them; {@code free} behind a piece that may be turned.
  */
 public final class ReadScraps {
   private static final Pattern FORM =

@@ -100,8 +100,7 @@ public final class ReplanLesson {
    * What is typed, and what was left out before: a fair plan never sews one combination twice and
    * another not at all, so one that nobody has while another is in two pairs of hands was left out.
    */
-  private static List<String> leftOut(
-      PiecesPlan plan, List<PlannedPiece> now, PlanLimits limits) {
+  private static List<String> leftOut(PiecesPlan plan, List<PlannedPiece> now, PlanLimits limits) {
     List<String> leftOut = new ArrayList<>(limits.leftOut());
     List<String> labels = plan.cells().stream().map(PiecesPlan.Cell::label).toList();
     Map<String, Integer> times = new HashMap<>();
@@ -115,8 +114,7 @@ public final class ReplanLesson {
   /** The room's cloth for each of the plan's, as the pieces handed out have it. */
   private static Map<String, UUID> cloths(PiecesPlan plan, List<PlannedPiece> now) {
     Map<String, String> slots = new HashMap<>();
-    plan.cells()
-        .forEach(each -> slots.put(each.label(), each.settings().get(SettingKey.CLOTH)));
+    plan.cells().forEach(each -> slots.put(each.label(), each.settings().get(SettingKey.CLOTH)));
     slots.put(PlanPieces.CONTROL, plan.controlSettings().get(SettingKey.CLOTH));
     Map<String, UUID> cloths = new HashMap<>();
     for (PlannedPiece each : now) {

@@ -182,8 +182,7 @@ public final class WorkOutKit {
     Map<String, KitCloth> cloths = new HashMap<>(known);
     plan.cloths()
         .forEach(each -> cloths.putIfAbsent(each.slot(), KitCloth.UNKNOWN.named(each.says())));
-    Answer<Working> worked =
-        KitThread.of(pack, plan, cloths, tables.seamRows().ratios(), remarks);
+    Answer<Working> worked = KitThread.of(pack, plan, cloths, tables.seamRows().ratios(), remarks);
     if (!worked.isGood()) {
       worked.problems().stream()
           .filter(each -> each.code().equals("thread.unknown-stitch"))

@@ -76,8 +76,7 @@ final class KitPane extends VBox {
                 model.cloth(slot)),
             16)
         .add(
-            new TypedField(
-                words, words.say("desk.lessons.kit.width"), "150 cm", model.width(slot)),
+            new TypedField(words, words.say("desk.lessons.kit.width"), "150 cm", model.width(slot)),
             11)
         .add(
             new TypedField(words, words.say("desk.lessons.kit.wash"), "-5/-3", model.wash(slot)),

@@ -123,7 +123,12 @@ public final class KitViewModel {
             fields.text(MARGIN),
             pairs(WIDTH),
             pairs(WASH),
-            fields.text(PRICES).lines().map(String::strip).filter(each -> !each.isEmpty()).toList());
+            fields
+                .text(PRICES)
+                .lines()
+                .map(String::strip)
+                .filter(each -> !each.isEmpty())
+                .toList());
     Map<String, UUID> cloths = new HashMap<>();
     for (Plan.ClothSlot each : pack.plan().cloths()) {
       String id = fields.text(CLOTH + each.slot());
@@ -192,8 +197,7 @@ public final class KitViewModel {
     }
     CuttingPlanPicture drawing = new CuttingPlanPicture(cloth.name(), cloth.plan(), unit);
     String svg =
-        Svg.of(
-            drawing.at(drawing.ownWidth(), session.words()), Palette.LIGHT, session.words());
+        Svg.of(drawing.at(drawing.ownWidth(), session.words()), Palette.LIGHT, session.words());
     session
         .background()
         .run(

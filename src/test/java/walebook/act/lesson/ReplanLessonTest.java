@@ -34,8 +34,7 @@ class ReplanLessonTest {
   }
 
   private static Answer<ReplanLesson.Replanned> again(Classroom room, Lesson lesson) {
-    return new ReplanLesson(room.book, Classroom.CLOCK)
-        .replan(lesson, ReadLimits.Typed.NOTHING, 6);
+    return new ReplanLesson(room.book, Classroom.CLOCK).replan(lesson, ReadLimits.Typed.NOTHING, 6);
   }
 
   private static void log(Classroom room, PlannedPiece planned) {
@@ -127,8 +126,7 @@ class ReplanLessonTest {
     try (Classroom room = Classroom.in(folder.resolve("f.walebook"))) {
       new EnrolStudents(room.book, Classroom.CLOCK)
           .enrol(room.schoolClass.id(), "Di One\nEd Two\nFay Three");
-      Lesson lesson =
-          taken(room, new ReadLimits.Typed(List.of("width=3"), List.of(), List.of()));
+      Lesson lesson = taken(room, new ReadLimits.Typed(List.of("width=3"), List.of(), List.of()));
       new EnrolStudents(room.book, Classroom.CLOCK).enrol(room.schoolClass.id(), "Gus Late");
       ReplanLesson.Replanned done = again(room, lesson).value();
       assertThat(done.back()).isEmpty();

@@ -43,7 +43,8 @@ class WorkOutKitTest {
   @Test
   void aClassOfTwelve() {
     Kit kit =
-        kit(typed("12", List.of("a=150 cm", "b=90cm"), List.of("a=8.50", "thread=0,02", "labels=1")))
+        kit(typed(
+                "12", List.of("a=150 cm", "b=90cm"), List.of("a=8.50", "thread=0,02", "labels=1")))
             .value();
     assertThat(kit.cloths()).hasSize(2);
     KitLine jersey = kit.lines().get(0);
@@ -104,8 +105,7 @@ class WorkOutKitTest {
           KitCloth.in(room.book, Map.of("a", room.cloth.id())).getOrDefault("a", KitCloth.UNKNOWN);
       assertThat(cloth).isEqualTo(new KitCloth("Grey jersey", 1500.0, -5.0, null, 0.6));
       KitTyped bare = new KitTyped("12", "", "", List.of(), List.of(), List.of());
-      Kit kit =
-          WorkOutKit.of(SEAM, Map.of("a", cloth), bare, TABLES, Unit.MM, 1).value();
+      Kit kit = WorkOutKit.of(SEAM, Map.of("a", cloth), bare, TABLES, Unit.MM, 1).value();
       // 96 strips, seven in a row: 14 rows of 10 cm, 140 ÷ 0.95 = 147.4 cm.
       assertThat(kit.cloths()).hasSize(1);
       assertThat(kit.cloths().get(0).buyMm()).isCloseTo(1500, within(1e-9));

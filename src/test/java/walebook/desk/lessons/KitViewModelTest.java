@@ -63,8 +63,7 @@ class KitViewModelTest {
   @Test
   void aCuttingPlanIsSavedAsAPicture() throws IOException {
     try (Classroom room = Classroom.in(folder.resolve("c.walebook"))) {
-      KitViewModel model =
-          new KitViewModel(Sessions.of(room.book, room.schoolClass, folder), SEAM);
+      KitViewModel model = new KitViewModel(Sessions.of(room.book, room.schoolClass, folder), SEAM);
       model.width(FIRST).text().set("150 cm");
       model.workOut();
       Kit kit = Objects.requireNonNull(model.kitProperty().get());
