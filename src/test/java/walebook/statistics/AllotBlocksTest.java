@@ -82,7 +82,8 @@ class AllotBlocksTest {
           .isEqualTo(sizes.stream().map(s -> s.more()).toList());
       if (found.connected()) {
         double share = Objects.requireNonNull(found.share());
-        assertThat(found.average()).isLessThanOrEqualTo(Objects.requireNonNull(found.bound()) + 1e-9);
+        assertThat(found.average())
+            .isLessThanOrEqualTo(Objects.requireNonNull(found.bound()) + 1e-9);
         assertThat(share)
             .as("round %d: %d in %d blocks", round, treatments, blocks)
             .isGreaterThan(made.plots() >= 2.5 * blocks ? 0.85 : 0.3);

@@ -2,9 +2,8 @@ package walebook.desk.lessons;
 
 import java.util.ArrayList;
 import java.util.List;
-import javafx.scene.Group;
 import javafx.scene.control.Button;
-import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.ColumnTable;
@@ -113,7 +112,7 @@ final class KitPane extends VBox {
   private ColumnTable<KitLine> table(Kit kit) {
     ColumnTable<KitLine> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.lessons.kit.list", kit.students()));
-    table.words(words.say("desk.lessons.kit.what"), 26, each -> words.say(each.what()));
+    table.words(words.say("desk.lessons.kit.what"), 34, each -> words.say(each.what()));
     figures(table, "desk.lessons.kit.each", false);
     figures(table, "desk.lessons.kit.class", true);
     table.words(words.say("desk.lessons.kit.unit"), 5, each -> each.unit().sign());
@@ -145,14 +144,13 @@ final class KitPane extends VBox {
   private VBox plan(ClothToBuy cloth) {
     PicturePane picture =
         new PicturePane(words, new CuttingPlanPicture(cloth.name(), cloth.plan(), model.unit()));
-    ScrollPane scroll = new ScrollPane(new Group(picture));
-    scroll.setVbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    picture.setMaxWidth(Region.USE_PREF_SIZE);
     WorkingPane working = new WorkingPane(words);
     working.show(cloth.working());
     Button save = new Button(words.say("desk.lessons.kit.save"));
     save.setAccessibleText(words.say("desk.lessons.kit.save-says", cloth.name()));
     save.setOnAction(pressed -> model.save(cloth));
-    VBox card = new VBox(10, working, scroll, save);
+    VBox card = new VBox(10, working, picture, save);
     card.getStyleClass().add("card");
     return card;
   }

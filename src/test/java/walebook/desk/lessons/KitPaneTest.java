@@ -58,6 +58,8 @@ class KitPaneTest {
             assertThat(table.getItems()).hasSize(kit.lines().size());
             PicturePane picture = (PicturePane) pane.lookup(".picture-pane");
             assertThat(picture.getAccessibleText()).contains("18 pieces");
+            pane.layout();
+            assertThat(picture.getHeight()).isGreaterThan(200);
           });
     }
   }
