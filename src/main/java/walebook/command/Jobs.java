@@ -18,6 +18,8 @@ final class Jobs {
     all.addAll(ExportJobs.all());
     all.addAll(WorkJobs.all());
     all.addAll(PackJobs.all());
+    all.addAll(LessonJobs.all());
+    all.addAll(KitJobs.all());
     return all;
   }
 }

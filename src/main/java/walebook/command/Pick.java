@@ -1,5 +1,7 @@
 package walebook.command;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -7,6 +9,11 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
+import walebook.lesson.BuiltInPacks;
+import walebook.lesson.LessonPack;
+import walebook.lesson.PackFolder;
+import walebook.lesson.PackSource;
+import walebook.lesson.ReadPack;
 import walebook.record.Cloth;
 import walebook.record.Lesson;
 import walebook.record.SchoolClass;
@@ -56,6 +63,31 @@ final class Pick {
       return all.get(number - 1);
     }
     return byName("lesson", typed, all, each -> List.of(each.title()));
+  }
+
+  /** The lesson of {@code --lesson}, in the class of {@code --class}. */
+  static Lesson neededLesson(Typed typed, Book book) {
+    Lesson lesson = lesson(typed.text("lesson", ""), book, schoolClass(typed, book));
+    if (lesson == null) {
+      throw Refused.field("lesson", "field.needed", "", "");
+    }
+    return lesson;
+  }
+
+  /** A pack that comes with the program, by its name, or one in a folder. */
+  static LessonPack pack(String typed) {
+    for (PackSource each : BuiltInPacks.all()) {
+      if (each.name().equals(typed.strip())) {
+        return Refused.unless(new ReadPack().read(each));
+      }
+    }
+    Path folder = AtBook.path("PACK", typed);
+    if (!Files.isDirectory(folder)) {
+      String known =
+          BuiltInPacks.all().stream().map(PackSource::name).collect(Collectors.joining(", "));
+      throw Refused.field("PACK", "choice.unknown", typed, known);
+    }
+    return Refused.unless(new ReadPack().read(new PackFolder(folder)));
   }
 
   private static <T> T byName(

@@ -3,6 +3,7 @@ package walebook.lesson;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * A plan of test pieces: fixed settings, factors whose levels change, and a control that everybody
@@ -68,6 +69,16 @@ public record PiecesPlan(
   /** The control piece's settings, fixed ones included. */
   public Settings controlSettings() {
     return control.over(fixed);
+  }
+
+  /** The slot of the plan's cloth that a combination is sewn on. */
+  public String slotOf(Cell cell) {
+    return Objects.requireNonNull(cell.settings().get(SettingKey.CLOTH), "cloth");
+  }
+
+  /** The control piece as a combination of its own, called {@link PlanPieces#CONTROL}. */
+  Cell controlCell() {
+    return new Cell(PlanPieces.CONTROL, controlSettings());
   }
 
   private static Cell with(Cell cell, SettingKey key, String level) {

@@ -6,7 +6,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Random;
 import java.util.UUID;
-import java.util.function.IntBinaryOperator;
+import walebook.statistics.AllotBlocks;
+import walebook.statistics.BlockTask;
 
 /**
  * Works out who sews which pieces in which order: the control first, then a fair share of cells.
@@ -25,53 +26,96 @@ public final class PlanPieces {
   }
 
   /**
-   * The pieces of a class, student by student in the order given, each in sewing order.
+   * What a class is planned by.
    *
    * @param readings how many pulls each piece is read with
    * @param students no student twice
    * @param cloths the room's cloth for each slot of the plan; a slot may be left out
+   * @param leftOut combinations nobody is to sew, each by some of its levels, such as {@code
+   *     width=3}
    * @param seed the same seed gives the same plan
-   * @throws IllegalArgumentException when a student stands twice
    */
+  public record Ask(
+      PiecesPlan plan,
+      int readings,
+      List<PlanStudent> students,
+      Map<String, UUID> cloths,
+      List<String> leftOut,
+      long seed) {
+    public Ask {
+      students = List.copyOf(students);
+      cloths = Map.copyOf(cloths);
+      leftOut = List.copyOf(leftOut);
+      if (students.stream().map(PlanStudent::id).distinct().count() != students.size()) {
+        throw new IllegalArgumentException("students must not hold a student twice");
+      }
+    }
+  }
+
+  /** The plan for a class that has everything and leaves nothing out. */
   public static List<PieceToSew> plan(
       PiecesPlan plan,
       int readings,
       List<PlanStudent> students,
       Map<String, UUID> cloths,
       long seed) {
-    if (students.stream().map(PlanStudent::id).distinct().count() != students.size()) {
-      throw new IllegalArgumentException("students must not hold a student twice");
-    }
-    PlanPieces made = new PlanPieces(readings, cloths);
-    List<PiecesPlan.Cell> cells = plan.cells();
-    List<Integer> shares =
-        students.stream().map(each -> plan.tiers().of(each.tier()).cells()).toList();
-    List<List<Integer>> taken =
-        AllotCells.allot(shares, cells.size(), alike(cells), new Random(seed));
-    for (int i = 0; i < students.size(); i++) {
-      UUID student = students.get(i).id();
-      made.add(student, 1, CONTROL, plan.controlSettings());
+    return plan(new Ask(plan, readings, students, cloths, List.of(), seed));
+  }
+
+  /** The pieces of a class, student by student in the order given, each in sewing order. */
+  public static List<PieceToSew> plan(Ask ask) {
+    PlanTable table = new PlanTable(ask.plan(), ask.students(), ask.leftOut());
+    PlanPieces made = new PlanPieces(ask.readings(), ask.cloths());
+    List<List<Integer>> taken = allot(ask, table);
+    for (int i = 0; i < ask.students().size(); i++) {
+      UUID student = ask.students().get(i).id();
+      made.add(student, 1, ask.plan().controlCell());
       int place = 2;
       for (int cell : taken.get(i)) {
-        made.add(student, place++, cells.get(cell).label(), cells.get(cell).settings());
+        made.add(student, place++, table.cell(cell));
       }
     }
     return List.copyOf(made.pieces);
   }
 
-  /** How many levels two cells have in common. */
-  private static IntBinaryOperator alike(List<PiecesPlan.Cell> cells) {
-    List<List<String>> levels =
-        cells.stream().map(each -> List.of(each.label().split(" "))).toList();
-    return (one, other) ->
-        (int) levels.get(one).stream().filter(levels.get(other)::contains).count();
+  /** How many combinations there are that somebody of those asked for can sew. */
+  public static int possible(Ask ask) {
+    return new PlanTable(ask.plan(), ask.students(), ask.leftOut()).size();
   }
 
-  private void add(UUID student, int place, String cell, Settings settings) {
-    String slot = Objects.requireNonNull(settings.get(SettingKey.CLOTH), "cloth");
-    boolean control = cell.equals(CONTROL);
+  private static List<List<Integer>> allot(Ask ask, PlanTable table) {
+    if (table.size() == 0) {
+      return ask.students().stream().map(each -> List.<Integer>of()).toList();
+    }
+    List<BlockTask.Share> shares =
+        ask.students().stream()
+            .map(
+                each ->
+                    new BlockTask.Share(
+                        List.of(), each.share(ask.plan().tiers()), table.barred(each)))
+            .toList();
+    BlockTask task = new BlockTask(table.size(), shares, table.likeness());
+    return AllotBlocks.of(task, new Random(ask.seed())).blocks();
+  }
+
+  /** One piece as its student is asked for it. */
+  static PieceToSew piece(Ask ask, UUID student, int place, PiecesPlan.Cell cell) {
+    PlanPieces made = new PlanPieces(ask.readings(), ask.cloths());
+    made.add(student, place, cell);
+    return made.pieces.get(0);
+  }
+
+  private void add(UUID student, int place, PiecesPlan.Cell cell) {
+    String slot = Objects.requireNonNull(cell.settings().get(SettingKey.CLOTH), "cloth");
+    boolean control = cell.label().equals(CONTROL);
     pieces.add(
         new PieceToSew(
-            student, place, control, cell, settings.asked(readings), slot, cloths.get(slot)));
+            student,
+            place,
+            control,
+            cell.label(),
+            cell.settings().asked(readings),
+            slot,
+            cloths.get(slot)));
   }
 }

@@ -7,6 +7,8 @@ import java.util.Random;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import walebook.record.Grain;
+import walebook.statistics.AllotBlocks;
+import walebook.statistics.BlockTask;
 
 /** Works out who measures which cloth along which grain. */
 public final class PlanReadings {
@@ -27,10 +29,11 @@ public final class PlanReadings {
   public static List<ToMeasure> plan(
       ReadingsPlan plan, List<PlanStudent> students, Map<String, UUID> cloths, long seed) {
     int grains = plan.grains().size();
-    List<Integer> shares =
-        students.stream().map(each -> plan.tiers().of(each.tier()).cells()).toList();
+    List<BlockTask.Share> shares =
+        students.stream().map(each -> BlockTask.Share.of(each.share(plan.tiers()))).toList();
     List<List<Integer>> taken =
-        AllotCells.allot(shares, plan.cellCount(), (one, other) -> 0, new Random(seed));
+        AllotBlocks.of(new BlockTask(plan.cellCount(), shares, (one, other) -> 0), new Random(seed))
+            .blocks();
     List<ToMeasure> all = new ArrayList<>();
     for (int i = 0; i < students.size(); i++) {
       int place = 1;

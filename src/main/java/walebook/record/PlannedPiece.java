@@ -1,5 +1,6 @@
 package walebook.record;
 
+import java.time.Instant;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -29,5 +30,11 @@ public record PlannedPiece(
     if (!PieceCode.isCode(code)) {
       throw new IllegalArgumentException("code is not a piece's code: " + code);
     }
+  }
+
+  /** The piece as a new plan took it back. */
+  public PlannedPiece takenBack(Instant now) {
+    return new PlannedPiece(
+        id, lessonId, studentId, code, place, control, true, cell, clothId, asked, stamp.next(now));
   }
 }

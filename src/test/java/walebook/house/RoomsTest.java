@@ -59,7 +59,7 @@ class RoomsTest {
     room("tables", "problem quantity working cloth seam garment kit", "org.apache.commons.csv.");
     room(
         "lesson",
-        "problem quantity working words record cloth seam garment kit",
+        "problem quantity working words record cloth seam garment kit statistics",
         "org.snakeyaml.engine.",
         "com.networknt.",
         "tools.jackson.",

@@ -2,6 +2,7 @@ package walebook.lesson;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -16,7 +17,9 @@ import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
 import org.junit.jupiter.api.Test;
 import walebook.record.Grain;
+import walebook.record.MachineKind;
 import walebook.record.Tier;
+import walebook.working.Message;
 
 class PlanPiecesTest {
   private static final PiecesPlan SEAM = (PiecesPlan) Packs.named("seam-that-stretches").plan();
@@ -50,11 +53,6 @@ class PlanPiecesTest {
         .isLessThanOrEqualTo(1);
   }
 
-  /**
-   * Fano's plane is the published balanced incomplete block design of 7 treatments in 7 blocks of 3
-   * (Fisher and Yates, Statistical Tables): each pair once. A greedy plan comes near: no pair is
-   * met more than three times, and no treatment more or less than three times.
-   */
   /** Settings can only be told from hands when the same hands sew several of them. */
   @RepeatedTest(20)
   void everyStudentComparesWidthsInTheirOwnHands(RepetitionInfo round) {
@@ -74,28 +72,86 @@ class PlanPiecesTest {
     }
   }
 
-  @RepeatedTest(20)
-  void pairsSpreadOut(RepetitionInfo round) {
-    List<List<Integer>> blocks =
-        AllotCells.allot(
-            Collections.nCopies(7, 3),
-            7,
-            (one, other) -> 0,
-            new Random(round.getCurrentRepetition()));
-    int[] times = new int[7];
-    Map<Set<Integer>, Integer> pairs = new HashMap<>();
-    for (List<Integer> block : blocks) {
-      assertThat(block).hasSize(3).doesNotHaveDuplicates();
-      block.forEach(each -> times[each]++);
-      for (int i = 0; i < 3; i++) {
-        for (int j = 0; j < i; j++) {
-          pairs.merge(Set.of(block.get(i), block.get(j)), 1, Integer::sum);
-        }
-      }
-    }
-    assertThat(times).containsOnly(3);
-    assertThat(Collections.max(pairs.values())).isLessThanOrEqualTo(3);
-    assertThat(pairs).hasSizeGreaterThanOrEqualTo(14); // of 21
+  /** Seven combinations in threes to seven students: Fano's plane (Fisher and Yates). */
+  @RepeatedTest(5)
+  void sevenInThreesIsFanosPlane(RepetitionInfo round) {
+    PiecesPlan.Factor widths =
+        new PiecesPlan.Factor(SettingKey.WIDTH, "w", List.of("0", "1", "2", "3", "4", "5", "6"));
+    Tiers.Share three = new Tiers.Share(3, "");
+    PiecesPlan plan =
+        new PiecesPlan(
+            SEAM.question(),
+            SEAM.cloths(),
+            new Settings(Map.of(SettingKey.CLOTH, "a")).over(SEAM.fixed()),
+            SEAM.control(),
+            List.of(widths),
+            new Tiers(three, three, three));
+    List<PieceToSew> pieces =
+        PlanPieces.plan(plan, 1, students(7, new Random(1)), CLOTHS, round.getCurrentRepetition());
+    PlanFairness fairness = fairness(plan, pieces);
+    assertThat(fairness.leastSewn()).isEqualTo(3);
+    assertThat(fairness.mostSewn()).isEqualTo(3);
+    assertThat(fairness.leastTogether()).isEqualTo(1);
+    assertThat(fairness.mostTogether()).isEqualTo(1);
+    assertThat(fairness.efficiency().average()).isCloseTo(7.0 / 9, within(1e-12));
+    assertThat(fairness.says())
+        .extracting(Message::key)
+        .containsExactly(
+            "lesson.fair.sewn",
+            "lesson.fair.together-once",
+            "lesson.fair.factor",
+            "lesson.fair.best");
+  }
+
+  @Test
+  void whatIsMissingOrLeftOutIsGivenToNobodyWhoLacksIt() {
+    PlanStudent noRib = new PlanStudent(new UUID(1, 1), Tier.STANDARD, 3, Set.of(), Set.of("b"));
+    PlanStudent noMachine =
+        new PlanStudent(new UUID(1, 2), Tier.OWN, null, Set.of(MachineKind.SEWING), Set.of());
+    List<PlanStudent> students = new ArrayList<>(List.of(noRib, noMachine));
+    students.addAll(students(6, new Random(2)).subList(3, 6));
+    PlanPieces.Ask ask =
+        new PlanPieces.Ask(SEAM, 1, students, CLOTHS, List.of("width=3", "cloth=b length=1.5"), 9);
+    List<PieceToSew> pieces = PlanPieces.plan(ask);
+    assertThat(PlanPieces.possible(ask)).isEqualTo(6);
+    assertThat(pieces)
+        .filteredOn(each -> !each.control())
+        .noneMatch(each -> each.cell().contains("width=3"))
+        .noneMatch(each -> each.cell().contains("cloth=b") && each.cell().contains("length=1.5"));
+    assertThat(pieces)
+        .filteredOn(each -> each.studentId().equals(noRib.id()))
+        .hasSize(4)
+        .noneMatch(each -> each.slot().equals("b"));
+    assertThat(pieces)
+        .filteredOn(each -> each.studentId().equals(noMachine.id()))
+        .allMatch(PieceToSew::control);
+    PlanFairness fairness = fairness(SEAM, pieces);
+    assertThat(fairness.mostSewn() - fairness.leastSewn()).isLessThanOrEqualTo(1);
+    assertThat(fairness.unsewn()).isEqualTo(6);
+  }
+
+  @Test
+  void aPlanThatTellsNothingSaysSo() {
+    PlanFairness apart =
+        PlanFairness.of(List.of("a=1", "a=2", "a=3"), List.of(List.of("a=1"), List.of("a=2")));
+    assertThat(apart.says())
+        .extracting(Message::key)
+        .containsExactly("lesson.fair.sewn-once", "lesson.fair.unsewn", "lesson.fair.alone");
+    PlanFairness parts =
+        PlanFairness.of(
+            List.of("a", "b", "c", "d"), List.of(List.of("a", "b"), List.of("c", "d", "control")));
+    assertThat(parts.says()).extracting(Message::key).contains("lesson.fair.parts");
+    assertThat(PlanFairness.of(List.of("a"), List.of()).says())
+        .extracting(Message::key)
+        .containsExactly("lesson.fair.nothing");
+  }
+
+  private static PlanFairness fairness(PiecesPlan plan, List<PieceToSew> pieces) {
+    Map<UUID, List<String>> hands = new HashMap<>();
+    pieces.forEach(
+        each -> hands.computeIfAbsent(each.studentId(), id -> new ArrayList<>()).add(each.cell()));
+    return PlanFairness.of(
+        plan.cells().stream().map(PiecesPlan.Cell::label).toList(), List.copyOf(hands.values()));
   }
 
   @Test

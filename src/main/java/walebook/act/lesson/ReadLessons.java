@@ -16,6 +16,8 @@ import walebook.compare.Names;
 import walebook.lesson.BuiltInPacks;
 import walebook.lesson.LessonPack;
 import walebook.lesson.PackSource;
+import walebook.lesson.PiecesPlan;
+import walebook.lesson.PlanFairness;
 import walebook.lesson.ReadPack;
 import walebook.problem.Answer;
 import walebook.record.Lesson;
@@ -55,8 +57,14 @@ public final class ReadLessons {
    *
    * @param done keys of the planned pieces that are logged
    * @param names of cloths
+   * @param fairness null when there is nothing to sew or the lesson's pack can't be read any more
    */
-  public record ClassPlan(Lesson lesson, List<Part> parts, Set<UUID> done, Names names) {
+  public record ClassPlan(
+      Lesson lesson,
+      List<Part> parts,
+      Set<UUID> done,
+      Names names,
+      @Nullable PlanFairness fairness) {
     public ClassPlan {
       parts = List.copyOf(parts);
       done = Set.copyOf(done);
@@ -106,7 +114,23 @@ public final class ReadLessons {
       }
     }
     return new ClassPlan(
-        lesson, parts, new HashSet<>(done(lesson.classId())), Names.of(book, namesHidden));
+        lesson,
+        parts,
+        new HashSet<>(done(lesson.classId())),
+        Names.of(book, namesHidden),
+        fairness(lesson, parts));
+  }
+
+  private @Nullable PlanFairness fairness(Lesson lesson, List<Part> parts) {
+    Answer<LessonPack> pack = new ReadTaught(book, new ReadPack()).pack(lesson.packId());
+    if (parts.isEmpty() || !pack.isGood() || !(pack.value().plan() instanceof PiecesPlan plan)) {
+      return null;
+    }
+    List<List<String>> hands =
+        parts.stream()
+            .map(part -> part.pieces().stream().map(PlannedPiece::cell).toList())
+            .toList();
+    return PlanFairness.of(plan.cells().stream().map(PiecesPlan.Cell::label).toList(), hands);
   }
 
   private Set<UUID> done(UUID classId) {

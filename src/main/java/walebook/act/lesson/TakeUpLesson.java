@@ -3,11 +3,9 @@ package walebook.act.lesson;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import java.util.Set;
 import java.util.UUID;
 import walebook.book.Book;
 import walebook.book.Ids;
@@ -16,14 +14,12 @@ import walebook.lesson.PieceToSew;
 import walebook.lesson.PiecesPlan;
 import walebook.lesson.Plan;
 import walebook.lesson.PlanPieces;
-import walebook.lesson.PlanStudent;
 import walebook.problem.Answer;
 import walebook.problem.Place;
 import walebook.problem.Problem;
 import walebook.record.Lesson;
-import walebook.record.PieceCode;
-import walebook.record.PlannedPiece;
 import walebook.record.Stamp;
+import walebook.record.Student;
 
 /**
  * Takes a pack up for a class: keeps the pack as it is now, adds the lesson and hands each student
@@ -47,10 +43,35 @@ public final class TakeUpLesson {
    */
   public Answer<Lesson> takeUp(
       LessonPack pack, UUID classId, LocalDate on, Map<String, UUID> clothOfSlot, long seed) {
+    return takeUp(pack, classId, on, clothOfSlot, ReadLimits.Typed.NOTHING, seed);
+  }
+
+  /** The same for a class that can't or needn't sew everything; a cloth nobody has isn't needed. */
+  public Answer<Lesson> takeUp(
+      LessonPack pack,
+      UUID classId,
+      LocalDate on,
+      Map<String, UUID> clothOfSlot,
+      ReadLimits.Typed typed,
+      long seed) {
+    List<Student> students = book.enrolments().studentsOf(classId);
+    return ReadLimits.of(typed, pack.plan(), students)
+        .flatMap(limits -> takeUp(pack, classId, on, clothOfSlot, limits, students, seed));
+  }
+
+  private Answer<Lesson> takeUp(
+      LessonPack pack,
+      UUID classId,
+      LocalDate on,
+      Map<String, UUID> clothOfSlot,
+      PlanLimits limits,
+      List<Student> students,
+      long seed) {
     List<Problem> problems = new ArrayList<>();
     if (pack.plan() instanceof PiecesPlan pieces) {
       for (Plan.ClothSlot slot : pieces.cloths()) {
-        if (!clothOfSlot.containsKey(slot.slot())) {
+        boolean unused = limits.isWithout(slot.slot(), students);
+        if (!clothOfSlot.containsKey(slot.slot()) && !unused) {
           problems.add(
               Problem.refuse(
                   "lesson.cloth-missing",
@@ -63,38 +84,27 @@ public final class TakeUpLesson {
     if (!problems.isEmpty()) {
       return Answer.bad(problems);
     }
-    return Answer.good(book.inOneStep(() -> save(pack, classId, on, clothOfSlot, seed)));
+    PlanPieces.Ask ask =
+        pack.plan() instanceof PiecesPlan plan
+            ? new PlanPieces.Ask(
+                plan,
+                pack.measure().readings(),
+                limits.of(students),
+                clothOfSlot,
+                limits.leftOut(),
+                seed)
+            : null;
+    List<PieceToSew> pieces = ask == null ? List.of() : PlanPieces.plan(ask);
+    return Answer.good(book.inOneStep(() -> save(pack, classId, on, pieces, seed)));
   }
 
   private Lesson save(
-      LessonPack pack, UUID classId, LocalDate on, Map<String, UUID> clothOfSlot, long seed) {
+      LessonPack pack, UUID classId, LocalDate on, List<PieceToSew> pieces, long seed) {
     Stamp fresh = Stamp.fresh(clock.instant());
     UUID packId = KeepPack.in(book, pack, fresh);
     Lesson lesson = new Lesson(Ids.next(), classId, packId, pack.about().title(), on, fresh);
     book.lessons().add(lesson);
-    if (pack.plan() instanceof PiecesPlan plan) {
-      List<PlanStudent> students =
-          book.enrolments().studentsOf(classId).stream()
-              .map(each -> new PlanStudent(each.id(), each.tier()))
-              .toList();
-      List<PieceToSew> pieces =
-          PlanPieces.plan(plan, pack.measure().readings(), students, clothOfSlot, seed);
-      book.lessons().plan(planned(pieces, lesson.id(), fresh, new Random(seed)));
-    }
+    book.lessons().plan(HandOut.all(book, pieces, lesson.id(), fresh, new Random(seed)));
     return lesson;
-  }
-
-  private List<PlannedPiece> planned(
-      List<PieceToSew> pieces, UUID lessonId, Stamp fresh, Random chance) {
-    Set<String> drawn = new HashSet<>();
-    List<PlannedPiece> planned = new ArrayList<>();
-    for (PieceToSew each : pieces) {
-      String code = PieceCode.draw(chance);
-      while (!drawn.add(code) || book.lessons().isCodeTaken(code)) {
-        code = PieceCode.draw(chance);
-      }
-      planned.add(HandOut.piece(each, lessonId, code, fresh));
-    }
-    return planned;
   }
 }

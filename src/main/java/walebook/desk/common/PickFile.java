@@ -11,7 +11,8 @@ public interface PickFile {
     BOOK,
     WORKBOOK,
     PHOTO,
-    PACK
+    PACK,
+    PICTURE
   }
 
   /** A file that exists, or null when nothing was chosen. */

@@ -7,6 +7,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.BorderPane;
 import walebook.act.lesson.ReadLessons;
+import walebook.desk.common.Notice;
 import walebook.desk.common.PlaceFrame;
 import walebook.desk.common.Session;
 import walebook.desk.common.Texts;
@@ -19,12 +20,15 @@ public final class LessonsView extends BorderPane {
   private final Words words;
   private final Look look;
   private final LessonsViewModel model;
+  private final PlanAgainViewModel planAgain;
 
   /** A view over a session; the look dresses the board that is shown large. */
   public LessonsView(Session session, Look look) {
     this.words = session.words();
     this.look = look;
     this.model = new LessonsViewModel(session);
+    this.planAgain = new PlanAgainViewModel(session);
+    model.partProperty().addListener((from, old, now) -> planAgain.forget());
     model.partProperty().addListener((from, old, now) -> show());
     model.planProperty().addListener((from, old, now) -> show());
     model.loadedProperty().addListener((from, old, now) -> show());
@@ -47,6 +51,8 @@ public final class LessonsView extends BorderPane {
       setCenter(read(pack));
     } else if (part == LessonsViewModel.Part.TAKE_UP && pack != null) {
       setCenter(takeUp(pack));
+    } else if (part == LessonsViewModel.Part.KIT && pack != null) {
+      setCenter(kit(pack));
     } else if (part == LessonsViewModel.Part.PLAN && plan != null) {
       setCenter(plan(plan));
     } else {
@@ -85,12 +91,30 @@ public final class LessonsView extends BorderPane {
             model.takeUp();
           }
         });
+    Button kit = new Button(words.say("desk.lessons.kit"));
+    kit.setOnAction(pressed -> model.kit());
     return frame
         .context(back())
         .work(new LessonPane(words, look, pack))
         .means(new PreparePane(words, pack))
+        .lesser(kit)
         .lesser(TeachButton.pack(model.session(), look, pack))
         .primary(take);
+  }
+
+  private Node kit(LessonPack pack) {
+    KitViewModel kit = new KitViewModel(model.session(), pack);
+    Button work = new Button(words.say("desk.lessons.kit.go"));
+    work.setOnAction(pressed -> kit.workOut());
+    PlaceFrame frame =
+        new PlaceFrame(words, words.say("desk.lessons.kit.title", pack.about().title()))
+            .context(back())
+            .work(new KitPane(words, kit, model.cloths()))
+            .primary(work);
+    kit.saysProperty()
+        .addListener(
+            (from, old, now) -> frame.notice().noticeProperty().set(new Notice(now, null)));
+    return frame;
   }
 
   private Node takeUp(LessonPack pack) {
@@ -105,12 +129,18 @@ public final class LessonsView extends BorderPane {
 
   private Node plan(ReadLessons.ClassPlan plan) {
     PlaceFrame frame =
-        new PlaceFrame(words, words.say("desk.lessons.plan.title", plan.lesson().title()));
-    return frame
-        .lesser(typeIn(plan))
-        .lesser(TeachButton.lesson(model.session(), look, plan.lesson(), frame::say))
-        .context(back())
-        .work(new PlanPane(words, plan, model.session().tables()));
+        new PlaceFrame(words, words.say("desk.lessons.plan.title", plan.lesson().title()))
+            .lesser(typeIn(plan))
+            .lesser(TeachButton.lesson(model.session(), look, plan.lesson(), planAgain::say))
+            .context(back())
+            .work(new PlanPane(words, plan, model.session().tables()));
+    frame.notice().noticeProperty().bind(planAgain.noticeProperty());
+    if (plan.fairness() == null) {
+      return frame;
+    }
+    Button again = new Button(words.say("desk.lessons.plan.again"));
+    again.setOnAction(pressed -> planAgain.again(plan.lesson()));
+    return frame.lesser(again);
   }
 
   private Button typeIn(ReadLessons.ClassPlan plan) {

@@ -40,6 +40,7 @@ public final class LessonsViewModel {
     LIST,
     READ,
     TAKE_UP,
+    KIT,
     PLAN
   }
 
@@ -115,6 +116,13 @@ public final class LessonsViewModel {
     }
   }
 
+  /** Begins to work out the kit of the pack that is read. */
+  public void kit() {
+    if (pack.get() != null) {
+      part.set(Part.KIT);
+    }
+  }
+
   /** Shows a lesson's plan. */
   public void plan(UUID lessonId) {
     boolean hidden = session.namesHiddenProperty().get();
@@ -128,7 +136,8 @@ public final class LessonsViewModel {
 
   /** Back to what was shown before. */
   public void back() {
-    part.set(part.get() == Part.TAKE_UP ? Part.READ : Part.LIST);
+    boolean inner = part.get() == Part.TAKE_UP || part.get() == Part.KIT;
+    part.set(inner ? Part.READ : Part.LIST);
   }
 
   /** Asks the term record for a class. */

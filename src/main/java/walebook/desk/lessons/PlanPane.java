@@ -7,6 +7,7 @@ import javafx.scene.layout.VBox;
 import walebook.act.lesson.ReadLessons;
 import walebook.desk.common.ColumnTable;
 import walebook.desk.common.Texts;
+import walebook.lesson.PlanFairness;
 import walebook.quantity.Show;
 import walebook.record.PieceCode;
 import walebook.record.PlannedPiece;
@@ -42,6 +43,11 @@ final class PlanPane extends VBox {
     table.getItems().setAll(plan.parts());
     table.asHighAs(ROWS);
     getChildren().setAll(Texts.caption(words.say("desk.lessons.plan.note")), table);
+    PlanFairness fairness = plan.fairness();
+    if (fairness != null) {
+      getChildren().add(Texts.text(words.say("desk.lessons.plan.fairness"), "strong"));
+      fairness.says().forEach(each -> getChildren().add(Texts.text(words.say(each))));
+    }
   }
 
   private String cell(ReadLessons.Part part, int nth) {

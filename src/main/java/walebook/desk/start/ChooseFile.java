@@ -49,6 +49,8 @@ final class ChooseFile implements PickFile {
           new FileChooser.ExtensionFilter(
               words.say("desk.start.kind.photo"), "*.jpg", "*.jpeg", "*.png");
       case PACK -> new FileChooser.ExtensionFilter(words.say("desk.start.kind.pack"), "*.yaml");
+      case PICTURE ->
+          new FileChooser.ExtensionFilter(words.say("desk.start.kind.picture"), "*.svg");
     };
   }
 

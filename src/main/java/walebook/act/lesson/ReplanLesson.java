@@ -1,0 +1,172 @@
+package walebook.act.lesson;
+
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Random;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import walebook.act.piece.KeepDraft;
+import walebook.book.Book;
+import walebook.book.PieceFilter;
+import walebook.lesson.LessonPack;
+import walebook.lesson.PiecesPlan;
+import walebook.lesson.PlanPieces;
+import walebook.lesson.ReadPack;
+import walebook.lesson.ReplanPieces;
+import walebook.lesson.SettingKey;
+import walebook.problem.Answer;
+import walebook.problem.Place;
+import walebook.problem.Problem;
+import walebook.record.Lesson;
+import walebook.record.PlannedPiece;
+import walebook.record.Stamp;
+import walebook.record.Student;
+
+/**
+ * Plans a lesson again for who is in the class now. Logged pieces, and those whose form is begun,
+ * stay as they are; open pieces of students who left are taken back, newcomers get a share.
+ */
+public final class ReplanLesson {
+  private final Book book;
+  private final Clock clock;
+
+  public ReplanLesson(Book book, Clock clock) {
+    this.book = book;
+    this.clock = clock;
+  }
+
+  /**
+   * What the new plan changed.
+   *
+   * @param added pieces handed out
+   * @param back pieces taken back, their labels no longer good
+   */
+  public record Replanned(Lesson lesson, List<PlannedPiece> added, List<PlannedPiece> back) {
+    public Replanned {
+      added = List.copyOf(added);
+      back = List.copyOf(back);
+    }
+  }
+
+  /**
+   * Plans again.
+   *
+   * @param typed what the class can't or needn't sew now, beside what was left out before
+   * @param seed the same seed on the same book gives the same plan
+   */
+  public Answer<Replanned> replan(Lesson lesson, ReadLimits.Typed typed, long seed) {
+    List<Student> students = book.enrolments().studentsOf(lesson.classId());
+    if (students.isEmpty()) {
+      return Answer.bad(Problem.refuse("lesson.no-students", new Place.Whole(), "", ""));
+    }
+    return new ReadTaught(book, new ReadPack())
+        .pack(lesson.packId())
+        .flatMap(
+            pack ->
+                ReadLimits.of(typed, pack.plan(), students)
+                    .map(limits -> replan(lesson, pack, limits, students, seed)));
+  }
+
+  private Replanned replan(
+      Lesson lesson, LessonPack pack, PlanLimits limits, List<Student> students, long seed) {
+    if (!(pack.plan() instanceof PiecesPlan plan)) {
+      return new Replanned(lesson, List.of(), List.of());
+    }
+    List<PlannedPiece> now = book.lessons().planOf(lesson.id());
+    int readings =
+        now.stream()
+            .mapToInt(each -> each.asked().readings())
+            .max()
+            .orElse(pack.measure().readings());
+    PlanPieces.Ask ask =
+        new PlanPieces.Ask(
+            plan,
+            readings,
+            limits.of(students),
+            cloths(plan, now),
+            leftOut(plan, now, limits),
+            seed);
+    ReplanPieces.Change change = ReplanPieces.of(ask, soFar(lesson, now));
+    return book.inOneStep(() -> save(lesson, now, change, seed));
+  }
+
+  /**
+   * What is typed, and what was left out before: a fair plan never sews one combination twice and
+   * another not at all, so one that nobody has while another is in two pairs of hands was left out.
+   */
+  private static List<String> leftOut(PiecesPlan plan, List<PlannedPiece> now, PlanLimits limits) {
+    List<String> leftOut = new ArrayList<>(limits.leftOut());
+    List<String> labels = plan.cells().stream().map(PiecesPlan.Cell::label).toList();
+    Map<String, Integer> times = new HashMap<>();
+    now.forEach(each -> times.merge(each.cell(), 1, Integer::sum));
+    if (labels.stream().anyMatch(each -> times.getOrDefault(each, 0) > 1)) {
+      labels.stream().filter(each -> !times.containsKey(each)).forEach(leftOut::add);
+    }
+    return leftOut;
+  }
+
+  /** The room's cloth for each of the plan's, as the pieces handed out have it. */
+  private static Map<String, UUID> cloths(PiecesPlan plan, List<PlannedPiece> now) {
+    Map<String, String> slots = new HashMap<>();
+    plan.cells().forEach(each -> slots.put(each.label(), each.settings().get(SettingKey.CLOTH)));
+    slots.put(PlanPieces.CONTROL, plan.controlSettings().get(SettingKey.CLOTH));
+    Map<String, UUID> cloths = new HashMap<>();
+    for (PlannedPiece each : now) {
+      String slot = slots.get(each.cell());
+      if (slot != null && each.clothId() != null) {
+        cloths.putIfAbsent(slot, each.clothId());
+      }
+    }
+    return cloths;
+  }
+
+  private List<ReplanPieces.Has> soFar(Lesson lesson, List<PlannedPiece> now) {
+    Set<UUID> logged =
+        book.pieces().list(PieceFilter.ALL.ofClass(lesson.classId())).stream()
+            .map(each -> each.whose().plannedId())
+            .filter(Objects::nonNull)
+            .collect(Collectors.toCollection(HashSet::new));
+    KeepDraft drafts = new KeepDraft(book);
+    List<ReplanPieces.Has> all = new ArrayList<>();
+    now.stream()
+        .collect(Collectors.groupingBy(PlannedPiece::studentId))
+        .forEach(
+            (student, pieces) -> {
+              List<String> sewn = new ArrayList<>();
+              List<String> open = new ArrayList<>();
+              for (PlannedPiece each : pieces) {
+                boolean fixed =
+                    logged.contains(each.id()) || drafts.find(student, each.id()) != null;
+                (fixed ? sewn : open).add(each.cell());
+              }
+              int last = pieces.stream().mapToInt(PlannedPiece::place).max().orElse(0);
+              all.add(new ReplanPieces.Has(student, sewn, open, last));
+            });
+    return all;
+  }
+
+  private Replanned save(
+      Lesson lesson, List<PlannedPiece> now, ReplanPieces.Change change, long seed) {
+    List<PlannedPiece> back = new ArrayList<>();
+    for (ReplanPieces.Back each : change.back()) {
+      for (PlannedPiece piece : now) {
+        if (piece.studentId().equals(each.student()) && piece.cell().equals(each.cell())) {
+          PlannedPiece dropped = piece.takenBack(clock.instant());
+          book.lessons().replan(dropped);
+          back.add(dropped);
+        }
+      }
+    }
+    Stamp fresh = Stamp.fresh(clock.instant());
+    List<PlannedPiece> added =
+        HandOut.all(book, change.added(), lesson.id(), fresh, new Random(seed));
+    book.lessons().plan(added);
+    return new Replanned(lesson, added, back);
+  }
+}

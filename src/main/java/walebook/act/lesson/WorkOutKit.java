@@ -1,0 +1,224 @@
+package walebook.act.lesson;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import walebook.kit.ClothToBuy;
+import walebook.kit.CutPiece;
+import walebook.kit.Kit;
+import walebook.kit.KitLine;
+import walebook.kit.Roll;
+import walebook.lesson.LessonPack;
+import walebook.lesson.Material;
+import walebook.lesson.PiecesPlan;
+import walebook.problem.Answer;
+import walebook.problem.Problem;
+import walebook.quantity.Show;
+import walebook.quantity.Unit;
+import walebook.record.Grain;
+import walebook.tables.SharedTables;
+import walebook.working.Message;
+import walebook.working.Working;
+
+/** Works out what a class needs for a lesson, from what the pack says one student needs. */
+public final class WorkOutKit {
+  /** Cloth is sold by the 10 cm; common practice. */
+  private static final double STEP_MM = 100;
+
+  private final LessonPack pack;
+  private final Map<String, KitCloth> known;
+  private final KitInput input;
+  private final Unit usual;
+  private final long seed;
+  private final List<KitLine> lines = new ArrayList<>();
+  private final List<ClothToBuy> cloths = new ArrayList<>();
+  private final List<Message> remarks = new ArrayList<>();
+  private final List<Problem> problems = new ArrayList<>();
+
+  private WorkOutKit(
+      LessonPack pack, Map<String, KitCloth> known, KitInput input, Unit usual, long seed) {
+    this.pack = pack;
+    this.known = known;
+    this.input = input;
+    this.usual = usual;
+    this.seed = seed;
+  }
+
+  /**
+   * Works the kit out.
+   *
+   * @param known of the cloths that stand for the plan's, by slot; what is typed outranks it
+   * @param usual the unit meant for a length without one
+   * @param seed the same seed lays the same cutting plans
+   */
+  public static Answer<Kit> of(
+      LessonPack pack,
+      Map<String, KitCloth> known,
+      KitTyped typed,
+      SharedTables tables,
+      Unit usual,
+      long seed) {
+    KitInput input = new KitInput(pack, typed, usual);
+    if (!input.problems().isEmpty()) {
+      return Answer.bad(input.problems());
+    }
+    return new WorkOutKit(pack, Map.copyOf(known), input, usual, seed).work(tables);
+  }
+
+  private Answer<Kit> work(SharedTables tables) {
+    Map<String, List<CutPiece>> cut = new LinkedHashMap<>();
+    List<Material> others = new ArrayList<>();
+    for (Material each : pack.needs().perStudent()) {
+      Double along = each.alongMm();
+      Double across = each.acrossMm();
+      if (along != null && across != null) {
+        String cloth = each.cloth();
+        cut.computeIfAbsent(cloth == null ? each.what() : cloth, key -> new ArrayList<>())
+            .add(piece(each, along, across));
+      } else {
+        others.add(each);
+      }
+    }
+    cut.forEach(this::cloth);
+    Working thread = thread(tables);
+    others.forEach(this::other);
+    return problems.isEmpty()
+        ? Answer.good(
+            new Kit(pack.about().title(), input.students(), lines, cloths, thread, remarks))
+        : Answer.bad(problems);
+  }
+
+  /** The grain says which way the long side lies; a piece without one may be turned. */
+  private CutPiece piece(Material material, double alongMm, double acrossMm) {
+    int count = forClass(material);
+    double longer = Math.max(alongMm, acrossMm);
+    double shorter = Math.min(alongMm, acrossMm);
+    Grain grain = material.grain();
+    if (grain == null) {
+      return new CutPiece(material.what(), count, shorter, longer, true);
+    }
+    return switch (grain) {
+      case WALE -> new CutPiece(material.what(), count, shorter, longer, false);
+      case COURSE -> new CutPiece(material.what(), count, longer, shorter, false);
+      case BIAS -> {
+        remarks.add(Message.of("kit.remark.bias", material.what()));
+        double side = (longer + shorter) / Math.sqrt(2);
+        yield new CutPiece(material.what(), count, side, side, false);
+      }
+    };
+  }
+
+  private int forClass(Material material) {
+    Double count = material.count();
+    double each = count == null ? 1 : count;
+    return (int) Math.ceil(each * input.students() * input.more() - 1e-9);
+  }
+
+  private void cloth(String key, List<CutPiece> pieces) {
+    KitCloth cloth = known.getOrDefault(key, KitCloth.UNKNOWN);
+    String name = cloth.name().isEmpty() ? named(key) : cloth.name();
+    Double typed = input.width(key);
+    Double width = typed == null ? cloth.widthMm() : typed;
+    if (width == null) {
+      remarks.add(Message.of("kit.remark.width-unknown", name));
+      pieces.forEach(each -> pieces(each, input.price(key)));
+      return;
+    }
+    double[] wash = input.wash(key);
+    double along = wash == null ? orNought(cloth.alongPercent()) : wash[0];
+    double across = wash == null ? orNought(cloth.acrossPercent()) : wash[1];
+    Roll roll = new Roll(width, input.marginMm(), along, across, STEP_MM);
+    Answer<ClothToBuy> found = ClothToBuy.of(name, pieces, roll, seed);
+    problems.addAll(found.problems());
+    if (found.isGood()) {
+      ClothToBuy buy = found.value();
+      cloths.add(buy);
+      double metres = buy.buyMm() / Unit.METRE.inBase();
+      lines.add(
+          new KitLine(
+              KitLine.Kind.CLOTH,
+              Message.of("kit.line.cloth", name, Show.length(width, usual)),
+              metres / input.students(),
+              metres,
+              Unit.METRE,
+              input.price(key)));
+    }
+  }
+
+  private static double orNought(@Nullable Double value) {
+    return value == null ? 0 : value;
+  }
+
+  private String named(String key) {
+    return pack.plan().cloths().stream()
+        .filter(each -> each.slot().equals(key))
+        .map(each -> each.says())
+        .findFirst()
+        .orElse(key);
+  }
+
+  private void pieces(CutPiece piece, @Nullable Double price) {
+    lines.add(
+        new KitLine(
+            KitLine.Kind.PIECES,
+            Message.of(
+                "kit.line.pieces",
+                piece.name(),
+                Show.length(piece.acrossMm(), usual),
+                Show.length(piece.alongMm(), usual)),
+            (double) piece.count() / input.students(),
+            (double) piece.count(),
+            Unit.COUNT,
+            price));
+  }
+
+  private @Nullable Working thread(SharedTables tables) {
+    if (!(pack.plan() instanceof PiecesPlan plan)) {
+      return null;
+    }
+    Map<String, KitCloth> cloths = new HashMap<>(known);
+    plan.cloths()
+        .forEach(each -> cloths.putIfAbsent(each.slot(), KitCloth.UNKNOWN.named(each.says())));
+    Answer<Working> worked = KitThread.of(pack, plan, cloths, tables.seamRows().ratios(), remarks);
+    if (!worked.isGood()) {
+      worked.problems().stream()
+          .filter(each -> each.code().equals("thread.unknown-stitch"))
+          .forEach(each -> remarks.add(Message.of("kit.remark.thread-unknown", each.found())));
+      return null;
+    }
+    double metres = worked.value().value();
+    lines.add(
+        new KitLine(
+            KitLine.Kind.THREAD,
+            Message.of("kit.line.thread"),
+            metres,
+            metres * input.students() * input.more(),
+            Unit.METRE,
+            input.price(KitInput.THREAD)));
+    return worked.value();
+  }
+
+  private void other(Material material) {
+    Double count = material.count();
+    Double along = material.alongMm();
+    Message what = Message.of("kit.line.named", material.what());
+    Double price = input.price(material.what());
+    if (along != null) {
+      double metres = along * (count == null ? 1 : count) / Unit.METRE.inBase();
+      lines.add(
+          new KitLine(
+              KitLine.Kind.LENGTH,
+              what,
+              metres,
+              metres * input.students() * input.more(),
+              Unit.METRE,
+              price));
+      return;
+    }
+    Double all = count == null ? null : Math.ceil(count * input.students() - 1e-9);
+    lines.add(new KitLine(KitLine.Kind.COUNTED, what, count, all, Unit.COUNT, price));
+  }
+}

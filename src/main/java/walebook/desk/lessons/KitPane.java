@@ -1,0 +1,157 @@
+package walebook.desk.lessons;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.control.Button;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+import walebook.desk.common.ColumnTable;
+import walebook.desk.common.FieldGroup;
+import walebook.desk.common.LinesField;
+import walebook.desk.common.PickedField;
+import walebook.desk.common.PicturePane;
+import walebook.desk.common.Texts;
+import walebook.desk.common.TypedField;
+import walebook.desk.common.WorkingPane;
+import walebook.drawing.CuttingPlanPicture;
+import walebook.kit.ClothToBuy;
+import walebook.kit.Kit;
+import walebook.kit.KitLine;
+import walebook.lesson.Plan;
+import walebook.quantity.Show;
+import walebook.record.Cloth;
+import walebook.words.Words;
+import walebook.working.Working;
+
+/** The kit: for how many and of which cloths, the list to buy by, and the cutting plans. */
+final class KitPane extends VBox {
+  private static final int ROWS = 30;
+
+  private final Words words;
+  private final KitViewModel model;
+  private final VBox result = new VBox(16);
+
+  KitPane(Words words, KitViewModel model, List<Cloth> cloths) {
+    super(16);
+    this.words = words;
+    this.model = model;
+    FieldGroup whom =
+        new FieldGroup(words.say("desk.lessons.kit.whom"))
+            .add(typed("desk.lessons.kit.students", "12", KitViewModel.STUDENTS), 9)
+            .add(typed("desk.lessons.kit.spare", "10", KitViewModel.SPARE), 9)
+            .add(typed("desk.lessons.kit.margin", "0", KitViewModel.MARGIN), 11);
+    getChildren().add(whom);
+    for (Plan.ClothSlot slot : model.pack().plan().cloths()) {
+      getChildren().add(cloth(slot, cloths));
+    }
+    LinesField prices =
+        new LinesField(
+            words,
+            words.say("desk.lessons.kit.prices"),
+            words.say("desk.lessons.kit.prices-prompt"),
+            3,
+            model.field(KitViewModel.PRICES));
+    getChildren().add(new FieldGroup(words.say("desk.lessons.kit.cost")).add(prices, 26));
+    getChildren().add(result);
+    model.kitProperty().addListener((from, old, now) -> show(now));
+    show(model.kitProperty().get());
+  }
+
+  private TypedField typed(String label, String prompt, String field) {
+    return new TypedField(words, words.say(label), prompt, model.field(field));
+  }
+
+  private FieldGroup cloth(Plan.ClothSlot slot, List<Cloth> cloths) {
+    List<String> keys = new ArrayList<>(List.of(""));
+    cloths.forEach(each -> keys.add(each.id().toString()));
+    return new FieldGroup(words.say("desk.lessons.take-up.slot", slot.slot(), slot.says()))
+        .add(
+            new PickedField(
+                words,
+                words.say("desk.lessons.kit.of-room"),
+                keys,
+                key -> name(cloths, key),
+                model.cloth(slot)),
+            16)
+        .add(
+            new TypedField(words, words.say("desk.lessons.kit.width"), "150 cm", model.width(slot)),
+            11)
+        .add(
+            new TypedField(words, words.say("desk.lessons.kit.wash"), "-5/-3", model.wash(slot)),
+            13);
+  }
+
+  private static String name(List<Cloth> cloths, String key) {
+    return cloths.stream()
+        .filter(each -> each.id().toString().equals(key))
+        .map(Cloth::name)
+        .findFirst()
+        .orElse("");
+  }
+
+  private void show(@Nullable Kit kit) {
+    result.getChildren().clear();
+    if (kit == null) {
+      return;
+    }
+    result.getChildren().add(Texts.section(words.say("desk.lessons.kit.list", kit.students())));
+    result.getChildren().add(table(kit));
+    String cost = Show.fixed(kit.cost(), 2);
+    result.getChildren().add(Texts.text(words.say("desk.lessons.kit.sum", cost, kit.unpriced())));
+    kit.remarks().forEach(each -> result.getChildren().add(Texts.caption(words.say(each))));
+    kit.cloths().forEach(each -> result.getChildren().add(plan(each)));
+    Working thread = kit.thread();
+    if (thread != null) {
+      WorkingPane pane = new WorkingPane(words);
+      pane.show(thread);
+      result.getChildren().add(pane);
+    }
+  }
+
+  private ColumnTable<KitLine> table(Kit kit) {
+    ColumnTable<KitLine> table = new ColumnTable<>();
+    table.setAccessibleText(words.say("desk.lessons.kit.list", kit.students()));
+    table.words(words.say("desk.lessons.kit.what"), 34, each -> words.say(each.what()));
+    figures(table, "desk.lessons.kit.each", false);
+    figures(table, "desk.lessons.kit.class", true);
+    table.words(words.say("desk.lessons.kit.unit"), 5, each -> each.unit().sign());
+    table.figures(
+        words.say("desk.lessons.kit.price"),
+        7,
+        each -> number(each.cost()),
+        each -> each.cost() == null ? "" : Show.fixed(number(each.cost()), 2));
+    table.getItems().setAll(kit.lines());
+    table.asHighAs(ROWS);
+    return table;
+  }
+
+  private void figures(ColumnTable<KitLine> table, String title, boolean forClass) {
+    table.figures(
+        words.say(title),
+        7,
+        each -> number(forClass ? each.forClass() : each.perStudent()),
+        each -> {
+          double value = number(forClass ? each.forClass() : each.perStudent());
+          return Double.isNaN(value) ? "" : Show.upTo(value, 2);
+        });
+  }
+
+  private static double number(@Nullable Double value) {
+    return value == null ? Double.NaN : value;
+  }
+
+  private VBox plan(ClothToBuy cloth) {
+    PicturePane picture =
+        new PicturePane(words, new CuttingPlanPicture(cloth.name(), cloth.plan(), model.unit()));
+    picture.setMaxWidth(Region.USE_PREF_SIZE);
+    WorkingPane working = new WorkingPane(words);
+    working.show(cloth.working());
+    Button save = new Button(words.say("desk.lessons.kit.save"));
+    save.setAccessibleText(words.say("desk.lessons.kit.save-says", cloth.name()));
+    save.setOnAction(pressed -> model.save(cloth));
+    VBox card = new VBox(10, working, picture, save);
+    card.getStyleClass().add("card");
+    return card;
+  }
+}

@@ -1,0 +1,222 @@
+package walebook.desk.lessons;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import org.jspecify.annotations.Nullable;
+import walebook.act.lesson.KitCloth;
+import walebook.act.lesson.KitTyped;
+import walebook.act.lesson.WorkOutKit;
+import walebook.desk.common.FormFields;
+import walebook.desk.common.PickFile;
+import walebook.desk.common.Session;
+import walebook.drawing.CuttingPlanPicture;
+import walebook.drawing.Palette;
+import walebook.drawing.Svg;
+import walebook.kit.ClothToBuy;
+import walebook.kit.Kit;
+import walebook.lesson.LessonPack;
+import walebook.lesson.Plan;
+import walebook.problem.Answer;
+import walebook.problem.Place;
+import walebook.problem.Problem;
+import walebook.quantity.Unit;
+import walebook.record.SchoolClass;
+
+/** The kit of a pack for a class: what is typed, the list, and the cutting plans. */
+public final class KitViewModel {
+  static final String STUDENTS = "students";
+  static final String SPARE = "spare";
+  static final String MARGIN = "margin";
+  static final String PRICES = "price";
+  private static final String CLOTH = "cloth-";
+  private static final String WIDTH = "width-";
+  private static final String WASH = "wash-";
+
+  private final Session session;
+  private final LessonPack pack;
+  private final FormFields fields;
+  private final ReadOnlyObjectWrapper<@Nullable Kit> kit = new ReadOnlyObjectWrapper<>(this, "kit");
+  private final ReadOnlyStringWrapper says = new ReadOnlyStringWrapper(this, "says", "");
+  private Unit unit = Unit.CM;
+
+  private record Room(int students, Unit unit) {}
+
+  public KitViewModel(Session session, LessonPack pack) {
+    this.session = session;
+    this.pack = pack;
+    List<String> names = new ArrayList<>(List.of(STUDENTS, SPARE, MARGIN, PRICES));
+    for (Plan.ClothSlot each : pack.plan().cloths()) {
+      names.addAll(List.of(CLOTH + each.slot(), WIDTH + each.slot(), WASH + each.slot()));
+    }
+    fields = new FormFields(() -> {}, names.toArray(String[]::new));
+    fields.put(Map.of(SPARE, "10"));
+    SchoolClass of = session.schoolClassProperty().get();
+    session.run(
+        progress ->
+            new Room(
+                of == null ? 0 : session.book().enrolments().studentsOf(of.id()).size(),
+                session.book().info().lengthUnit()),
+        room -> {
+          unit = room.unit();
+          if (fields.text(STUDENTS).isEmpty() && room.students() > 0) {
+            fields.field(STUDENTS).text().set(String.valueOf(room.students()));
+          }
+        });
+  }
+
+  public LessonPack pack() {
+    return pack;
+  }
+
+  /** A field by the name of what is typed in it. */
+  FormFields.Field field(String name) {
+    return fields.field(name);
+  }
+
+  /** The cloth of the room that stands for one of the plan's; its text is the cloth's key. */
+  public FormFields.Field cloth(Plan.ClothSlot slot) {
+    return fields.field(CLOTH + slot.slot());
+  }
+
+  public FormFields.Field width(Plan.ClothSlot slot) {
+    return fields.field(WIDTH + slot.slot());
+  }
+
+  public FormFields.Field wash(Plan.ClothSlot slot) {
+    return fields.field(WASH + slot.slot());
+  }
+
+  /** The kit as last worked out, or null. */
+  public ReadOnlyObjectProperty<@Nullable Kit> kitProperty() {
+    return kit.getReadOnlyProperty();
+  }
+
+  /** What stands in the way and belongs to no field, or what was saved. */
+  public ReadOnlyStringProperty saysProperty() {
+    return says.getReadOnlyProperty();
+  }
+
+  /** The unit lengths are typed and shown in. */
+  public Unit unit() {
+    return unit;
+  }
+
+  /** Works the kit out. */
+  public void workOut() {
+    KitTyped typed =
+        new KitTyped(
+            fields.text(STUDENTS),
+            fields.text(SPARE),
+            fields.text(MARGIN),
+            pairs(WIDTH),
+            pairs(WASH),
+            fields
+                .text(PRICES)
+                .lines()
+                .map(String::strip)
+                .filter(each -> !each.isEmpty())
+                .toList());
+    Map<String, UUID> cloths = new HashMap<>();
+    for (Plan.ClothSlot each : pack.plan().cloths()) {
+      String id = fields.text(CLOTH + each.slot());
+      if (!id.isEmpty()) {
+        cloths.put(each.slot(), UUID.fromString(id));
+      }
+    }
+    session.run(
+        progress ->
+            WorkOutKit.of(
+                pack, KitCloth.in(session.book(), cloths), typed, session.tables(), unit, 1),
+        this::show);
+  }
+
+  private List<String> pairs(String prefix) {
+    List<String> pairs = new ArrayList<>();
+    for (Plan.ClothSlot each : pack.plan().cloths()) {
+      String text = fields.text(prefix + each.slot()).strip();
+      if (!text.isEmpty()) {
+        pairs.add(each.slot() + "=" + text);
+      }
+    }
+    return pairs;
+  }
+
+  private void show(Answer<Kit> answer) {
+    List<Problem> placed = answer.problems().stream().map(this::atField).toList();
+    fields.show(placed);
+    says.set(
+        placed.stream()
+            .filter(each -> !isField(each))
+            .map(session.words()::say)
+            .collect(Collectors.joining(" ")));
+    if (answer.isGood()) {
+      kit.set(answer.value());
+    }
+  }
+
+  private boolean isField(Problem problem) {
+    return problem.place() instanceof Place.Field field && fields.typed().containsKey(field.name());
+  }
+
+  /** A width's or a wash's problem shows at the cloth in whose field the text stands. */
+  private Problem atField(Problem problem) {
+    for (Plan.ClothSlot each : pack.plan().cloths()) {
+      for (String prefix : List.of(WIDTH, WASH)) {
+        String name = prefix + each.slot();
+        if (!isField(problem) && fields.text(name).strip().equals(problem.found())) {
+          return new Problem(
+              problem.code(),
+              Place.field(name),
+              problem.found(),
+              problem.wanted(),
+              problem.weight());
+        }
+      }
+    }
+    return problem;
+  }
+
+  /** Saves one cutting plan as a picture, where the person says. */
+  public void save(ClothToBuy cloth) {
+    Path file = session.files().save(PickFile.Kind.PICTURE, "cutting-plan.svg");
+    if (file == null) {
+      return;
+    }
+    CuttingPlanPicture drawing = new CuttingPlanPicture(cloth.name(), cloth.plan(), unit);
+    String svg =
+        Svg.of(drawing.at(drawing.ownWidth(), session.words()), Palette.LIGHT, session.words());
+    session
+        .background()
+        .run(
+            progress -> write(file, svg),
+            written -> says.set(session.words().say("desk.lessons.kit.saved", written)),
+            fault -> {
+              if (fault instanceof UncheckedIOException) {
+                says.set(session.words().say("desk.lessons.kit.not-saved", file));
+              } else {
+                session.unexpected(fault);
+              }
+            });
+  }
+
+  private static Path write(Path file, String text) {
+    try {
+      return Files.writeString(file, text, StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

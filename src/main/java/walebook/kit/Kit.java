@@ -1,0 +1,44 @@
+package walebook.kit;
+
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import walebook.working.Message;
+import walebook.working.Working;
+
+/**
+ * Everything a class needs for a lesson.
+ *
+ * @param title of the lesson
+ * @param lines in the order of the list to buy by
+ * @param cloths the cutting plans
+ * @param thread how the thread was worked out; null when no seam is planned
+ * @param remarks what could not be worked out, and why
+ */
+public record Kit(
+    String title,
+    int students,
+    List<KitLine> lines,
+    List<ClothToBuy> cloths,
+    @Nullable Working thread,
+    List<Message> remarks) {
+  public Kit {
+    lines = List.copyOf(lines);
+    cloths = List.copyOf(cloths);
+    remarks = List.copyOf(remarks);
+  }
+
+  /** What all lines with a price cost together. */
+  public double cost() {
+    return lines.stream()
+        .map(KitLine::cost)
+        .filter(Objects::nonNull)
+        .mapToDouble(Double::doubleValue)
+        .sum();
+  }
+
+  /** How many lines have no price. */
+  public int unpriced() {
+    return (int) lines.stream().filter(each -> each.cost() == null).count();
+  }
+}

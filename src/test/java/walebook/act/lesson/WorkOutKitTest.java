@@ -1,0 +1,202 @@
+package walebook.act.lesson;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import walebook.book.Classroom;
+import walebook.book.Ids;
+import walebook.kit.Kit;
+import walebook.kit.KitLine;
+import walebook.kit.ScrapAnswer;
+import walebook.lesson.LessonPack;
+import walebook.problem.Answer;
+import walebook.problem.Problem;
+import walebook.quantity.Unit;
+import walebook.record.ClothWash;
+import walebook.record.Grain;
+import walebook.tables.SharedTables;
+import walebook.words.Words;
+import walebook.working.Message;
+
+class WorkOutKitTest {
+  private static final SharedTables TABLES = SharedTables.read();
+  private static final LessonPack SEAM = ReadLessons.packs().get(1);
+
+  @TempDir Path folder;
+
+  private static KitTyped typed(String students, List<String> widths, List<String> prices) {
+    return new KitTyped(students, "10", "", widths, List.of("a=-5/-3"), prices);
+  }
+
+  private static Answer<Kit> kit(KitTyped typed) {
+    return WorkOutKit.of(SEAM, Map.of(), typed, TABLES, Unit.MM, 1);
+  }
+
+  /** 12 students with 8 strips and a tenth more are 106 strips: 1.7 m as in ClothToBuyTest. */
+  @Test
+  void aClassOfTwelve() {
+    Kit kit =
+        kit(typed(
+                "12", List.of("a=150 cm", "b=90cm"), List.of("a=8.50", "thread=0,02", "labels=1")))
+            .value();
+    assertThat(kit.cloths()).hasSize(2);
+    KitLine jersey = kit.lines().get(0);
+    assertThat(jersey.kind()).isEqualTo(KitLine.Kind.CLOTH);
+    assertThat(jersey.forClass()).isCloseTo(1.7, within(1e-9));
+    assertThat(jersey.cost()).isCloseTo(14.45, within(1e-9));
+    KitLine needle =
+        kit.lines().stream()
+            .filter(each -> each.what().args().contains("Stretch needle, Nm 75, new"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(needle.forClass()).isEqualTo(12);
+    assertThat(needle.cost()).isNull();
+    KitLine thread =
+        kit.lines().stream()
+            .filter(each -> each.kind() == KitLine.Kind.THREAD)
+            .findFirst()
+            .orElseThrow();
+    double each = Objects.requireNonNull(thread.perStudent());
+    assertThat(thread.forClass()).isCloseTo(each * 12 * 1.1, within(1e-9));
+    assertThat(each).isBetween(3.0, 6.0);
+    assertThat(kit.cost()).isCloseTo(14.45 + 0.02 * each * 13.2 + 60, within(1e-6));
+    assertThat(kit.unpriced()).isEqualTo(kit.lines().size() - 3);
+    Words words = Words.english();
+    kit.lines().forEach(line -> assertThat(words.say(line.what())).doesNotContain("[", "{"));
+    kit.remarks().forEach(line -> assertThat(words.say(line)).doesNotContain("[", "{"));
+    assertThat(kit(typed("12", List.of("a=150 cm", "b=90cm"), List.of())).value().cloths())
+        .isEqualTo(kit.cloths());
+  }
+
+  @Test
+  void aClothWithoutAWidthIsListedInPieces() {
+    Kit kit = kit(typed("3", List.of(), List.of())).value();
+    assertThat(kit.cloths()).isEmpty();
+    assertThat(kit.lines().get(0).kind()).isEqualTo(KitLine.Kind.PIECES);
+    assertThat(kit.lines().get(0).forClass()).isEqualTo(27); // 3 × 8 × 1.1, rounded up
+    assertThat(kit.remarks()).extracting(Message::key).contains("kit.remark.width-unknown");
+  }
+
+  @Test
+  void theBookKnowsWidthAndWash() {
+    try (Classroom room = Classroom.in(folder.resolve("a.walebook"))) {
+      for (double after : new double[] {470, 480}) {
+        room.book
+            .clothLog()
+            .add(
+                new ClothWash(
+                    Ids.next(),
+                    room.cloth.id(),
+                    Grain.WALE,
+                    500,
+                    after,
+                    "40 °C",
+                    LocalDate.of(2026, 9, 1),
+                    Classroom.FRESH));
+      }
+      KitCloth cloth =
+          KitCloth.in(room.book, Map.of("a", room.cloth.id())).getOrDefault("a", KitCloth.UNKNOWN);
+      assertThat(cloth).isEqualTo(new KitCloth("Grey jersey", 1500.0, -5.0, null, 0.6));
+      KitTyped bare = new KitTyped("12", "", "", List.of(), List.of(), List.of());
+      Kit kit = WorkOutKit.of(SEAM, Map.of("a", cloth), bare, TABLES, Unit.MM, 1).value();
+      // 96 strips, seven in a row: 14 rows of 10 cm, 140 ÷ 0.95 = 147.4 cm.
+      assertThat(kit.cloths()).hasSize(1);
+      assertThat(kit.cloths().get(0).buyMm()).isCloseTo(1500, within(1e-9));
+      assertThat(kit.cloths().get(0).name()).isEqualTo("Grey jersey");
+      assertThat(kit.remarks())
+          .extracting(Message::key)
+          .containsOnlyOnce("kit.remark.thickness"); // of the rib alone
+    }
+  }
+
+  @Test
+  void readingsNeedNoThread() {
+    Kit kit =
+        WorkOutKit.of(
+                ReadLessons.packs().get(0),
+                Map.of(),
+                new KitTyped("5", "", "1 cm", List.of("a=1450"), List.of(), List.of()),
+                TABLES,
+                Unit.MM,
+                1)
+            .value();
+    assertThat(kit.thread()).isNull();
+    // Five squares of 30 cm, four in a row: two rows and 1 cm between them.
+    assertThat(kit.cloths().get(0).plan().alongMm()).isCloseTo(610, within(1e-6));
+  }
+
+  @Test
+  void everyMistakeIsSaidAtOnce() {
+    KitTyped bad =
+        new KitTyped(
+            "none",
+            "-1",
+            "1 furlong",
+            List.of("q=3", "a", "a=wide", "a=0", "strips=3"),
+            List.of("a=-100"),
+            List.of("b=-2", "zipper=3"));
+    assertThat(codes(kit(bad)))
+        .containsExactly(
+            "number.not-a-number",
+            "number.negative",
+            "length.unit",
+            "choice.unknown",
+            "kit.key-and-value",
+            "number.not-a-number",
+            "number.not-positive",
+            "choice.several",
+            "wash.change",
+            "number.negative",
+            "choice.unknown");
+    assertThat(codes(kit(typed("0", List.of(), List.of())))).containsExactly("kit.empty-class");
+    assertThat(codes(kit(typed("999", List.of(), List.of())))).containsExactly("number.outside");
+    assertThat(codes(kit(typed("12", List.of("a=15 cm"), List.of()))))
+        .containsExactly("kit.too-narrow");
+  }
+
+  private static List<String> codes(Answer<?> answer) {
+    return answer.problems().stream().map(Problem::code).toList();
+  }
+
+  @Test
+  void scrapsAreReadAsTheyAreTyped() {
+    ScrapAnswer answer =
+        ReadScraps.answer(
+                List.of("Left cuff=2 of 20 cm x 100", "8cm×10 cm free"),
+                List.of("Blue=30 cm x 25 cm", "2 of 100x80"),
+                "5",
+                Unit.MM,
+                1)
+            .value();
+    assertThat(answer.outcome()).isEqualTo(ScrapAnswer.Outcome.COME_OUT);
+    assertThat(answer.scraps()).extracting("name").containsExactly("Blue", "100x80", "100x80");
+    assertThat(answer.plans().get(0).pieces())
+        .extracting("name")
+        .containsExactly("Left cuff", "8cm×10 cm");
+    assertThat(answer.plans().get(0).pieces().get(1).turnable()).isTrue();
+    assertThat(
+            codes(
+                ReadScraps.answer(
+                    List.of("big", "0 of 1x1", "1x0", "1 mile x 2"),
+                    List.of("30", "4x4 free", "999 of 1x1"),
+                    "x",
+                    Unit.MM,
+                    1)))
+        .containsExactly(
+            "kit.piece-form",
+            "kit.no-pieces",
+            "number.not-positive",
+            "length.unit",
+            "kit.scrap-form",
+            "kit.scrap-form",
+            "number.outside",
+            "number.not-a-number");
+  }
+}

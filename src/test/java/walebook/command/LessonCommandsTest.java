@@ -1,0 +1,141 @@
+package walebook.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.BufferedReader;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Random;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import walebook.book.Classroom;
+import walebook.words.Words;
+
+/** Lessons, plans and kits from the command line. */
+class LessonCommandsTest {
+  @TempDir Path folder;
+  private String book = "";
+
+  private record Ran(int exit, String out, String err) {
+    JsonNode json() {
+      return JsonMapper.shared().readTree(out);
+    }
+  }
+
+  @BeforeEach
+  void makeBook() {
+    Path file = folder.resolve("class.walebook");
+    Classroom.in(file).close();
+    book = file.toString();
+  }
+
+  private static Ran run(String... args) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    Terminal terminal =
+        new Terminal(
+            new BufferedReader(new StringReader("")),
+            new PrintStream(out, true, StandardCharsets.UTF_8),
+            new PrintStream(err, true, StandardCharsets.UTF_8),
+            Words.english(),
+            Classroom.CLOCK,
+            new Random(3));
+    int exit = RunCommand.run(terminal, args);
+    return new Ran(
+        exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+  }
+
+  private Ran takeUp(String... more) {
+    String[] first = {
+      "lesson",
+      "take-up",
+      "seam-that-stretches",
+      "--book",
+      book,
+      "--cloth",
+      "a=Grey",
+      "--cloth",
+      "b=grey jersey",
+      "--on",
+      "2026-10-12"
+    };
+    String[] args = Arrays.copyOf(first, first.length + more.length);
+    System.arraycopy(more, 0, args, first.length, more.length);
+    return run(args);
+  }
+
+  @Test
+  void aLessonIsTakenUpShownAndPlannedAgain() {
+    Ran taken = takeUp("--share", "S02=6", "--seed", "4", "--json");
+    assertThat(taken.err()).isEmpty();
+    assertThat(taken.json().get("students").get(1).get("pieces")).hasSize(7);
+    assertThat(taken.json().get("fairness").get("pieces").asInt()).isEqualTo(10);
+    Ran shown = run("lesson", "plan", "--book", book, "--lesson", "1");
+    assertThat(shown.out()).contains("A seam that stretches", "Ada Pier", "combinations is sewn");
+    Ran same = run("lesson", "replan", "--book", book, "--lesson", "1", "--share", "S02=6");
+    assertThat(same.out()).contains("Pieces handed out: 0. Pieces taken back: 0.");
+    Ran fewer =
+        run("lesson", "replan", "--book", book, "--lesson", "1", "--share", "S02=2", "--json");
+    assertThat(fewer.json().get("takenBack").asInt()).isGreaterThanOrEqualTo(4);
+    assertThat(fewer.json().get("students").get(1).get("pieces")).hasSize(3);
+  }
+
+  @Test
+  void mistakesAreNamed() {
+    assertThat(takeUp("--share", "13").err()).contains("13 combinations");
+    assertThat(takeUp("--leave-out", "depth=3").err()).contains("depth=3", "width=1");
+    assertThat(takeUp("--seed", "x").exit()).isEqualTo(1);
+    assertThat(takeUp("--cloth", "grey").err()).contains("grey");
+    assertThat(run("lesson", "take-up", "no-such-pack", "--book", book).err())
+        .contains("no-such-pack", "seam-that-stretches");
+    assertThat(run("lesson", "replan", "--book", book, "--lesson", "4").exit()).isEqualTo(1);
+  }
+
+  @Test
+  void aKitIsListedWithItsPictures() throws IOException {
+    Ran kit =
+        run(
+            "kit",
+            "list",
+            "seam-that-stretches",
+            "--students",
+            "12",
+            "--width",
+            "a=150cm",
+            "--price",
+            "a=8,5",
+            "--pictures",
+            folder.toString(),
+            "--json");
+    assertThat(kit.err()).isEmpty();
+    JsonNode line = kit.json().get("lines").get(0);
+    assertThat(line.get("forClass").asDouble()).isEqualTo(1.6);
+    assertThat(line.get("cost").asDouble()).isCloseTo(13.6, within(1e-9));
+    assertThat(kit.json().get("cloths").get(0).get("plan").get("placed")).hasSize(106);
+    assertThat(Files.readString(folder.resolve("cutting-plan-1.svg"))).contains("<svg");
+    Ran ofBook = run("kit", "list", "seam-that-stretches", "--book", book, "--cloth", "a=Grey");
+    assertThat(ofBook.out()).contains("kit for 2 students", "Grey jersey, 1500 mm wide");
+    assertThat(run("kit", "list", "seam-that-stretches", "--students", "0").err())
+        .contains("at least one");
+    assertThat(run("kit", "list", "seam-that-stretches", "--cloth", "a=Grey").exit()).isEqualTo(1);
+  }
+
+  @Test
+  void scrapsAreAnswered() {
+    Ran yes = run("kit", "scraps", "--piece", "2 of 20cm x 10cm", "--scrap", "blue=25cm x 21cm");
+    assertThat(yes.out()).contains("Yes: all 2 pieces come out.", "blue");
+    Ran no = run("kit", "scraps", "--piece", "30cm x 10cm", "--scrap", "25cm x 50cm", "--json");
+    assertThat(no.json().get("outcome").asString()).isEqualTo("cannot");
+    assertThat(run("kit", "scraps").err()).contains("no piece", "no scrap");
+  }
+}
