@@ -17,6 +17,8 @@ final class YamlSlip {
       return Problem.refuse("pack.yaml-tab", place, "", "");
     } else if (around.contains("quoted scalar")) {
       return Problem.refuse("pack.yaml-quote", place, begins, "");
+    } else if (said.contains("<stream end>") && !said.contains("',' or")) {
+      return Problem.refuse("pack.yaml-end", place, "", "");
     } else if (said.startsWith("expected ',' or")) {
       String end = said.contains("'}'") ? "}" : "]";
       return Problem.refuse("pack.yaml-list", place, begins, end);
