@@ -1,15 +1,18 @@
 package walebook.lesson;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import walebook.problem.Answer;
 import walebook.problem.Place;
 import walebook.problem.Problem;
+import walebook.record.Tier;
 
 /**
  * A pack being written: field by field as typed, named as the check names them, such as {@code
@@ -95,6 +98,58 @@ public final class PackDraft {
     pack.problems().forEach(each -> told.add(told(each, composed)));
     LessonText text = new ReadText(name + "/" + ReadPack.TEXT).read(text(LESSON)).text();
     return new Checked(pack, told, kept, text);
+  }
+
+  /**
+   * What the plan comes to so far, or null while that can't be told: when a factor has no levels or
+   * a tier no number.
+   *
+   * @param students of the class on each tier
+   */
+  public @Nullable PlanCounts counts(Map<Tier, Integer> students) {
+    Map<Tier, Integer> shares = new EnumMap<>(Tier.class);
+    for (Tier tier : Tier.values()) {
+      shares.put(tier, number("plan.tiers." + tier.key() + ".cells"));
+    }
+    boolean readings = text("plan.kind").equals(ReadingsPlan.KIND);
+    int repeats = readings ? number("plan.repeats") : 1;
+    Map<String, List<String>> levels = new LinkedHashMap<>();
+    if (readings) {
+      levels.put("cloths", many("plan.cloths", DraftYaml.CLOTHS, ".slot"));
+      levels.put("grains", many("plan.grains", DraftYaml.LEVELS, ""));
+    } else {
+      for (int i = 0; i < DraftYaml.FACTORS; i++) {
+        String factor = "plan.factors[" + i + "]";
+        if (!text(factor + ".key").isBlank()) {
+          levels.put(text(factor + ".key"), many(factor + ".levels", DraftYaml.LEVELS, ""));
+        }
+      }
+    }
+    boolean known =
+        !levels.isEmpty()
+            && levels.values().stream().noneMatch(List::isEmpty)
+            && shares.values().stream().allMatch(each -> each > 0)
+            && repeats > 0;
+    if (!known) {
+      return null;
+    }
+    int cells = levels.values().stream().mapToInt(List::size).reduce(1, (a, b) -> a * b);
+    return readings
+        ? PlanCounts.ofReadings(cells, repeats, shares, students)
+        : PlanCounts.ofPieces(levels, shares, students);
+  }
+
+  private List<String> many(String list, int most, String field) {
+    return IntStream.range(0, most)
+        .mapToObj(i -> text(list + "[" + i + "]" + field).strip())
+        .filter(each -> !each.isEmpty())
+        .toList();
+  }
+
+  /** A whole number from 1 to 100, or 0 where there is none. */
+  private int number(String field) {
+    boolean whole = text(field).strip().matches("[1-9][0-9]?|100");
+    return whole ? Integer.parseInt(text(field).strip()) : 0;
   }
 
   private DraftYaml.Composed composed() {

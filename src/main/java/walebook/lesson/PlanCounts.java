@@ -2,6 +2,7 @@ package walebook.lesson;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import walebook.record.Tier;
@@ -43,25 +44,62 @@ public record PlanCounts(
 
   /** The numbers of a plan for a class with so many students on each tier. */
   public static PlanCounts of(Plan plan, Map<Tier, Integer> students) {
-    int cells = plan.cellCount();
-    ReadingsPlan readings = plan instanceof ReadingsPlan found ? found : null;
-    int each = readings == null ? 1 : readings.repeats();
-    Map<Tier, Integer> perStudent = new EnumMap<>(Tier.class);
-    int shares = 0;
+    Map<Tier, Integer> shares = new EnumMap<>(Tier.class);
     for (Tier tier : Tier.values()) {
-      int share = Math.min(plan.tiers().of(tier).cells(), cells);
-      perStudent.put(tier, readings == null ? share + 1 : share * each);
-      shares += share * students.getOrDefault(tier, 0);
+      shares.put(tier, plan.tiers().of(tier).cells());
     }
-    int least = shares / cells;
-    int most = (shares + cells - 1) / cells;
-    List<OfFactor> factors = new ArrayList<>();
+    if (plan instanceof ReadingsPlan readings) {
+      return ofReadings(plan.cellCount(), readings.repeats(), shares, students);
+    }
+    Map<String, List<String>> levels = new LinkedHashMap<>();
     if (plan instanceof PiecesPlan pieces) {
-      for (PiecesPlan.Factor factor : pieces.factors()) {
-        int inLevel = cells / factor.levels().size();
-        factors.add(new OfFactor(factor.key().key(), factor.levels(), least * inLevel));
-      }
+      pieces.factors().forEach(each -> levels.put(each.key().key(), each.levels()));
     }
-    return new PlanCounts(cells, perStudent, shares * each, least * each, most * each, factors);
+    return ofPieces(levels, shares, students);
+  }
+
+  /**
+   * The numbers of a plan of pieces, also of one that is not whole yet.
+   *
+   * @param levels of each factor; every level meets every other
+   * @param shares combinations of a student on each tier
+   */
+  static PlanCounts ofPieces(
+      Map<String, List<String>> levels, Map<Tier, Integer> shares, Map<Tier, Integer> students) {
+    int cells = levels.values().stream().mapToInt(List::size).reduce(1, (a, b) -> a * b);
+    Map<Tier, Integer> perStudent = new EnumMap<>(Tier.class);
+    int shared = shared(cells, shares, students);
+    shares.forEach((tier, share) -> perStudent.put(tier, Math.min(share, cells) + 1));
+    int least = shared / cells;
+    List<OfFactor> factors = new ArrayList<>();
+    levels.forEach(
+        (key, each) -> factors.add(new OfFactor(key, each, least * (cells / each.size()))));
+    return new PlanCounts(cells, perStudent, shared, least, most(shared, cells), factors);
+  }
+
+  /**
+   * The numbers of a plan of readings.
+   *
+   * @param cells cloths times grains
+   */
+  static PlanCounts ofReadings(
+      int cells, int repeats, Map<Tier, Integer> shares, Map<Tier, Integer> students) {
+    Map<Tier, Integer> perStudent = new EnumMap<>(Tier.class);
+    int shared = shared(cells, shares, students);
+    shares.forEach((tier, share) -> perStudent.put(tier, Math.min(share, cells) * repeats));
+    int least = shared / cells * repeats;
+    return new PlanCounts(
+        cells, perStudent, shared * repeats, least, most(shared, cells) * repeats, List.of());
+  }
+
+  private static int shared(int cells, Map<Tier, Integer> shares, Map<Tier, Integer> students) {
+    return shares.entrySet().stream()
+        .mapToInt(
+            each -> Math.min(each.getValue(), cells) * students.getOrDefault(each.getKey(), 0))
+        .sum();
+  }
+
+  private static int most(int shared, int cells) {
+    return (shared + cells - 1) / cells;
   }
 }

@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import walebook.record.Tier;
 import walebook.words.Words;
 
 /** A pack taken apart into fields and written again is the same pack; mistakes find their field. */
@@ -139,6 +141,21 @@ class PackDraftTest {
         assertThat(words.say(each.problem())).doesNotContain("[problem.");
       }
     }
+  }
+
+  /** What is told of a plan in the making is what is told of it once it is made. */
+  @Test
+  void countsFollowTheFields() throws IOException {
+    Map<Tier, Integer> students = Map.of(Tier.CORE, 2, Tier.STANDARD, 7, Tier.OWN, 3);
+    for (PackSource each : BuiltInPacks.all()) {
+      LessonPack pack = READ.read(each).value();
+      assertThat(PackDraft.of(pack).counts(students))
+          .isEqualTo(PlanCounts.of(pack.plan(), students));
+    }
+    PackDraft draft = rib().with("title", "").with("plan.factors[1].levels[2]", "tape");
+    PlanCounts more = Objects.requireNonNull(draft.counts(students));
+    assertThat(more.combinations()).isEqualTo(9);
+    assertThat(draft.with("plan.tiers.core.cells", "some").counts(students)).isNull();
   }
 
   @Test

@@ -11,7 +11,10 @@ public interface PickFile {
     BOOK,
     WORKBOOK,
     PHOTO,
-    PACK
+    /** A zip, or the pack.yaml of a folder. */
+    PACK,
+    /** A folder to write into; opened, never saved. */
+    FOLDER
   }
 
   /** A file that exists, or null when nothing was chosen. */

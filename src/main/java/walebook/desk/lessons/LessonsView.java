@@ -19,12 +19,22 @@ public final class LessonsView extends BorderPane {
   private final Words words;
   private final Look look;
   private final LessonsViewModel model;
+  private final ShelfViewModel shelf;
+  private final ShelfView shelfView;
 
   /** A view over a session; the look dresses the board that is shown large. */
   public LessonsView(Session session, Look look) {
     this.words = session.words();
     this.look = look;
     this.model = new LessonsViewModel(session);
+    this.shelf = new ShelfViewModel(session);
+    this.shelfView = new ShelfView(words, look, shelf, session.clock().getZone());
+    shelf.checkedProperty().addListener((from, old, now) -> show());
+    shelf.taughtProperty().addListener((from, old, now) -> show());
+    shelf.writingProperty().addListener((from, old, now) -> show());
+    shelf.shelved().addListener((Observable change) -> listChanged());
+    shelf.unread().addListener((Observable change) -> listChanged());
+    shelf.drafts().addListener((Observable change) -> listChanged());
     model.partProperty().addListener((from, old, now) -> show());
     model.planProperty().addListener((from, old, now) -> show());
     model.loadedProperty().addListener((from, old, now) -> show());
@@ -33,13 +43,26 @@ public final class LessonsView extends BorderPane {
     show();
   }
 
+  /** Keeps what is being typed; called before the book is closed. */
+  public void rest() {
+    shelf.rest();
+  }
+
   private void listChanged() {
+    if (shelfView.isWhole()) {
+      return;
+    }
     if (model.partProperty().get() == LessonsViewModel.Part.LIST) {
       show();
     }
   }
 
   private void show() {
+    Node own = shelfView.whole();
+    if (own != null) {
+      setCenter(own);
+      return;
+    }
     LessonPack pack = model.packProperty().get();
     ReadLessons.ClassPlan plan = model.planProperty().get();
     LessonsViewModel.Part part = model.partProperty().get();
@@ -68,7 +91,15 @@ public final class LessonsView extends BorderPane {
               : new TakenTable(words, model));
     }
     parts.add(Texts.section(words.say("desk.lessons.packs")));
-    model.packs().forEach(each -> parts.add(new PackCard(words, each, model)));
+    model
+        .packs()
+        .forEach(
+            each ->
+                parts.add(
+                    new PackCard(
+                        words, each, model, shelfView.actions(each).toArray(Node[]::new))));
+    parts.addAll(shelfView.list(model));
+    frame.notice().noticeProperty().bind(shelf.noticeProperty());
     return frame.work(parts.toArray(Node[]::new));
   }
 
@@ -104,8 +135,15 @@ public final class LessonsView extends BorderPane {
 
   private Node plan(ReadLessons.ClassPlan plan) {
     return new PlaceFrame(words, words.say("desk.lessons.plan.title", plan.lesson().title()))
-        .context(back())
+        .context(asTaught(plan), back())
         .work(new PlanPane(words, plan, model.session().tables()));
+  }
+
+  private Button asTaught(ReadLessons.ClassPlan plan) {
+    Button read = new Button(words.say("desk.lessons.read-as-taught"));
+    read.getStyleClass().add("quiet");
+    read.setOnAction(pressed -> shelf.readTaught(plan.lesson()));
+    return read;
   }
 
   private Button back() {

@@ -9,6 +9,7 @@ import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
+import org.jspecify.annotations.Nullable;
 import walebook.act.classroom.ExportTerm;
 import walebook.desk.classroom.ClassroomView;
 import walebook.desk.cloths.ClothsView;
@@ -45,6 +46,7 @@ final class Places {
   private final Words words;
   private final Unit lengthUnit;
   private final PiecesViewModel pieces;
+  private @Nullable LessonsView lessons;
 
   /**
    * Makes the places.
@@ -71,7 +73,7 @@ final class Places {
             "decide",
             "desk.start.place.decide",
             () -> new DecideView(session, look, lengthUnit)),
-        entry(5, "lessons", "desk.start.place.lessons", () -> new LessonsView(session, look)),
+        entry(5, "lessons", "desk.start.place.lessons", this::lessons),
         entry(6, "class", "desk.start.place.class", this::classroom),
         entry(7, "term", "desk.start.place.term", this::term),
         entry(8, "settings", "desk.start.place.settings", () -> new SettingsView(session)));
@@ -80,6 +82,9 @@ final class Places {
   /** Keeps what is being typed; called before the book is closed. */
   void rest() {
     pieces.rest();
+    if (lessons != null) {
+      lessons.rest();
+    }
   }
 
   private PlaceEntry entry(int digit, String key, String title, Supplier<? extends Node> view) {
@@ -92,6 +97,12 @@ final class Places {
 
   private Node today() {
     return new TodayView(words, new TodayViewModel(session));
+  }
+
+  private Node lessons() {
+    LessonsView made = new LessonsView(session, look);
+    lessons = made;
+    return made;
   }
 
   private Node classroom() {
