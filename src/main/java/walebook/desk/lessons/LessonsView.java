@@ -90,6 +90,7 @@ public final class LessonsView extends BorderPane {
               ? Texts.text(words.say("desk.lessons.none-taken"), "soft")
               : new TakenTable(words, model));
     }
+    parts.addAll(shelfView.list(model));
     parts.add(Texts.section(words.say("desk.lessons.packs")));
     model
         .packs()
@@ -98,7 +99,7 @@ public final class LessonsView extends BorderPane {
                 parts.add(
                     new PackCard(
                         words, each, model, shelfView.actions(each).toArray(Node[]::new))));
-    parts.addAll(shelfView.list(model));
+    frame.context(shelfView.add());
     frame.notice().noticeProperty().bind(shelf.noticeProperty());
     return frame.work(parts.toArray(Node[]::new));
   }

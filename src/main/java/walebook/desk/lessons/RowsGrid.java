@@ -3,10 +3,11 @@ package walebook.desk.lessons;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.function.Function;
 import javafx.scene.Node;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import walebook.desk.common.Texts;
 import walebook.words.Words;
@@ -15,7 +16,8 @@ import walebook.words.Words;
 final class RowsGrid extends VBox {
   private final Words words;
   private final WritePackViewModel model;
-  private final Map<String, Node> controls;
+  private final FieldControls controls;
+  private final String title;
   private final GridPane grid = new GridPane();
   private final List<Column> columns;
   private final Function<Integer, String> row;
@@ -49,7 +51,7 @@ final class RowsGrid extends VBox {
       Words words,
       String title,
       WritePackViewModel model,
-      Map<String, Node> controls,
+      FieldControls controls,
       List<Column> columns,
       Function<Integer, String> row,
       int most) {
@@ -57,6 +59,7 @@ final class RowsGrid extends VBox {
     this.words = words;
     this.model = model;
     this.controls = controls;
+    this.title = title;
     this.columns = List.copyOf(columns);
     this.row = row;
     this.most = most;
@@ -66,7 +69,12 @@ final class RowsGrid extends VBox {
     for (int i = 0; i < columns.size(); i++) {
       grid.add(Texts.caption(columns.get(i).title()), i, 0);
     }
-    getChildren().setAll(Texts.section(title), grid);
+    // In large letters a row is wider than the window.
+    ScrollPane wide = new ScrollPane(grid);
+    wide.setFitToWidth(true);
+    wide.setVbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    wide.setMinHeight(Region.USE_PREF_SIZE);
+    getChildren().setAll(Texts.section(title), wide);
     int filled = 0;
     for (int i = 0; i < most; i++) {
       filled = isFilled(i) ? i + 1 : filled;
@@ -93,8 +101,12 @@ final class RowsGrid extends VBox {
               ? CellField.typed(words, name, model.field(path))
               : CellField.chosen(words, name, column.keys(), column.says(), model.field(path));
       cell.setStyle(
-          String.format(Locale.ROOT, "-fx-pref-width: %.1fem; -fx-min-width: 3em;", column.ems()));
-      controls.put(path, cell.control());
+          String.format(
+              Locale.ROOT,
+              "-fx-pref-width: %.1fem; -fx-min-width: %.1fem;",
+              column.ems(),
+              column.keys().isEmpty() ? Math.min(column.ems(), column.ems() < 10 ? 4 : 8) : column.ems()));
+      controls.put(path, cell.control(), title + ", " + name);
       cells.add(cell);
       grid.add(cell, i, number + 1);
       model.field(path).text().addListener((from, old, now) -> filled(number));

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.act.lesson.KeepPackDraft;
@@ -59,16 +58,22 @@ final class ShelfView {
     return null;
   }
 
-  /** The book's packs in the list of all; read opens one. */
-  List<Node> list(LessonsViewModel lessons) {
-    List<Node> parts = new ArrayList<>();
-    parts.add(Texts.section(words.say("desk.lessons.shelf.title")));
+  /** The way in for a pack from outside. */
+  Button add() {
     Button add = new Button(words.say("desk.lessons.shelf.add"));
     add.setOnAction(pressed -> model.add());
+    return add;
+  }
+
+  /** The book's packs and those being written, as far as there are any. */
+  List<Node> list(LessonsViewModel lessons) {
+    List<Node> parts = new ArrayList<>();
     boolean none = model.shelved().isEmpty() && model.unread().isEmpty();
-    String says = none ? "desk.lessons.shelf.none" : "desk.lessons.shelf.says";
-    parts.add(Texts.text(words.say(says), "soft"));
-    parts.add(new FlowPane(8, 8, add));
+    if (none && model.drafts().isEmpty()) {
+      return parts;
+    }
+    parts.add(Texts.section(words.say("desk.lessons.shelf.title")));
+    parts.add(Texts.text(words.say("desk.lessons.shelf.says"), "soft"));
     model.drafts().forEach(each -> parts.add(draft(each)));
     model.shelved().forEach(each -> parts.add(card(each, lessons)));
     model.unread().forEach(each -> parts.add(unread(each)));

@@ -18,13 +18,15 @@ final class WriteMeansPane extends VBox {
 
   private final Words words;
   private final WritePackViewModel model;
+  private final FieldControls controls;
   private final VBox counts = new VBox(6);
   private final VBox problems = new VBox(6);
 
-  WriteMeansPane(Words words, WritePackViewModel model) {
+  WriteMeansPane(Words words, WritePackViewModel model, FieldControls controls) {
     super(16);
     this.words = words;
     this.model = model;
+    this.controls = controls;
     getChildren().setAll(problems, counts);
     model.checkedProperty().addListener((from, old, now) -> problems(now));
     model.countsProperty().addListener((from, old, now) -> counts(now));
@@ -49,7 +51,7 @@ final class WriteMeansPane extends VBox {
         switch (told.field()) {
           case PackDraft.LESSON -> words.say("desk.lessons.write.in-lesson", told.line());
           case PackDraft.REST -> words.say("desk.lessons.write.in-rest", told.line());
-          default -> told.field();
+          default -> controls.name(told.field());
         };
     String says = words.sayAtField(told.problem());
     Button to = new Button(where.isEmpty() ? says : where + ": " + says);
@@ -71,6 +73,15 @@ final class WriteMeansPane extends VBox {
     counts.getChildren().setAll(lines);
   }
 
+  private String whole(boolean readings) {
+    if (readings) {
+      return model.ofClass()
+          ? "desk.lessons.write.readings-class"
+          : "desk.lessons.write.readings-twelve";
+    }
+    return model.ofClass() ? "desk.lessons.write.for-class" : "desk.lessons.write.for-twelve";
+  }
+
   private List<String> says(PlanCounts now) {
     List<String> says = new ArrayList<>();
     boolean readings = model.text("plan.kind").equals(walebook.lesson.ReadingsPlan.KIND);
@@ -81,11 +92,7 @@ final class WriteMeansPane extends VBox {
             now.perStudent().get(Tier.CORE),
             now.perStudent().get(Tier.STANDARD),
             now.perStudent().get(Tier.OWN)));
-    says.add(
-        words.say(
-            model.ofClass() ? "desk.lessons.write.for-class" : "desk.lessons.write.for-twelve",
-            model.students(),
-            now.shared()));
+    says.add(words.say(whole(readings), model.students(), now.shared()));
     says.add(
         now.least() == now.most()
             ? words.say("desk.lessons.write.times", now.least())

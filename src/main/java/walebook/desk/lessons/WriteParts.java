@@ -2,9 +2,7 @@ package walebook.desk.lessons;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Function;
 import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
@@ -41,7 +39,7 @@ final class WriteParts {
 
   private final Words words;
   private final WritePackViewModel model;
-  private final Map<String, Node> controls = new HashMap<>();
+  private final FieldControls controls = new FieldControls();
   private final VBox preview = new VBox(12);
 
   WriteParts(Words words, WritePackViewModel model) {
@@ -51,16 +49,15 @@ final class WriteParts {
     preview(model.checkedProperty().get());
   }
 
-  /** The control of a field, or null while it is not shown. */
-  @Nullable Node control(String field) {
-    return controls.get(field);
+  FieldControls controls() {
+    return controls;
   }
 
   Node text() {
     LinesField lesson =
         new LinesField(
             words, say("desk.lessons.write.lesson"), "", 26, model.field(PackDraft.LESSON));
-    keep(PackDraft.LESSON, lesson);
+    keep(PackDraft.LESSON, lesson, "lesson.md");
     VBox.setVgrow(lesson, Priority.ALWAYS);
     ScrollPane shown = new ScrollPane(preview);
     shown.setFitToWidth(true);
@@ -81,7 +78,10 @@ final class WriteParts {
       String path = PackForm.minutes(i);
       TypedField field =
           new TypedField(words, model.headings().get(i), "", model.field(path));
-      controls.put(path, field.field());
+      controls.put(
+          path,
+          field.field(),
+          words.say("desk.lessons.write.minutes-of", model.headings().get(i)));
       fields.add(field);
     }
     group.getChildren().remove(1, group.getChildren().size());
@@ -124,6 +124,7 @@ final class WriteParts {
                     ? say("desk.lessons.write.kind-pieces")
                     : say("desk.lessons.write.kind-readings"),
             model.field("plan.kind"));
+    keep("plan.kind", kind, say("desk.lessons.write.kind"));
     asks.add(kind, 16).add(typed("plan.question", "desk.lessons.write.question"), 34);
     Node cloths =
         grid(
@@ -135,14 +136,16 @@ final class WriteParts {
     FieldGroup readings = new FieldGroup(say("desk.lessons.write.readings"));
     for (int i = 0; i < PackForm.GRAINS; i++) {
       String path = "plan.grains[" + i + "]";
-      readings.add(
+      String name = words.say("desk.lessons.write.grain", i + 1);
+      PickedField grain =
           new PickedField(
               words,
-              words.say("desk.lessons.write.grain", i + 1),
+              name,
               keys(Grain.class),
               key -> key.isEmpty() ? "" : choice(key),
-              model.field(path)),
-          16);
+              model.field(path));
+      keep(path, grain, name);
+      readings.add(grain, 16);
     }
     readings.add(typed("plan.repeats", "desk.lessons.write.repeats"), 8);
     onlyWhen(pieces, false);
@@ -184,16 +187,18 @@ final class WriteParts {
 
   /** A setting a row: what it is on every piece, and where the control piece differs. */
   private Node settings() {
-    FieldGroup fixed = new FieldGroup(say("desk.lessons.write.fixed"));
-    FieldGroup control = new FieldGroup(say("desk.lessons.write.control"));
+    String onAll = say("desk.lessons.write.fixed");
+    String onControl = say("desk.lessons.write.control");
+    FieldGroup fixed = new FieldGroup(onAll);
+    FieldGroup control = new FieldGroup(onControl);
     for (SettingKey key : SettingKey.values()) {
-      setting(fixed, "plan.fixed.", key);
-      setting(control, "plan.control.", key);
+      setting(fixed, onAll, "plan.fixed.", key);
+      setting(control, onControl, "plan.control.", key);
     }
     return new VBox(16, fixed, control);
   }
 
-  private void setting(FieldGroup group, String at, SettingKey key) {
+  private void setting(FieldGroup group, String title, String at, SettingKey key) {
     List<String> keys =
         switch (key) {
           case GRAIN -> keys(Grain.class);
@@ -206,13 +211,13 @@ final class WriteParts {
     String label = setting(key.key());
     if (keys.isEmpty()) {
       TypedField field = new TypedField(words, label, "", model.field(path));
-      controls.put(path, field.field());
+      controls.put(path, field.field(), title + ", " + label);
       group.add(field, 10);
     } else {
       PickedField field =
           new PickedField(
               words, label, keys, k -> k.isEmpty() ? "" : choice(k), model.field(path));
-      keep(path, field);
+      keep(path, field, title + ", " + label);
       group.add(field, 14);
     }
   }
@@ -221,20 +226,12 @@ final class WriteParts {
     FieldGroup group = new FieldGroup(say("desk.lessons.write.tiers"));
     for (Tier tier : Tier.values()) {
       String at = "plan.tiers." + tier.key();
-      TypedField cells =
-          new TypedField(
-              words,
-              words.say("desk.lessons.write.cells", choice(tier.key())),
-              "",
-              model.field(at + ".cells"));
-      TypedField says =
-          new TypedField(
-              words,
-              words.say("desk.lessons.write.tier-says", choice(tier.key())),
-              "",
-              model.field(at + ".says"));
-      controls.put(at + ".cells", cells.field());
-      controls.put(at + ".says", says.field());
+      String cellsName = words.say("desk.lessons.write.cells", choice(tier.key()));
+      String saysName = words.say("desk.lessons.write.tier-says", choice(tier.key()));
+      TypedField cells = new TypedField(words, cellsName, "", model.field(at + ".cells"));
+      TypedField says = new TypedField(words, saysName, "", model.field(at + ".says"));
+      controls.put(at + ".cells", cells.field(), cellsName);
+      controls.put(at + ".says", says.field(), saysName);
       group.add(cells, 12).add(says, 34);
     }
     return group;
@@ -290,13 +287,15 @@ final class WriteParts {
     LinesField summary =
         new LinesField(
             words, say("desk.lessons.write.summary"), "", 3, model.field("summary"));
-    keep("summary", summary);
+    keep("summary", summary, say("desk.lessons.write.summary"));
+    summary.setMinHeight(Region.USE_PREF_SIZE);
     about.below(summary);
     LinesField rest =
         new LinesField(
             words, say("desk.lessons.write.rest"), "", 24, model.field(PackDraft.REST));
     rest.getStyleClass().add("typed-text");
-    keep(PackDraft.REST, rest);
+    rest.setMinHeight(Region.USE_PREF_SIZE);
+    keep(PackDraft.REST, rest, say("desk.lessons.write.rest-title"));
     VBox card =
         new VBox(
             8,
@@ -309,12 +308,12 @@ final class WriteParts {
 
   private TypedField typed(String path, String label) {
     TypedField field = new TypedField(words, say(label), "", model.field(path));
-    controls.put(path, field.field());
+    controls.put(path, field.field(), say(label));
     return field;
   }
 
-  private void keep(String path, Region field) {
-    controls.put(path, field.getChildrenUnmodifiable().get(1));
+  private void keep(String path, Region field, String name) {
+    controls.put(path, field.getChildrenUnmodifiable().get(1), name);
   }
 
   private RowsGrid grid(

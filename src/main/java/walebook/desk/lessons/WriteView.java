@@ -5,13 +5,16 @@ import java.util.List;
 import java.util.Map;
 import javafx.animation.PauseTransition;
 import javafx.application.Platform;
+import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 import walebook.desk.common.PlaceFrame;
@@ -47,7 +50,7 @@ final class WriteView extends BorderPane {
         new PlaceFrame(words, words.say("desk.lessons.write.title"))
             .context(back)
             .work(work)
-            .means(new WriteMeansPane(words, model))
+            .means(new WriteMeansPane(words, model, parts.controls()))
             .primary(button("desk.lessons.write.save", model::save))
             .lesser(button("desk.lessons.write.save-folder", model::saveFolder))
             .lesser(discard());
@@ -81,16 +84,35 @@ final class WriteView extends BorderPane {
   }
 
   private void focus(String field) {
-    Node control = parts.control(field);
+    Node control = parts.controls().of(field);
     if (control != null) {
       // The part has to be in the window before one of its fields can take the focus.
-      Platform.runLater(control::requestFocus);
+      Platform.runLater(
+          () -> {
+            control.requestFocus();
+            intoView(control);
+          });
+    }
+  }
+
+  /** Scrolls to a control; the Tab key does so by itself, a focus that is set does not. */
+  private static void intoView(Node control) {
+    for (Node up = control.getParent(); up != null; up = up.getParent()) {
+      if (up instanceof ScrollPane scroll && scroll.getContent() instanceof Region content) {
+        Bounds at = content.sceneToLocal(control.localToScene(control.getBoundsInLocal()));
+        double room = content.getHeight() - scroll.getViewportBounds().getHeight();
+        if (room > 0) {
+          double above = at.getMinY() - scroll.getViewportBounds().getHeight() / 3;
+          scroll.setVvalue(Math.max(0, Math.min(1, above / room)));
+        }
+      }
     }
   }
 
   private Button discard() {
     Button discard = new Button(words.say("desk.lessons.write.discard"));
     discard.getStyleClass().add("quiet");
+    discard.setMinWidth(Region.USE_PREF_SIZE);
     discard.setOnAction(
         pressed -> {
           String sure = words.say("desk.lessons.write.discard-sure");
@@ -109,6 +131,7 @@ final class WriteView extends BorderPane {
 
   private Button button(String says, Runnable does) {
     Button button = new Button(words.say(says));
+    button.setMinWidth(Region.USE_PREF_SIZE);
     button.setOnAction(pressed -> does.run());
     return button;
   }
