@@ -7,13 +7,14 @@ import java.util.function.Function;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.GridPane;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import walebook.desk.common.Texts;
 import walebook.words.Words;
 
 /** A table of fields, one row longer than what is filled in, so that there is always one to add. */
 final class RowsGrid extends VBox {
+  private static final double BAR = 16;
+
   private final Words words;
   private final WritePackViewModel model;
   private final FieldControls controls;
@@ -73,7 +74,8 @@ final class RowsGrid extends VBox {
     ScrollPane wide = new ScrollPane(grid);
     wide.setFitToWidth(true);
     wide.setVbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    wide.setMinHeight(Region.USE_PREF_SIZE);
+    // As high as its rows now are, with room for the bar; it never scrolls up and down.
+    wide.minHeightProperty().bind(grid.heightProperty().add(BAR));
     getChildren().setAll(Texts.section(title), wide);
     int filled = 0;
     for (int i = 0; i < most; i++) {

@@ -1,5 +1,6 @@
 package walebook.desk.lessons;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -136,10 +137,18 @@ final class ShelfView {
   private Node checked(ShelfViewModel.Checked checked) {
     boolean refused = checked.problems().stream().anyMatch(Problem::refuses);
     String says = refused ? "desk.lessons.shelf.refused" : "desk.lessons.shelf.remarks";
-    return new VBox(
-        16,
-        Texts.text(words.say(says, checked.problems().size())),
-        new ProblemsList(words, checked.problems()));
+    VBox all =
+        new VBox(
+            16,
+            Texts.text(words.say(says, checked.problems().size())),
+            new ProblemsList(words, checked.problems()));
+    Path at = checked.at();
+    if (at != null && refused) {
+      Button again = new Button(words.say("desk.lessons.shelf.again"));
+      again.setOnAction(pressed -> model.add(at));
+      all.getChildren().add(again);
+    }
+    return all;
   }
 
   private static VBox cardOf(Node... nodes) {

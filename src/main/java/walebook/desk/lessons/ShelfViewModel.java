@@ -45,9 +45,10 @@ public final class ShelfViewModel {
   /**
    * A pack that was looked at.
    *
-   * @param of its file or title
+   * @param of its folder, file or title
+   * @param at where it can be looked at again; null for one inside the book
    */
-  public record Checked(String of, List<Problem> problems) {
+  public record Checked(String of, @Nullable Path at, List<Problem> problems) {
     public Checked {
       problems = List.copyOf(problems);
     }
@@ -121,12 +122,18 @@ public final class ShelfViewModel {
         progress -> OpenPack.at(at, reader),
         answer -> {
           List<Problem> problems = answer.problems();
-          checked.set(
-              problems.isEmpty() ? null : new Checked(at.getFileName().toString(), problems));
+          checked.set(problems.isEmpty() ? null : new Checked(name(at), at, problems));
           if (answer.isGood()) {
             put(answer.value());
           }
         });
+  }
+
+  /** A pack goes by its folder, also where its pack.yaml was chosen. */
+  private static String name(Path at) {
+    Path folder = at.getParent();
+    Path named = folder != null && at.endsWith("pack.yaml") ? folder : at;
+    return String.valueOf(named.getFileName());
   }
 
   private void put(LessonPack pack) {
@@ -219,7 +226,7 @@ public final class ShelfViewModel {
           if (answer.isGood()) {
             taught.set(answer.value());
           } else {
-            checked.set(new Checked(lesson.title(), answer.problems()));
+            checked.set(new Checked(lesson.title(), null, answer.problems()));
           }
         });
   }

@@ -55,6 +55,9 @@ final class WriteView extends BorderPane {
             .lesser(button("desk.lessons.write.save-folder", model::saveFolder))
             .lesser(discard());
     frame.notice().noticeProperty().bind(model.noticeProperty());
+    // Else the frame never hears how little room there is, and doesn't set its side below.
+    frame.setMinWidth(0);
+    setMinWidth(0);
     setCenter(frame);
     PauseTransition pause = new PauseTransition(PAUSE);
     pause.setOnFinished(
