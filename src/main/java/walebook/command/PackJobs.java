@@ -79,8 +79,7 @@ final class PackJobs {
               about.name(),
               about.version(),
               each.content(),
-              terminal.say(
-                  each.ofProgram() ? "command.say.in-program" : "command.say.in-book"),
+              terminal.say(each.ofProgram() ? "command.say.in-program" : "command.say.in-book"),
               String.valueOf(about.minutes()),
               about.title()));
       ObjectNode node = json.addObject();

@@ -83,8 +83,7 @@ final class CheckLesson {
         String near = NearMiss.of(steps.get(i), headings);
         problems.add(
             near == null
-                ? doc.atValue(
-                    "pack.step-unknown", at, steps.get(i), String.join(" | ", headings))
+                ? doc.atValue("pack.step-unknown", at, steps.get(i), String.join(" | ", headings))
                 : doc.atValue("pack.step-unknown-near", at, steps.get(i), near));
         matched = false;
       }

@@ -155,8 +155,6 @@ final class DraftFields {
   }
 
   private static String number(@Nullable Double value) {
-    return value == null
-        ? ""
-        : BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    return value == null ? "" : BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
   }
 }

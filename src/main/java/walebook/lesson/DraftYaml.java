@@ -31,8 +31,7 @@ final class DraftYaml {
 
   private static final Pattern NUMBER = Pattern.compile("[-−]?[0-9]{1,12}(?:[.,][0-9]{1,12})?");
   private static final Set<String> OF_REST =
-      Set.of(
-          "aims", "for_the_room", "access", "log", "measure", "trouble", "further", "figures");
+      Set.of("aims", "for_the_room", "access", "log", "measure", "trouble", "further", "figures");
   private static final Set<SettingKey> WORDS =
       Set.of(
           SettingKey.CLOTH,
@@ -87,8 +86,7 @@ final class DraftYaml {
     words(pack, "summary", "summary");
     steps(pack);
     pack.put("materials", rows("materials", MATERIALS, this::material));
-    pack.put(
-        "cautions", rows("cautions", CAUTIONS, (row, at) -> fields(row, at, "key", "says")));
+    pack.put("cautions", rows("cautions", CAUTIONS, (row, at) -> fields(row, at, "key", "says")));
     pack.put("plan", plan());
     pack.put("success", rows("success", CHECKS, this::success));
     String head = dump(pack);
@@ -130,8 +128,7 @@ final class DraftYaml {
     Map<String, Object> plan = new LinkedHashMap<>();
     words(plan, "kind", "plan.kind");
     words(plan, "question", "plan.question");
-    plan.put(
-        "cloths", rows("plan.cloths", CLOTHS, (row, at) -> fields(row, at, "slot", "says")));
+    plan.put("cloths", rows("plan.cloths", CLOTHS, (row, at) -> fields(row, at, "slot", "says")));
     if (text("plan.kind").equals(ReadingsPlan.KIND)) {
       plan.put("grains", values("plan.grains", false));
       number(plan, "repeats", "plan.repeats", "plan.repeats");

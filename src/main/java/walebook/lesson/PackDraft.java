@@ -16,8 +16,8 @@ import walebook.record.Tier;
 
 /**
  * A pack being written: field by field as typed, named as the check names them, such as {@code
- * plan.factors[0].levels[1]}. Tables have more rows than are used; empty ones don't count. What
- * has no field of its own stands as YAML in {@link #REST}; the steps come from the lesson's text.
+ * plan.factors[0].levels[1]}. Tables have more rows than are used; empty ones don't count. What has
+ * no field of its own stands as YAML in {@link #REST}; the steps come from the lesson's text.
  */
 public final class PackDraft {
   /** Field of the rest of pack.yaml. */
@@ -52,7 +52,8 @@ public final class PackDraft {
    * @param told each problem and the field it is at
    * @param text the lesson's text as far as it can be shown
    */
-  public record Checked(Answer<LessonPack> pack, List<Told> told, PackFiles files, LessonText text) {
+  public record Checked(
+      Answer<LessonPack> pack, List<Told> told, PackFiles files, LessonText text) {
     public Checked {
       told = List.copyOf(told);
     }
@@ -76,9 +77,8 @@ public final class PackDraft {
 
   /** The headings that are steps, in the text's order. */
   public static List<String> headings(String lesson) {
-    return new ReadText("").read(lesson).text().steps().stream()
-        .map(LessonText.Step::heading)
-        .toList();
+    return new ReadText("")
+        .read(lesson).text().steps().stream().map(LessonText.Step::heading).toList();
   }
 
   /** pack.yaml as it stands now. */

@@ -30,7 +30,8 @@ import walebook.problem.Problem;
  */
 public final class ReadZip {
   private static final Pattern OUTSIDE =
-      Pattern.compile("(?s)^/.*|.*\\\\.*|^[A-Za-z]:.*|(?:.*/)?[.][.]?(?:/.*)?|.*//.*|.*\\p{Cntrl}.*");
+      Pattern.compile(
+          "(?s)^/.*|.*\\\\.*|^[A-Za-z]:.*|(?:.*/)?[.][.]?(?:/.*)?|.*//.*|.*\\p{Cntrl}.*");
 
   private final Place zip;
   private final byte[] bytes;
@@ -83,7 +84,9 @@ public final class ReadZip {
     entries.stream().filter(ReadZip::counts).forEach(each -> folders.add(folder(each.name())));
     if (problems.isEmpty() && folders.size() != 1) {
       String found =
-          folders.stream().map(each -> each.isEmpty() ? "." : each).collect(Collectors.joining(", "));
+          folders.stream()
+              .map(each -> each.isEmpty() ? "." : each)
+              .collect(Collectors.joining(", "));
       refuse(folders.isEmpty() ? "pack.zip-empty" : "pack.zip-folders", found);
     }
     if (!problems.isEmpty()) {

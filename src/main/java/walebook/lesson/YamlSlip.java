@@ -11,8 +11,7 @@ final class YamlSlip {
   static Problem of(MarkedYamlEngineException e, Place place) {
     String said = String.valueOf(e.getProblem());
     String around = String.valueOf(e.getContext());
-    String begins =
-        e.getContextMark().map(mark -> String.valueOf(mark.getLine() + 1)).orElse("?");
+    String begins = e.getContextMark().map(mark -> String.valueOf(mark.getLine() + 1)).orElse("?");
     if (said.contains("TAB")) {
       return Problem.refuse("pack.yaml-tab", place, "", "");
     } else if (around.contains("quoted scalar")) {

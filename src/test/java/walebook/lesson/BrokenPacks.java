@@ -31,7 +31,8 @@ public final class BrokenPacks {
   public static List<Case> all() {
     List<Case> cases = new ArrayList<>();
     try (InputStream in = Files.newInputStream(FOLDER.resolve("index.yaml"))) {
-      for (Object each : (List<?>) new Load(LoadSettings.builder().build()).loadFromInputStream(in)) {
+      for (Object each :
+          (List<?>) new Load(LoadSettings.builder().build()).loadFromInputStream(in)) {
         cases.add(broken((Map<?, ?>) each));
       }
     } catch (IOException e) {

@@ -85,8 +85,7 @@ class PackDraftTest {
     }
     assertThat(checked.told())
         .as(checked.told().toString())
-        .anyMatch(
-            each -> each.field().equals(at) && each.problem().code().equals("pack." + code));
+        .anyMatch(each -> each.field().equals(at) && each.problem().code().equals("pack." + code));
   }
 
   @Test
@@ -128,8 +127,31 @@ class PackDraftTest {
     PackDraft draft = rib();
     List<String> fields = draft.typed().keySet().stream().sorted().toList();
     List<String> texts =
-        List.of("", " ", "0", "-1", "1e9", "yes", "null", "~", "a: b", "- x", "# x", "\"", "'",
-            "[", "{", "&a", "*a", "!!x", "|", "\t", "99999999999999999999", "1,5", "é\u2028", "## x");
+        List.of(
+            "",
+            " ",
+            "0",
+            "-1",
+            "1e9",
+            "yes",
+            "null",
+            "~",
+            "a: b",
+            "- x",
+            "# x",
+            "\"",
+            "'",
+            "[",
+            "{",
+            "&a",
+            "*a",
+            "!!x",
+            "|",
+            "\t",
+            "99999999999999999999",
+            "1,5",
+            "é\u2028",
+            "## x");
     Words words = Words.english();
     for (int i = 0; i < 500; i++) {
       PackDraft bent = draft;

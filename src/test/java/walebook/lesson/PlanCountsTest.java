@@ -52,8 +52,7 @@ class PlanCountsTest {
         sewn.merge(each.cell(), 1, Integer::sum);
       }
     }
-    assertThat(sewn.values().stream().mapToInt(Integer::intValue).sum())
-        .isEqualTo(counts.shared());
+    assertThat(sewn.values().stream().mapToInt(Integer::intValue).sum()).isEqualTo(counts.shared());
     assertThat(sewn.values()).allMatch(n -> n >= counts.least() && n <= counts.most());
   }
 

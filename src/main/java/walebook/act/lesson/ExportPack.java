@@ -39,8 +39,7 @@ public final class ExportPack {
       return Answer.bad(Problem.refuse("pack.exists", place, name, ""));
     }
     try {
-      WholeFile.write(
-          whole, out -> WriteZip.write(pack.about().name(), pack.files(), out));
+      WholeFile.write(whole, out -> WriteZip.write(pack.about().name(), pack.files(), out));
       return Answer.good(whole);
     } catch (IOException e) {
       return Answer.bad(notWritten(place, e));

@@ -39,8 +39,7 @@ record JooqPackShelf(Access access, Clock clock) implements PackShelf {
         dsl -> {
           if (!has(packId)) {
             ShelvedPackRecord row =
-                Rows.stamped(
-                    new ShelvedPackRecord(), Ids.next(), Stamp.fresh(clock.instant()));
+                Rows.stamped(new ShelvedPackRecord(), Ids.next(), Stamp.fresh(clock.instant()));
             row.setPackId(packId);
             access.insert(row);
           }
@@ -51,8 +50,7 @@ record JooqPackShelf(Access access, Clock clock) implements PackShelf {
   @Override
   public boolean take(UUID packId) {
     return access.write(
-            dsl ->
-                dsl.deleteFrom(SHELVED_PACK).where(SHELVED_PACK.PACK_ID.eq(packId)).execute())
+            dsl -> dsl.deleteFrom(SHELVED_PACK).where(SHELVED_PACK.PACK_ID.eq(packId)).execute())
         > 0;
   }
 }

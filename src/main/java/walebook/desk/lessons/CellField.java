@@ -35,7 +35,10 @@ final class CellField extends FieldBox {
 
   /** A cell for one of several keys; an empty one stands for none. */
   static CellField chosen(
-      Words words, String name, List<String> keys, Function<String, String> says,
+      Words words,
+      String name,
+      List<String> keys,
+      Function<String, String> says,
       FormFields.Field of) {
     ComboBox<String> box = new ComboBox<>(FXCollections.observableArrayList(keys));
     box.setConverter(

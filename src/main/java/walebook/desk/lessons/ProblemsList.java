@@ -25,8 +25,7 @@ final class ProblemsList extends VBox {
 
   private static String where(Words words, Place place) {
     if (place instanceof Place.Spot spot && spot.line() > 0) {
-      String at =
-          words.say("desk.lessons.shelf.spot", spot.file(), spot.line(), spot.column());
+      String at = words.say("desk.lessons.shelf.spot", spot.file(), spot.line(), spot.column());
       return spot.field().isEmpty() ? at : at + "  ·  " + spot.field();
     } else if (place instanceof Place.Spot spot) {
       return spot.file();

@@ -107,7 +107,9 @@ final class RowsGrid extends VBox {
               Locale.ROOT,
               "-fx-pref-width: %.1fem; -fx-min-width: %.1fem;",
               column.ems(),
-              column.keys().isEmpty() ? Math.min(column.ems(), column.ems() < 10 ? 4 : 8) : column.ems()));
+              column.keys().isEmpty()
+                  ? Math.min(column.ems(), column.ems() < 10 ? 4 : 8)
+                  : column.ems()));
       controls.put(path, cell.control(), title + ", " + name);
       cells.add(cell);
       grid.add(cell, i, number + 1);

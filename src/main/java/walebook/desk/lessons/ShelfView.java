@@ -97,18 +97,14 @@ final class ShelfView {
             words,
             pack,
             lessons,
-            named(
-                "desk.lessons.shelf.copy", pack, () -> model.copy(pack, found.shelfId())),
+            named("desk.lessons.shelf.copy", pack, () -> model.copy(pack, found.shelfId())),
             named("desk.lessons.shelf.export", pack, () -> model.export(pack)),
             named("desk.lessons.shelf.remove", pack, () -> model.remove(found)));
     card.getChildren()
         .add(2, Texts.caption(words.say("desk.lessons.shelf.since", since, found.content())));
     if (found.versions() > 1) {
       card.getChildren()
-          .add(
-              3,
-              Texts.caption(
-                  words.say("desk.lessons.shelf.versions", pack.about().name())));
+          .add(3, Texts.caption(words.say("desk.lessons.shelf.versions", pack.about().name())));
     }
     return card;
   }

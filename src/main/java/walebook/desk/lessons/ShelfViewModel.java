@@ -160,10 +160,7 @@ public final class ShelfViewModel {
 
   /** Asks where to, and writes a pack as a zip. The chooser has asked about a file in the way. */
   public void export(LessonPack pack) {
-    Path to =
-        session
-            .files()
-            .save(PickFile.Kind.PACK, pack.about().name() + ExportPack.ENDING);
+    Path to = session.files().save(PickFile.Kind.PACK, pack.about().name() + ExportPack.ENDING);
     if (to == null) {
       return;
     }
@@ -234,8 +231,7 @@ public final class ShelfViewModel {
   /** Begins a pack as a copy; one of the program gets a name of its own. */
   public void copy(LessonPack pack, @Nullable UUID shelfId) {
     PackDraft draft = PackDraft.of(pack);
-    PackDraft named =
-        shelfId == null ? draft.with("name", pack.about().name() + "-own") : draft;
+    PackDraft named = shelfId == null ? draft.with("name", pack.about().name() + "-own") : draft;
     write(
         new KeepPackDraft.Kept(
             Ids.next().toString(), KeepPackDraft.base(pack, shelfId), named.typed()));
@@ -270,8 +266,7 @@ public final class ShelfViewModel {
                 new ReadPacks(session.book(), reader).all(),
                 new KeepPackDraft(session.book()).all()),
         found -> {
-          shelved.setAll(
-              found.packs().found().stream().filter(each -> !each.ofProgram()).toList());
+          shelved.setAll(found.packs().found().stream().filter(each -> !each.ofProgram()).toList());
           unread.setAll(found.packs().unread());
           drafts.setAll(found.drafts());
         });

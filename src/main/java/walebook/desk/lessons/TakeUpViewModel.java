@@ -51,7 +51,9 @@ public final class TakeUpViewModel {
     Clock clock = session.clock();
     this.act = new TakeUpLesson(session.book(), clock);
     Stream<String> slots = pack.plan().cloths().stream().map(each -> CLOTH + each.slot());
-    fields = new FormFields(this::lookForReadings, Stream.concat(Stream.of(ON), slots).toArray(String[]::new));
+    fields =
+        new FormFields(
+            this::lookForReadings, Stream.concat(Stream.of(ON), slots).toArray(String[]::new));
     fields.put(Map.of(ON, LocalDate.now(clock).toString()));
   }
 

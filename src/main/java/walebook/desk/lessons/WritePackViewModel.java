@@ -279,8 +279,7 @@ public final class WritePackViewModel {
     }
     fields.show(atFields);
     notice.set(
-        new Notice(
-            session.words().say("desk.lessons.write.refused", found.told().size()), null));
+        new Notice(session.words().say("desk.lessons.write.refused", found.told().size()), null));
     found.told().stream()
         .filter(each -> each.problem().refuses() && !each.field().isEmpty())
         .findFirst()

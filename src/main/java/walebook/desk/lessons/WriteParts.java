@@ -76,12 +76,9 @@ final class WriteParts {
     List<Node> fields = new ArrayList<>();
     for (int i = 0; i < model.headings().size(); i++) {
       String path = PackForm.minutes(i);
-      TypedField field =
-          new TypedField(words, model.headings().get(i), "", model.field(path));
+      TypedField field = new TypedField(words, model.headings().get(i), "", model.field(path));
       controls.put(
-          path,
-          field.field(),
-          words.say("desk.lessons.write.minutes-of", model.headings().get(i)));
+          path, field.field(), words.say("desk.lessons.write.minutes-of", model.headings().get(i)));
       fields.add(field);
     }
     group.getChildren().remove(1, group.getChildren().size());
@@ -215,8 +212,7 @@ final class WriteParts {
       group.add(field, 10);
     } else {
       PickedField field =
-          new PickedField(
-              words, label, keys, k -> k.isEmpty() ? "" : choice(k), model.field(path));
+          new PickedField(words, label, keys, k -> k.isEmpty() ? "" : choice(k), model.field(path));
       keep(path, field, title + ", " + label);
       group.add(field, 14);
     }
@@ -243,8 +239,7 @@ final class WriteParts {
     return grid(
         "desk.lessons.write.success",
         List.of(
-            new RowsGrid.Column(
-                ".check", say("desk.lessons.write.check"), 16, keys, this::check),
+            new RowsGrid.Column(".check", say("desk.lessons.write.check"), 16, keys, this::check),
             column(".value", "desk.lessons.write.value", 6),
             says(30)),
         i -> "success[" + i + "]",
@@ -285,14 +280,12 @@ final class WriteParts {
         .add(typed("name", "desk.lessons.write.name"), 18)
         .add(typed("version", "desk.lessons.write.version"), 7);
     LinesField summary =
-        new LinesField(
-            words, say("desk.lessons.write.summary"), "", 3, model.field("summary"));
+        new LinesField(words, say("desk.lessons.write.summary"), "", 3, model.field("summary"));
     keep("summary", summary, say("desk.lessons.write.summary"));
     summary.setMinHeight(Region.USE_PREF_SIZE);
     about.below(summary);
     LinesField rest =
-        new LinesField(
-            words, say("desk.lessons.write.rest"), "", 24, model.field(PackDraft.REST));
+        new LinesField(words, say("desk.lessons.write.rest"), "", 24, model.field(PackDraft.REST));
     rest.getStyleClass().add("typed-text");
     rest.setMinHeight(Region.USE_PREF_SIZE);
     keep(PackDraft.REST, rest, say("desk.lessons.write.rest-title"));

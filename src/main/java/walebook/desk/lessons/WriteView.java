@@ -43,9 +43,7 @@ final class WriteView extends BorderPane {
     Segments<WritePart> choose =
         new Segments<>(List.of(WritePart.values()), model.partProperty(), this::name);
     VBox work = new VBox(16, choose, nodes.get(model.partProperty().get()));
-    model
-        .partProperty()
-        .addListener((from, old, now) -> work.getChildren().set(1, nodes.get(now)));
+    model.partProperty().addListener((from, old, now) -> work.getChildren().set(1, nodes.get(now)));
     PlaceFrame frame =
         new PlaceFrame(words, words.say("desk.lessons.write.title"))
             .context(back)
@@ -127,8 +125,7 @@ final class WriteView extends BorderPane {
         });
     discard
         .focusedProperty()
-        .addListener(
-            (from, old, now) -> discard.setText(words.say("desk.lessons.write.discard")));
+        .addListener((from, old, now) -> discard.setText(words.say("desk.lessons.write.discard")));
     return discard;
   }
 

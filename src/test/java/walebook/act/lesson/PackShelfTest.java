@@ -29,7 +29,8 @@ class PackShelfTest {
   private static LessonPack pack(String title) {
     try {
       Map<String, byte[]> files = BrokenPacks.base("flat-on-rib");
-      String yaml = new String(files.getOrDefault("pack.yaml", new byte[0]), StandardCharsets.UTF_8);
+      String yaml =
+          new String(files.getOrDefault("pack.yaml", new byte[0]), StandardCharsets.UTF_8);
       files.put(
           "pack.yaml",
           yaml.replace("title: Flat on rib", "title: " + title).getBytes(StandardCharsets.UTF_8));

@@ -34,8 +34,7 @@ class ShelfViewModelTest {
   void aPackIsAddedExportedTakenAwayAndPutBack() throws IOException {
     Path yaml = pack().resolve("pack.yaml");
     try (Classroom room = Classroom.in(folder.resolve("a.walebook"))) {
-      ShelfViewModel model =
-          new ShelfViewModel(Sessions.of(room.book, room.schoolClass, yaml));
+      ShelfViewModel model = new ShelfViewModel(Sessions.of(room.book, room.schoolClass, yaml));
       model.add();
       assertThat(model.shelved()).hasSize(1);
       assertThat(model.checkedProperty().get()).isNull();
@@ -55,8 +54,7 @@ class ShelfViewModelTest {
     Path pack = pack();
     try (Classroom room = Classroom.in(folder.resolve("b.walebook"))) {
       // The chooser hands out this folder; what is saved goes into it.
-      ShelfViewModel model =
-          new ShelfViewModel(Sessions.of(room.book, room.schoolClass, folder));
+      ShelfViewModel model = new ShelfViewModel(Sessions.of(room.book, room.schoolClass, folder));
       model.add(pack);
       model.export(model.shelved().get(0).pack());
       Path zip = folder.resolve("flat-on-rib.zip");
@@ -72,7 +70,8 @@ class ShelfViewModelTest {
     Path pack = pack();
     String yaml = Files.readString(pack.resolve("pack.yaml"));
     Files.writeString(
-        pack.resolve("pack.yaml"), yaml.replace("mm: 100", "mm: ten").replace("- key: length", "- key: lenght"));
+        pack.resolve("pack.yaml"),
+        yaml.replace("mm: 100", "mm: ten").replace("- key: length", "- key: lenght"));
     try (Classroom room = Classroom.in(folder.resolve("c.walebook"))) {
       ShelfViewModel model = new ShelfViewModel(Sessions.of(room));
       model.add(pack);

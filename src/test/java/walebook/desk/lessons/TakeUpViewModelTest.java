@@ -33,7 +33,9 @@ class TakeUpViewModelTest {
       assertThat(model.unmeasuredProperty().get()).isEmpty();
       model.cloth(pack.plan().cloths().get(0)).text().set(room.cloth.id().toString());
       assertThat(model.unmeasuredProperty().get()).isEqualTo("Grey jersey");
-      room.book.clothLog().add(
+      room.book
+          .clothLog()
+          .add(
               new ClothReading(
                   Ids.next(),
                   room.cloth.id(),

@@ -55,8 +55,7 @@ class WritePackViewModelTest {
       assertThat(form.partProperty().get()).isEqualTo(WritePart.PLAN);
       assertThat(form.attentionProperty().get()).isEqualTo("plan.factors[1].levels[0]");
       assertThat(
-              Objects.requireNonNull(
-                      form.field("plan.factors[1].levels[0]").problem().get())
+              Objects.requireNonNull(form.field("plan.factors[1].levels[0]").problem().get())
                   .code())
           .isEqualTo("pack.want-number");
       assertThat(form.noticeProperty().get().says()).isNotEmpty();
@@ -106,8 +105,7 @@ class WritePackViewModelTest {
   @Test
   void aFolderIsWrittenAndTheDraftStays() {
     try (Classroom room = Classroom.in(folder.resolve("e.walebook"))) {
-      ShelfViewModel shelf =
-          new ShelfViewModel(Sessions.of(room.book, room.schoolClass, folder));
+      ShelfViewModel shelf = new ShelfViewModel(Sessions.of(room.book, room.schoolClass, folder));
       WritePackViewModel form = begin(shelf);
       form.saveFolder();
       Path written = folder.resolve("seam-that-stretches-own");
