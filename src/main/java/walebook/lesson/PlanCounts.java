@@ -31,6 +31,11 @@ public record PlanCounts(
     factors = List.copyOf(factors);
   }
 
+  /** Pieces or readings of a student on a tier. */
+  public int ofTier(Tier tier) {
+    return perStudent.getOrDefault(tier, 0);
+  }
+
   /**
    * What a factor's levels come to.
    *

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.snakeyaml.engine.v2.api.Load;
@@ -81,7 +82,7 @@ public final class BrokenPacks {
       String text = text(entry, "text").repeat(times);
       files.put(text(entry, "put"), text.getBytes(StandardCharsets.UTF_8));
     }
-    List<String> says = ((List<?>) entry.get("says")).stream().map(String::valueOf).toList();
+    List<String> says = ((List<?>) Objects.requireNonNull(entry.get("says"))).stream().map(String::valueOf).toList();
     return new Case(text(entry, "name"), new PackBytes(base, files), says);
   }
 

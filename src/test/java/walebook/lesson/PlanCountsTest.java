@@ -25,7 +25,7 @@ class PlanCountsTest {
     int standard = plan.tiers().standard().cells();
     PlanCounts counts = PlanCounts.of(plan, Map.of(Tier.STANDARD, 12));
     assertThat(counts.combinations()).isEqualTo(12);
-    assertThat(counts.perStudent().get(Tier.STANDARD)).isEqualTo(standard + 1);
+    assertThat(counts.ofTier(Tier.STANDARD)).isEqualTo(standard + 1);
     assertThat(counts.shared()).isEqualTo(12 * standard);
     assertThat(counts.least()).isEqualTo(standard);
     assertThat(counts.most()).isEqualTo(standard);
@@ -62,7 +62,7 @@ class PlanCountsTest {
     PlanCounts counts =
         PlanCounts.of(new ReadPack().read(source).value().plan(), Map.of(Tier.CORE, 4));
     assertThat(counts.combinations()).isEqualTo(4);
-    assertThat(counts.perStudent().get(Tier.CORE)).isEqualTo(4);
+    assertThat(counts.ofTier(Tier.CORE)).isEqualTo(4);
     assertThat(counts.shared()).isEqualTo(16);
     assertThat(counts.least()).isEqualTo(4);
   }

@@ -1,10 +1,8 @@
 package walebook.desk.lessons;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
-import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
@@ -93,7 +91,6 @@ final class RowsGrid extends VBox {
 
   private void add() {
     int number = shown++;
-    List<Node> cells = new ArrayList<>();
     for (int i = 0; i < columns.size(); i++) {
       Column column = columns.get(i);
       String path = row.apply(number) + column.path();
@@ -111,7 +108,6 @@ final class RowsGrid extends VBox {
                   ? Math.min(column.ems(), column.ems() < 10 ? 4 : 8)
                   : column.ems()));
       controls.put(path, cell.control(), title + ", " + name);
-      cells.add(cell);
       grid.add(cell, i, number + 1);
       model.field(path).text().addListener((from, old, now) -> filled(number));
     }

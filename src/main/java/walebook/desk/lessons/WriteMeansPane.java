@@ -89,9 +89,9 @@ final class WriteMeansPane extends VBox {
     says.add(
         words.say(
             readings ? "desk.lessons.write.readings-each" : "desk.lessons.write.pieces-each",
-            now.perStudent().get(Tier.CORE),
-            now.perStudent().get(Tier.STANDARD),
-            now.perStudent().get(Tier.OWN)));
+            now.ofTier(Tier.CORE),
+            now.ofTier(Tier.STANDARD),
+            now.ofTier(Tier.OWN)));
     says.add(words.say(whole(readings), model.students(), now.shared()));
     says.add(
         now.least() == now.most()
