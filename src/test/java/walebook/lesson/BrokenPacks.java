@@ -82,7 +82,9 @@ public final class BrokenPacks {
       String text = text(entry, "text").repeat(times);
       files.put(text(entry, "put"), text.getBytes(StandardCharsets.UTF_8));
     }
-    List<String> says = ((List<?>) Objects.requireNonNull(entry.get("says"))).stream().map(String::valueOf).toList();
+    List<String> says =
+        ((List<?>) Objects.requireNonNull(entry.get("says")))
+            .stream().map(String::valueOf).toList();
     return new Case(text(entry, "name"), new PackBytes(base, files), says);
   }
 

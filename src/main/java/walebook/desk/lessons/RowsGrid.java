@@ -105,7 +105,7 @@ final class RowsGrid extends VBox {
               "-fx-pref-width: %.1fem; -fx-min-width: %.1fem;",
               column.ems(),
               column.keys().isEmpty()
-                  ? Math.min(column.ems(), column.ems() < 10 ? 4 : 8)
+                  ? Math.min(column.ems(), column.ems() < 10 ? 3.5 : 8)
                   : column.ems()));
       controls.put(path, cell.control(), title + ", " + name);
       grid.add(cell, i, number + 1);

@@ -58,7 +58,8 @@ public final class ShelfViewModel {
 
   public ShelfViewModel(Session session) {
     this.session = session;
-    session.changesProperty().addListener((from, old, now) -> again());
+    // Nothing but this place changes the shelf, and reading every pack takes too long for each
+    // save.
     again();
   }
 
@@ -248,7 +249,7 @@ public final class ShelfViewModel {
   void written(Notice says) {
     writing.set(null);
     notice.set(says);
-    session.changed();
+    again();
   }
 
   /** Keeps what is typed before the book is closed. */

@@ -62,6 +62,7 @@ public final class WritePackViewModel {
   private int kept;
   private int asked;
   private boolean arranging;
+  private boolean saving;
 
   /**
    * A form over a draft.
@@ -166,6 +167,10 @@ public final class WritePackViewModel {
 
   /** Puts the pack on the book's shelf, or shows what is in the way. */
   public void save() {
+    if (saving) {
+      return;
+    }
+    saving = true;
     PackDraft draft = draft();
     session.run(
         progress -> {
@@ -185,6 +190,7 @@ public final class WritePackViewModel {
 
   private void saved(Saved saved) {
     AddPack.Came came = saved.came();
+    saving = false;
     if (came == null) {
       refused(saved.found());
       return;
