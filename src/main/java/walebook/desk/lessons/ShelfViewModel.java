@@ -101,13 +101,14 @@ public final class ShelfViewModel {
   /** Back to the list. */
   public void back() {
     WritePackViewModel now = writing.get();
-    if (now != null) {
-      now.keepDraft();
-    }
     checked.set(null);
     taught.set(null);
     writing.set(null);
-    again();
+    if (now == null) {
+      again();
+    } else {
+      now.keepDraft(this::again);
+    }
   }
 
   /** Asks for a pack's zip or pack.yaml and puts the pack on the shelf. */

@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 import walebook.act.lesson.AddPack;
 import walebook.act.lesson.ExportPack;
 import walebook.act.lesson.KeepPackDraft;
+import walebook.desk.common.Background;
 import walebook.desk.common.FormFields;
 import walebook.desk.common.Notice;
 import walebook.desk.common.PickFile;
@@ -57,6 +58,7 @@ public final class WritePackViewModel {
       new ReadOnlyObjectWrapper<>(this, "counts");
   private final ReadOnlyObjectWrapper<Notice> notice =
       new ReadOnlyObjectWrapper<>(this, "notice", Notice.NONE);
+  private final DraftKeeper draftKeeper = new DraftKeeper();
   private final Map<String, String> minutesOf = new HashMap<>();
   private Map<Tier, Integer> tiers = Map.of(Tier.STANDARD, 12);
   private int kept;
@@ -172,7 +174,7 @@ public final class WritePackViewModel {
     }
     saving = true;
     PackDraft draft = draft();
-    session.run(
+    Background.Work<Saved> work =
         progress -> {
           PackDraft.Checked found = draft.check(reader);
           if (!found.pack().isGood()) {
@@ -180,10 +182,18 @@ public final class WritePackViewModel {
           }
           AddPack.Came came =
               new AddPack(session.book(), session.clock()).add(found.pack().value());
-          new KeepPackDraft(session.book()).drop(begun.owner());
+          draftKeeper.drop();
           return new Saved(found, came);
-        },
-        this::saved);
+        };
+    session
+        .background()
+        .run(
+            work,
+            this::saved,
+            fault -> {
+              saving = false;
+              session.unexpected(fault);
+            });
   }
 
   private record Saved(PackDraft.Checked found, AddPack.@Nullable Came came) {}
@@ -228,7 +238,7 @@ public final class WritePackViewModel {
     kept = edits.get();
     session.run(
         progress -> {
-          new KeepPackDraft(session.book()).drop(begun.owner());
+          draftKeeper.drop();
           return begun.owner();
         },
         gone -> shelf.written(Notice.NONE));
@@ -236,23 +246,46 @@ public final class WritePackViewModel {
 
   /** Keeps what is typed, so that it is there again after a crash. */
   public void keepDraft() {
-    if (edits.get() != kept) {
-      kept = edits.get();
-      KeepPackDraft.Kept now = now();
-      session.run(
-          progress -> {
-            new KeepPackDraft(session.book()).keep(now);
-            return now;
-          },
-          done -> {});
+    keepDraft(() -> {});
+  }
+
+  /** The same, and what is to follow once it is on the disk. */
+  void keepDraft(Runnable then) {
+    if (edits.get() == kept) {
+      then.run();
+      return;
     }
+    kept = edits.get();
+    KeepPackDraft.Kept now = now();
+    session.run(
+        progress -> {
+          draftKeeper.keep(now);
+          return now;
+        },
+        done -> then.run());
   }
 
   /** The same at once, before the book is closed. */
   void rest() {
     if (edits.get() != kept) {
       kept = edits.get();
-      new KeepPackDraft(session.book()).keep(now());
+      draftKeeper.keep(now());
+    }
+  }
+
+  /** Work runs side by side: what was still to be kept must not come back after the dropping. */
+  private final class DraftKeeper {
+    private boolean dropped;
+
+    synchronized void keep(KeepPackDraft.Kept now) {
+      if (!dropped) {
+        new KeepPackDraft(session.book()).keep(now);
+      }
+    }
+
+    synchronized void drop() {
+      dropped = true;
+      new KeepPackDraft(session.book()).drop(begun.owner());
     }
   }
 

@@ -125,6 +125,8 @@ class WritePackViewModelTest {
       shelf.rest();
       assertThat(new KeepPackDraft(room.book).all()).hasSize(1);
       form.discard();
+      form.field("title").text().set("Typed while it went");
+      form.keepDraft();
       assertThat(new KeepPackDraft(room.book).all()).isEmpty();
       assertThat(shelf.writingProperty().get()).isNull();
     }
