@@ -43,6 +43,8 @@ public interface Book extends AutoCloseable {
 
   Lessons lessons();
 
+  PackShelf packShelf();
+
   Pieces pieces();
 
   Photos photos();

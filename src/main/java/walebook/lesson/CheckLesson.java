@@ -17,22 +17,31 @@ final class CheckLesson {
     this.doc = doc;
   }
 
-  static List<Problem> check(YamlDoc doc, String folder, String textFile, LessonText text) {
+  /**
+   * What doesn't fit together.
+   *
+   * @param faults keys of the faults that the program knows; others are a pack's own
+   */
+  static List<Problem> check(
+      YamlDoc doc, String folder, String textFile, LessonText text, List<String> faults) {
     CheckLesson check = new CheckLesson(doc);
     check.name(folder);
     check.minutes();
-    if (!text.steps().isEmpty()) {
+    if (!text.steps().isEmpty() && doc.at("/steps").isArray()) {
       check.steps(textFile, text);
     }
     check.once("/cautions", "key");
     check.once("/trouble", "fault");
+    check.faults(faults);
+    check.load();
     check.success();
     return check.problems;
   }
 
   private void name(String folder) {
     JsonNode name = doc.at("/name");
-    if (name.isString() && !name.asString().equals(folder)) {
+    boolean written = name.asString("").matches(PackSchema.KEY);
+    if (written && !name.asString().equals(folder)) {
       problems.add(doc.atValue("pack.name-folder", "/name", name.asString(), folder));
     }
   }
@@ -60,19 +69,28 @@ final class CheckLesson {
     for (JsonNode step : doc.at("/steps")) {
       steps.add(step.path("heading").asString(""));
     }
+    for (int i = 0; i < headings.size(); i++) {
+      if (headings.indexOf(headings.get(i)) < i) {
+        Place place = new Place.Spot(textFile, text.steps().get(i).line(), 1, "");
+        problems.add(Problem.refuse("pack.heading-twice", place, headings.get(i), ""));
+        return;
+      }
+    }
     boolean matched = true;
     for (int i = 0; i < steps.size(); i++) {
       if (!steps.get(i).isEmpty() && !headings.contains(steps.get(i))) {
+        String at = "/steps/" + i + "/heading";
         String near = NearMiss.of(steps.get(i), headings);
-        String wanted = near == null ? String.join(" | ", headings) : near;
         problems.add(
-            doc.atValue("pack.step-unknown", "/steps/" + i + "/heading", steps.get(i), wanted));
+            near == null
+                ? doc.atValue("pack.step-unknown", at, steps.get(i), String.join(" | ", headings))
+                : doc.atValue("pack.step-unknown-near", at, steps.get(i), near));
         matched = false;
       }
     }
     for (LessonText.Step each : text.steps()) {
       if (matched && !steps.contains(each.heading())) {
-        Place place = new Place.Spot(textFile, each.line(), 1, each.heading());
+        Place place = new Place.Spot(textFile, each.line(), 1, "");
         problems.add(Problem.refuse("pack.step-missing", place, each.heading(), "steps"));
         matched = false;
       }
@@ -90,6 +108,27 @@ final class CheckLesson {
       if (value.isString() && !seen.add(value.asString())) {
         problems.add(doc.atValue("pack.key-twice", at, value.asString(), ""));
       }
+    }
+  }
+
+  /** A pack may name slips of its own; one that is nearly a known fault is asked about. */
+  private void faults(List<String> known) {
+    for (int i = 0; i < doc.at("/trouble").size(); i++) {
+      String at = "/trouble/" + i + "/fault";
+      String fault = doc.at(at).asString("");
+      String near = fault.matches(PackSchema.KEY) ? NearMiss.of(fault, known) : null;
+      if (near != null && !known.contains(fault)) {
+        Problem told = doc.atValue("pack.fault-near", at, fault, near);
+        problems.add(Problem.ask(told.code(), told.place(), fault, near));
+      }
+    }
+  }
+
+  private void load() {
+    String pull = doc.at("/measure/pull").asString("");
+    if (doc.at("/measure").has("load_g") && !pull.isEmpty() && !pull.equals("load")) {
+      Problem told = doc.atKey("pack.load-unused", "/measure/load_g", pull, "load");
+      problems.add(Problem.ask(told.code(), told.place(), pull, "load"));
     }
   }
 

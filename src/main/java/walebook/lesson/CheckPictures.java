@@ -42,7 +42,7 @@ final class CheckPictures {
   }
 
   private void shown(String textFile, Block.Picture picture) {
-    Place place = new Place.Spot(textFile, picture.line(), 1, picture.file());
+    Place place = new Place.Spot(textFile, picture.line(), 1, "");
     String file = picture.file();
     if (file.contains("/") || file.contains("\\") || file.contains(":") || file.contains("%")) {
       refuse("pack.picture-outside", place, file, "");

@@ -92,7 +92,12 @@ final class CheckPlan {
         problems.add(doc.missing(CONTROL, key));
       }
     }
-    needle(FIXED, has(fixed, SettingKey.NEEDLE_POINT), has(fixed, SettingKey.NEEDLE_NM));
+    boolean point = has(fixed, SettingKey.NEEDLE_POINT);
+    boolean size = has(fixed, SettingKey.NEEDLE_NM);
+    needle(FIXED, point, size);
+    if (point != size) {
+      return; // the control piece lacks the same
+    }
     needle(
         CONTROL,
         fixed.has(SettingKey.NEEDLE_POINT.key()) || control.has(SettingKey.NEEDLE_POINT.key()),

@@ -4,7 +4,9 @@ import com.networknt.schema.Error;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
 import org.jspecify.annotations.Nullable;
@@ -14,6 +16,9 @@ import walebook.quantity.Show;
 
 /** Holds pack.yaml against the schema and says each mistake at its line, in our own words. */
 final class CheckShape {
+  private static final Pattern COMMA = Pattern.compile("-?[0-9]+,[0-9]+");
+  private static final Pattern WITH_UNIT = Pattern.compile("-?[0-9]+(?:[.][0-9]+)? \\p{L}+");
+
   private final PackSchema schema;
 
   CheckShape(PackSchema schema) {
@@ -64,13 +69,18 @@ final class CheckShape {
     String found = shown(doc.at(at));
     JsonNode limit = schema.holderOf(error).path(error.getKeyword());
     String size = String.valueOf(doc.at(at).size());
+    if (doc.at(at).isNull()) {
+      return doc.atValue("pack.value-missing", at, "", "");
+    }
     return switch (error.getKeyword()) {
-      case "type" -> doc.atValue(typeCode(limit), at, found, example(error));
+      case "type" -> type(doc, error, at, found);
       case "enum" -> choice(doc, at, found, limit);
-      case "pattern" -> doc.atValue("pack.pattern", at, found, example(error));
+      case "pattern" -> pattern(doc, error, at, found);
       case "minimum" -> doc.atValue("pack.too-small", at, found, shown(limit));
       case "exclusiveMinimum" -> doc.atValue("pack.not-above", at, found, shown(limit));
-      case "maximum" -> doc.atValue("pack.too-large", at, found, shown(limit));
+      case "maximum" ->
+          doc.atValue(
+              at.equals("/format") ? "pack.format" : "pack.too-large", at, found, shown(limit));
       case "minLength" -> doc.atValue("pack.text-empty", at, found, "");
       case "maxLength" -> doc.atValue("pack.text-long", at, length(doc.at(at)), shown(limit));
       case "minItems" -> doc.atValue("pack.list-short", at, size, shown(limit));
@@ -80,16 +90,46 @@ final class CheckShape {
     };
   }
 
+  private Problem type(YamlDoc doc, Error error, String at, String found) {
+    JsonNode wanted = schema.holderOf(error).path("type");
+    String type = wanted.isArray() ? "other" : wanted.asString();
+    boolean number = type.equals("number") || type.equals("integer");
+    if (number && COMMA.matcher(found).matches()) {
+      return doc.atValue("pack.number-comma", at, found, found.replace(',', '.'));
+    } else if (number && WITH_UNIT.matcher(found).matches()) {
+      return doc.atValue("pack.number-unit", at, found, "");
+    }
+    String example = example(error);
+    String wantedSo = example.isEmpty() ? '"' + found + '"' : example;
+    return doc.atValue(typeCode(type), at, found, wantedSo);
+  }
+
+  /** A key near one of those known; else how what was typed would be written as one. */
+  private Problem pattern(YamlDoc doc, Error error, String at, String found) {
+    List<String> known = texts(schema.holderOf(error).path("examples"));
+    String near = known.size() < 2 ? null : NearMiss.of(found, known);
+    if (near != null) {
+      return doc.atValue("pack.choice-near", at, found, near);
+    }
+    Pattern pattern = Pattern.compile(schema.holderOf(error).path("pattern").asString(""));
+    String keyed = found.strip().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+    String wanted = pattern.matcher(keyed).matches() ? keyed : example(error);
+    return doc.atValue("pack.pattern", at, found, wanted);
+  }
+
   private static Problem choice(YamlDoc doc, String at, String found, JsonNode limit) {
     List<String> choices = texts(limit);
+    if (doc.at(at).isContainer()) {
+      return doc.atValue("pack.want-one", at, found, String.join(", ", choices));
+    }
     String near = NearMiss.of(found, choices);
     return near == null
         ? doc.atValue("pack.choice", at, found, String.join(", ", choices))
         : doc.atValue("pack.choice-near", at, found, near);
   }
 
-  private static String typeCode(JsonNode limit) {
-    return switch (limit.isArray() ? "other" : limit.asString()) {
+  private static String typeCode(String type) {
+    return switch (type) {
       case "string" -> "pack.want-text";
       case "integer" -> "pack.want-whole-number";
       case "number" -> "pack.want-number";

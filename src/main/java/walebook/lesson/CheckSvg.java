@@ -70,7 +70,7 @@ final class CheckSvg {
               "");
         } else if (event == XMLStreamConstants.START_ELEMENT) {
           if (root && !reader.getLocalName().equals("svg")) {
-            refuse("pack.svg-broken", reader.getLocation(), reader.getLocalName(), "svg");
+            refuse("pack.svg-root", reader.getLocation(), reader.getLocalName(), "svg");
           }
           root = false;
           element(reader);
@@ -79,7 +79,8 @@ final class CheckSvg {
       untold("title");
       untold("desc");
     } catch (XMLStreamException e) {
-      refuse("pack.svg-broken", e.getLocation(), ReadRuns.firstLine(words(e)), "");
+      // The parser words it in the language of the system, so only its place is told.
+      refuse("pack.svg-broken", e.getLocation(), "", "");
     }
   }
 
@@ -111,12 +112,5 @@ final class CheckSvg {
   private void refuse(String code, Location at, String found, String wanted) {
     Place place = new Place.Spot(file, at.getLineNumber(), at.getColumnNumber(), "");
     problems.add(Problem.refuse(code, place, ReadRuns.firstLine(found), wanted));
-  }
-
-  /** What the parser says, without its own account of where. */
-  private static String words(XMLStreamException e) {
-    String said = String.valueOf(e.getMessage());
-    int message = said.indexOf("Message:");
-    return message < 0 ? said : said.substring(message + 8);
   }
 }

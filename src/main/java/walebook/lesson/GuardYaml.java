@@ -46,7 +46,7 @@ final class GuardYaml {
         }
       }
     } catch (MarkedYamlEngineException e) {
-      problems.add(Problem.refuse("pack.yaml", place(e.getProblemMark()), said(e), ""));
+      problems.add(YamlSlip.of(e, place(e.getProblemMark())));
     } catch (YamlEngineException e) {
       problems.add(Problem.refuse("pack.yaml", place(Optional.empty()), said(e), ""));
     }
@@ -64,7 +64,7 @@ final class GuardYaml {
     if (event instanceof CollectionStartEvent start) {
       depth++;
       count(event);
-      start.getTag().ifPresent(tag -> refuse("pack.yaml-tag", event, tag, ""));
+      start.getTag().ifPresent(tag -> refuse("pack.yaml-tag", event, asTyped(tag), ""));
       if (depth > PackLimits.DEPTH) {
         refuse("pack.yaml-deep", event, "", String.valueOf(PackLimits.DEPTH));
       }
@@ -72,12 +72,17 @@ final class GuardYaml {
       depth--;
     } else if (event instanceof ScalarEvent scalar) {
       count(event);
-      scalar.getTag().ifPresent(tag -> refuse("pack.yaml-tag", event, tag, ""));
+      scalar.getTag().ifPresent(tag -> refuse("pack.yaml-tag", event, asTyped(tag), ""));
       if (scalar.getValue().length() > PackLimits.VALUE_CHARS) {
         String most = String.valueOf(PackLimits.VALUE_CHARS);
         refuse("pack.text-long", event, String.valueOf(scalar.getValue().length()), most);
       }
     }
+  }
+
+  /** The short way of writing YAML's own tags. */
+  private static String asTyped(String tag) {
+    return tag.replace("tag:yaml.org,2002:", "!!");
   }
 
   private void count(Event event) {
@@ -99,8 +104,6 @@ final class GuardYaml {
 
   /** The parser's own words on what is wrong, the only ones that know. */
   private static String said(YamlEngineException e) {
-    String problem = e instanceof MarkedYamlEngineException marked ? marked.getProblem() : null;
-    String said = problem == null ? String.valueOf(e.getMessage()) : problem;
-    return ReadRuns.firstLine(said);
+    return ReadRuns.firstLine(String.valueOf(e.getMessage()));
   }
 }

@@ -11,6 +11,18 @@ final class PackLimits {
   /** All of a pack's files. */
   static final long ALL_BYTES = 32L * 1024 * 1024;
 
+  /** A zip with a pack in it; pictures hardly shrink, so it may be as large as the pack. */
+  static final long ZIP_BYTES = 34L * 1024 * 1024;
+
+  /** Entries of a zip, what systems leave behind by themselves included. */
+  static final int ZIP_ENTRIES = 400;
+
+  /** How many times its packed size a file may have; writing and drawings shrink tenfold. */
+  static final long ZIP_RATIO = 100;
+
+  /** Unpacked bytes below which the ratio says nothing. */
+  static final long ZIP_RATIO_FROM = 64 * 1024;
+
   /** Pixels along a side of a picture; a small file can hold a huge one. */
   static final int PICTURE_SIDE = 6000;
 
@@ -33,4 +45,8 @@ final class PackLimits {
   static final int PROBLEMS = 200;
 
   private PackLimits() {}
+
+  static String megabytes(long bytes) {
+    return bytes / (1024 * 1024) + " MB";
+  }
 }

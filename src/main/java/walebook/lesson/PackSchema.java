@@ -19,6 +19,9 @@ final class PackSchema {
 
   private final Schema schema;
 
+  /** How names and keys are written. */
+  static final String KEY = "[a-z][a-z0-9]*(-[a-z0-9]+)*";
+
   private PackSchema(Schema schema) {
     this.schema = schema;
   }
@@ -50,6 +53,13 @@ final class PackSchema {
     List<String> names = new ArrayList<>();
     holderOf(error).path("properties").properties().forEach(each -> names.add(each.getKey()));
     return names;
+  }
+
+  /** Keys of the faults that the program knows. */
+  List<String> faults() {
+    List<String> keys = new ArrayList<>();
+    root().at("/$defs/fault/examples").forEach(each -> keys.add(each.asString()));
+    return keys;
   }
 
   private static String text() {

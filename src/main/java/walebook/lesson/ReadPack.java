@@ -21,7 +21,9 @@ public final class ReadPack {
   static final String YAML = "pack.yaml";
   static final String TEXT = "lesson.md";
 
-  private final CheckShape shape = new CheckShape(PackSchema.load());
+  private final PackSchema schema = PackSchema.load();
+  private final CheckShape shape = new CheckShape(schema);
+  private final List<String> faults = schema.faults();
 
   /**
    * The pack, or everything that is wrong with it at once: file, line, column, field, what was
@@ -44,7 +46,7 @@ public final class ReadPack {
     if (doc != null) {
       problems.addAll(shape.check(doc));
       problems.addAll(CheckPlan.check(doc));
-      problems.addAll(CheckLesson.check(doc, source.name(), path(source, TEXT), words));
+      problems.addAll(CheckLesson.check(doc, source.name(), path(source, TEXT), words, faults));
     }
     if (yaml == null || markdown == null || doc == null || refuses(problems)) {
       return Answer.bad(inOrder(problems));

@@ -11,8 +11,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.Test;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import walebook.book.open.SqliteFiles;
 import walebook.book.sqlite.Backups;
 import walebook.book.sqlite.Migrations;
@@ -24,12 +26,14 @@ import walebook.record.TestPiece;
 class MigrationTest {
   @TempDir Path folder;
 
-  /** A book made by nothing but the first script, filled with the rows of one made today. */
-  private Path firstShape(Path today) throws Exception {
+  /** A book made by nothing but the first scripts, filled with the rows of one made today. */
+  private Path olderShape(Path today, int shape) throws Exception {
     Path old = folder.resolve("old.walebook");
     try (Connection link = SqliteLink.migrator(old)) {
-      SqliteLink.run(link, Files.readString(Path.of("migrations", "V001__book.sql")));
-      SqliteLink.run(link, "PRAGMA user_version = 1");
+      for (String script : Migrations.SCRIPTS.subList(0, shape)) {
+        SqliteLink.run(link, Files.readString(Path.of("migrations", script)));
+      }
+      SqliteLink.run(link, "PRAGMA user_version = " + shape);
       List<String> tables = tables(link);
       SqliteLink.run(link, "ATTACH '" + today + "' AS today");
       for (String table : tables) {
@@ -76,26 +80,32 @@ class MigrationTest {
     return all;
   }
 
-  @Test
-  void aBookOfTheFirstShapeIsCopiedAndBroughtUpWithItsRowsIntact() throws Exception {
+  static IntStream olderShapes() {
+    return IntStream.range(1, Migrations.newest());
+  }
+
+  @ParameterizedTest(name = "shape {0}")
+  @MethodSource("olderShapes")
+  void aBookOfAnOlderShapeIsCopiedAndBroughtUpWithItsRowsIntact(int shape) throws Exception {
     Path today = folder.resolve("today.walebook");
     TestPiece piece;
     try (Classroom room = Classroom.in(today)) {
       piece = room.piece(SeamEnd.GAVE, 131);
       room.book.pieces().add(piece);
     }
-    Path old = firstShape(today);
+    Path old = olderShape(today, shape);
     List<String> tables;
     try (Connection link = SqliteLink.migrator(old)) {
       tables = tables(link);
     }
-    assertThat(tables).contains("test_piece").doesNotContain("garment_sheet");
+    assertThat(tables).contains("test_piece").doesNotContain("shelved_pack");
     Map<String, List<String>> before = rows(old, tables);
     assertThat(before.get("test_piece")).hasSize(1);
     try (Book book = new SqliteFiles().open(old, Classroom.CLOCK).value()) {
       assertThat(book.pieces().find(piece.id())).isEqualTo(piece);
       assertThat(book.students().all()).hasSize(2);
       assertThat(book.garments().all()).isEmpty();
+      assertThat(book.packShelf().all()).isEmpty();
     }
     assertThat(rows(old, tables)).isEqualTo(before);
     try (Connection link = SqliteLink.migrator(old)) {
@@ -108,7 +118,7 @@ class MigrationTest {
             .findFirst()
             .orElseThrow();
     try (Connection link = SqliteLink.migrator(copy)) {
-      assertThat(Migrations.shapeOf(link)).isEqualTo(1);
+      assertThat(Migrations.shapeOf(link)).isEqualTo(shape);
     }
     assertThat(rows(copy, tables)).isEqualTo(before);
   }

@@ -348,6 +348,29 @@ class CommandsTest {
   }
 
   @Test
+  void aPackComesIntoTheBookAndGoesOutAsAZip() {
+    String at = "src/test/resources/walebook/lesson/broken/flat-on-rib";
+    assertThat(run("", "pack", "add", at, "--book", book).out()).contains("Flat on rib (1.0)");
+    assertThat(run("", "pack", "add", at, "--book", book).out()).contains("Nothing to add");
+    JsonNode all = run("", "pack", "list", "--book", book, "--json").json();
+    JsonNode last = all.get(all.size() - 1);
+    assertThat(last.get("name").asString()).isEqualTo("flat-on-rib");
+    assertThat(last.get("inBook").asBoolean()).isTrue();
+    String zip = folder.resolve("rib.zip").toString();
+    assertThat(run("", "pack", "export", "flat-on-rib", "--book", book, "--to", zip).exit())
+        .isZero();
+    Ran again = run("", "pack", "export", "flat-on-rib", "--book", book, "--to", zip);
+    assertThat(again.exit()).isEqualTo(1);
+    assertThat(again.err()).contains("--replace");
+    JsonNode checked = run("", "pack", "check", zip, "--json").json();
+    assertThat(checked.get("contentHash")).isEqualTo(last.get("contentHash"));
+    assertThat(run("", "pack", "remove", "flat-on-rib", "--book", book).exit()).isZero();
+    Ran gone = run("", "pack", "remove", "flat-on-rib", "--book", book);
+    assertThat(gone.exit()).isEqualTo(1);
+    assertThat(gone.err()).contains("flat-on-rib");
+  }
+
+  @Test
   void everySentenceOfTheHelpIsThere() {
     Words words = Words.english();
     for (Job job : Jobs.all()) {

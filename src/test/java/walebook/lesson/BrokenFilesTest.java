@@ -79,7 +79,7 @@ class BrokenFilesTest {
     assertThat(codes(GoodPack.with("test-piece.svg", svg))).contains("pack.svg-unsafe");
     assertThat(codes(GoodPack.with("test-piece.svg", "<svg/>")))
         .containsExactly("pack.svg-untold", "pack.svg-untold");
-    assertThat(codes(GoodPack.with("test-piece.svg", "<html/>"))).contains("pack.svg-broken");
+    assertThat(codes(GoodPack.with("test-piece.svg", "<html/>"))).contains("pack.svg-root");
     assertThat(codes(GoodPack.with("test-piece.svg", ""))).contains("pack.svg-broken");
   }
 
@@ -138,7 +138,7 @@ class BrokenFilesTest {
     files.put("lesson.md", "## Alone <i>x</i>\n".getBytes(StandardCharsets.UTF_8));
     files.remove("ten-stitches.svg");
     assertThat(codes(new PackBytes(GoodPack.NAME, files)))
-        .contains("pack.too-large", "pack.slot-unknown", "pack.html", "pack.step-unknown");
+        .contains("pack.format", "pack.slot-unknown", "pack.html", "pack.step-unknown");
   }
 
   @Test

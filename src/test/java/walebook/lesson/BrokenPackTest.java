@@ -23,7 +23,7 @@ class BrokenPackTest {
       quoteCharacter = '\'',
       textBlock =
           """
-          'format: 1\\nname' | 'format: 2\\nname' | too-large | 1 | 9 | format | '1'
+          'format: 1\\nname' | 'format: 2\\nname' | format | 1 | 9 | format | '1'
           'format: 1\\nname' | 'format: one\\nname' | want-whole-number | 1 | 9 | format |
           'format: 1\\nname' | 'name' | field-missing | 1 | 1 | format | 'format'
           'name: seam-that-stretches' | 'name: seam-that-strains' | name-folder | 2 | 7 | name | 'seam-that-stretches'
@@ -34,20 +34,20 @@ class BrokenPackTest {
           'minutes: 150' | 'minutes: 1500' | too-large | 8 | 10 | minutes | '600'
           'minutes: 150' | 'minutes: 151' | minutes-sum | 8 | 10 | minutes | '150'
           'minutes: 150' | 'minutes: -150' | too-small | 8 | 10 | minutes | '5'
-          'minutes: 150' | 'minutes: 2.5 h' | want-whole-number | 8 | 10 | minutes |
+          'minutes: 150' | 'minutes: 2.5 h' | number-unit | 8 | 10 | minutes |
           'minutes: 150' | 'minutes: 150\\nmood: calm' | field-unknown | 9 | 1 | mood |
-          'heading: Sew your own pieces' | 'heading: Sew your own piece' | step-unknown | 19 | 14 | steps[4].heading | 'Sew your own pieces'
+          'heading: Sew your own pieces' | 'heading: Sew your own piece' | step-unknown-near | 19 | 14 | steps[4].heading | 'Sew your own pieces'
           'heading: Sew your own pieces' | 'headign: Sew your own pieces' | field-unknown-near | 19 | 5 | steps[4].headign | 'heading'
           '    minutes: 35' | '    minutes: many' | want-whole-number | 20 | 14 | steps[4].minutes |
           'count: 8' | 'count: 0' | not-above | 38 | 12 | materials[0].count | '0'
           'cloth: b\\n    along' | 'cloth: c\\n    along' | slot-unknown | 45 | 12 | materials[1].cloth | 'a, b'
           'grain: course\\n  - what: Strips' | 'grain: corse\\n  - what: Strips' | choice-near | 42 | 12 | materials[0].grain | 'course'
           '- key: iron' | '- key: hair-and-cuffs' | key-twice | 78 | 10 | cautions[4].key |
-          '- key: iron' | '- key: Hot Iron' | pattern | 74 | 10 | cautions[2].key | 'seam-that-stretches'
+          '- key: iron' | '- key: Hot Iron' | pattern | 74 | 10 | cautions[2].key | 'hot-iron'
           'log: [cloth, grain' | 'log: [cloth, gain' | choice-near | 89 | 14 | log[1] | 'grain'
           'log: [cloth, grain' | 'log: [cloth, cloth, grain' | list-repeats | 89 | 6 | log |
           'log: [cloth, grain' | 'log: [cloth, weather, grain' | choice | 89 | 14 | log[1] |
-          'gauge_mm: 100' | 'gauge_mm: 10 cm' | want-number | 92 | 13 | measure.gauge_mm |
+          'gauge_mm: 100' | 'gauge_mm: 10 cm' | number-unit | 92 | 13 | measure.gauge_mm |
           'gauge_mm: 100' | 'gauge_mm: 1' | too-small | 92 | 13 | measure.gauge_mm | '10'
           'gauge_mm: 100' | 'gauge: 100' | field-unknown-near | 92 | 3 | measure.gauge | 'gauge_mm'
           'pull: firm' | 'pull: load' | field-missing | 91 | 1 | measure.load_g | 'load_g'

@@ -2,6 +2,8 @@ package walebook.lesson;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
@@ -13,7 +15,10 @@ import walebook.problem.Answer;
 import walebook.problem.Problem;
 import walebook.words.Words;
 
-/** Good packs bent at random: always a pack or problems in words, never a crash. */
+/**
+ * Good packs bent at random, two thousand times: always a pack or problems in words, no more of
+ * them than are told at once, never a crash.
+ */
 class FuzzPackTest {
   private static final ReadPack READ = new ReadPack();
   private static final Words WORDS = Words.english();
@@ -23,17 +28,19 @@ class FuzzPackTest {
           "!!x ", "|", ">", "%", "---\n", "...", "~", "null", "-1", "1e9", "0x10", "\u0000",
           "\u2028", "é", "![](", "](", "<b>", "| ", "## ", "```\n", "\\", "&#0;", "<!--", "]]>");
 
-  @RepeatedTest(5)
+  @RepeatedTest(10)
   void neverCrashes(RepetitionInfo round) {
     Random random = new Random(round.getCurrentRepetition());
-    IntStream.range(0, 80).forEach(i -> bend(random));
+    IntStream.range(0, 200).forEach(i -> bend(random));
   }
 
   private static void bend(Random random) {
-    Map<String, byte[]> files = GoodPack.files();
-    String file =
-        List.of("pack.yaml", "pack.yaml", "lesson.md", "held-or-gave.svg").get(random.nextInt(4));
-    String text = GoodPack.text(file);
+    String base = List.of("flat-on-rib", "two-cloths", GoodPack.NAME).get(random.nextInt(3));
+    Map<String, byte[]> files = base.equals(GoodPack.NAME) ? GoodPack.files() : base(base);
+    List<String> texts = files.keySet().stream().filter(each -> !each.endsWith(".png")).toList();
+    String any = texts.get(random.nextInt(texts.size()));
+    String file = random.nextBoolean() ? "pack.yaml" : any;
+    String text = new String(files.getOrDefault(file, new byte[0]), StandardCharsets.UTF_8);
     int changes = 1 + random.nextInt(4);
     for (int i = 0; i < changes; i++) {
       text = bent(text, random);
@@ -43,12 +50,21 @@ class FuzzPackTest {
       bytes[random.nextInt(bytes.length)] = (byte) random.nextInt(256);
     }
     files.put(file, bytes);
-    Answer<LessonPack> answer = READ.read(new PackBytes(GoodPack.NAME, files));
+    Answer<LessonPack> answer = READ.read(new PackBytes(base, files));
+    assertThat(answer.problems()).hasSizeLessThanOrEqualTo(PackLimits.PROBLEMS);
     for (Problem each : answer.problems()) {
       assertThat(WORDS.say(each)).doesNotContain("[problem.");
     }
     if (answer.isGood()) {
       assertThat(answer.value().plan().cellCount()).isPositive();
+    }
+  }
+
+  private static Map<String, byte[]> base(String name) {
+    try {
+      return BrokenPacks.base(name);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 

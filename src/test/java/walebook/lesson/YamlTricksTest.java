@@ -74,8 +74,8 @@ class YamlTricksTest {
     assertThat(codes("[1, 2]")).contains("pack.want-fields");
     assertThat(codes("a: 1\n---\nb: 2\n")).contains("pack.yaml-documents");
     assertThat(codes("[a]: 1\n")).contains("pack.yaml-key");
-    assertThat(codes("a: [1, 2\nb: 3")).containsExactly("pack.yaml");
-    assertThat(codes("a:\n\t- 1")).containsExactly("pack.yaml");
+    assertThat(codes("a: [1, 2\nb: 3")).containsExactly("pack.yaml-list");
+    assertThat(codes("a:\n\t- 1")).containsExactly("pack.yaml-tab");
     assertThat(codes("a: \u0007")).containsExactly("pack.yaml");
     assertThat(codes("minutes: .inf\n")).contains("pack.want-whole-number");
     assertThat(codes("minutes: 9999999999999999999999\n")).contains("pack.want-whole-number");

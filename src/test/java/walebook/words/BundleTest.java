@@ -41,6 +41,8 @@ class BundleTest {
           "desk.cloths.field.",
           "desk.decide.choice.",
           "desk.decide.field.",
+          "desk.lessons.check.",
+          "desk.lessons.setting.",
           "desk.pieces.fault.",
           "desk.pieces.field.",
           "desk.pieces.grade.",

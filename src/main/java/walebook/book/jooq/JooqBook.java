@@ -15,6 +15,7 @@ import walebook.book.Enrolments;
 import walebook.book.Garments;
 import walebook.book.Lessons;
 import walebook.book.Notes;
+import walebook.book.PackShelf;
 import walebook.book.Photos;
 import walebook.book.Pieces;
 import walebook.book.Shelf;
@@ -113,6 +114,11 @@ public final class JooqBook implements Book {
   @Override
   public Lessons lessons() {
     return new JooqLessons(access, clock);
+  }
+
+  @Override
+  public PackShelf packShelf() {
+    return new JooqPackShelf(access, clock);
   }
 
   @Override

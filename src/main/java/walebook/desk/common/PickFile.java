@@ -11,8 +11,11 @@ public interface PickFile {
     BOOK,
     WORKBOOK,
     PHOTO,
+    /** A zip, or the pack.yaml of a folder. */
     PACK,
-    PICTURE
+    PICTURE,
+    /** A folder to write into; opened, never saved. */
+    FOLDER
   }
 
   /** A file that exists, or null when nothing was chosen. */

@@ -21,6 +21,8 @@ public final class LessonsView extends BorderPane {
   private final Look look;
   private final LessonsViewModel model;
   private final PlanAgainViewModel planAgain;
+  private final ShelfViewModel shelf;
+  private final ShelfView shelfView;
 
   /** A view over a session; the look dresses the board that is shown large. */
   public LessonsView(Session session, Look look) {
@@ -29,6 +31,14 @@ public final class LessonsView extends BorderPane {
     this.model = new LessonsViewModel(session);
     this.planAgain = new PlanAgainViewModel(session);
     model.partProperty().addListener((from, old, now) -> planAgain.forget());
+    this.shelf = new ShelfViewModel(session);
+    this.shelfView = new ShelfView(words, look, shelf, session.clock().getZone());
+    shelf.checkedProperty().addListener((from, old, now) -> show());
+    shelf.taughtProperty().addListener((from, old, now) -> show());
+    shelf.writingProperty().addListener((from, old, now) -> show());
+    shelf.shelved().addListener((Observable change) -> listChanged());
+    shelf.unread().addListener((Observable change) -> listChanged());
+    shelf.drafts().addListener((Observable change) -> listChanged());
     model.partProperty().addListener((from, old, now) -> show());
     model.planProperty().addListener((from, old, now) -> show());
     model.loadedProperty().addListener((from, old, now) -> show());
@@ -37,13 +47,26 @@ public final class LessonsView extends BorderPane {
     show();
   }
 
+  /** Keeps what is being typed; called before the book is closed. */
+  public void rest() {
+    shelf.rest();
+  }
+
   private void listChanged() {
+    if (shelfView.isWhole()) {
+      return;
+    }
     if (model.partProperty().get() == LessonsViewModel.Part.LIST) {
       show();
     }
   }
 
   private void show() {
+    Node own = shelfView.whole();
+    if (own != null) {
+      setCenter(own);
+      return;
+    }
     LessonPack pack = model.packProperty().get();
     ReadLessons.ClassPlan plan = model.planProperty().get();
     LessonsViewModel.Part part = model.partProperty().get();
@@ -73,8 +96,17 @@ public final class LessonsView extends BorderPane {
               ? Texts.text(words.say("desk.lessons.none-taken"), "soft")
               : new TakenTable(words, model));
     }
+    parts.addAll(shelfView.list(model));
     parts.add(Texts.section(words.say("desk.lessons.packs")));
-    model.packs().forEach(each -> parts.add(new PackCard(words, each, model)));
+    model
+        .packs()
+        .forEach(
+            each ->
+                parts.add(
+                    new PackCard(
+                        words, each, model, shelfView.actions(each).toArray(Node[]::new))));
+    frame.context(shelfView.add());
+    frame.notice().noticeProperty().bind(shelf.noticeProperty());
     return frame.work(parts.toArray(Node[]::new));
   }
 
@@ -132,7 +164,7 @@ public final class LessonsView extends BorderPane {
         new PlaceFrame(words, words.say("desk.lessons.plan.title", plan.lesson().title()))
             .lesser(typeIn(plan))
             .lesser(TeachButton.lesson(model.session(), look, plan.lesson(), planAgain::say))
-            .context(back())
+            .context(asTaught(plan), back())
             .work(new PlanPane(words, plan, model.session().tables()));
     frame.notice().noticeProperty().bind(planAgain.noticeProperty());
     if (plan.fairness() == null) {
@@ -147,6 +179,13 @@ public final class LessonsView extends BorderPane {
     Button typeIn = new Button(words.say("desk.lessons.type-in"));
     typeIn.setOnAction(pressed -> model.typeIn(plan.lesson().id()));
     return typeIn;
+  }
+
+  private Button asTaught(ReadLessons.ClassPlan plan) {
+    Button read = new Button(words.say("desk.lessons.read-as-taught"));
+    read.getStyleClass().add("quiet");
+    read.setOnAction(pressed -> shelf.readTaught(plan.lesson()));
+    return read;
   }
 
   private Button back() {

@@ -2,6 +2,7 @@ package walebook.desk.lessons;
 
 import java.util.ArrayList;
 import java.util.List;
+import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import walebook.desk.common.FieldGroup;
 import walebook.desk.common.PickedField;
@@ -37,6 +38,20 @@ final class TakeUpPane extends VBox {
       if (cloths.isEmpty()) {
         which.below(Texts.text(words.say("desk.lessons.take-up.no-cloths"), "caution"));
       }
+      Label unmeasured = Texts.text("", "caution");
+      unmeasured
+          .textProperty()
+          .bind(
+              model
+                  .unmeasuredProperty()
+                  .map(
+                      names ->
+                          names.isEmpty()
+                              ? ""
+                              : words.say("desk.lessons.take-up.unmeasured", names)));
+      unmeasured.visibleProperty().bind(model.unmeasuredProperty().isNotEmpty());
+      unmeasured.managedProperty().bind(unmeasured.visibleProperty());
+      which.below(unmeasured);
       getChildren().add(which);
     }
   }

@@ -3,19 +3,26 @@ package walebook.desk.lessons;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
 import walebook.act.lesson.TakeUpLesson;
 import walebook.desk.common.FormFields;
 import walebook.desk.common.Session;
 import walebook.lesson.LessonPack;
+import walebook.lesson.PiecesPlan;
 import walebook.lesson.Plan;
 import walebook.problem.Place;
 import walebook.problem.Problem;
+import walebook.record.Cloth;
 import walebook.record.Lesson;
 import walebook.record.SchoolClass;
 
@@ -29,6 +36,8 @@ public final class TakeUpViewModel {
   private final TakeUpLesson act;
   private final Consumer<Lesson> taken;
   private final FormFields fields;
+  private final ReadOnlyStringWrapper unmeasured =
+      new ReadOnlyStringWrapper(this, "unmeasured", "");
 
   /**
    * A form for a pack.
@@ -42,8 +51,40 @@ public final class TakeUpViewModel {
     Clock clock = session.clock();
     this.act = new TakeUpLesson(session.book(), clock);
     Stream<String> slots = pack.plan().cloths().stream().map(each -> CLOTH + each.slot());
-    fields = new FormFields(() -> {}, Stream.concat(Stream.of(ON), slots).toArray(String[]::new));
+    fields =
+        new FormFields(
+            this::lookForReadings, Stream.concat(Stream.of(ON), slots).toArray(String[]::new));
     fields.put(Map.of(ON, LocalDate.now(clock).toString()));
+  }
+
+  /** Names of the chosen cloths that nobody measured yet, while that matters; else empty. */
+  public ReadOnlyStringProperty unmeasuredProperty() {
+    return unmeasured.getReadOnlyProperty();
+  }
+
+  private void lookForReadings() {
+    if (!(pack.plan() instanceof PiecesPlan)) {
+      return;
+    }
+    Set<UUID> chosen = new LinkedHashSet<>();
+    for (Plan.ClothSlot slot : pack.plan().cloths()) {
+      String id = fields.text(CLOTH + slot.slot());
+      if (!id.isEmpty()) {
+        chosen.add(UUID.fromString(id));
+      }
+    }
+    session.run(
+        progress -> {
+          List<String> names = new ArrayList<>();
+          for (UUID id : chosen) {
+            Cloth cloth = session.book().cloths().find(id);
+            if (cloth != null && session.book().clothLog().readingsOf(id).isEmpty()) {
+              names.add(cloth.name());
+            }
+          }
+          return String.join(", ", names);
+        },
+        unmeasured::set);
   }
 
   public LessonPack pack() {

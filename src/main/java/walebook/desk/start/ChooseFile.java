@@ -2,6 +2,7 @@ package walebook.desk.start;
 
 import java.io.File;
 import java.nio.file.Path;
+import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
 import javafx.stage.Window;
 import org.jspecify.annotations.Nullable;
@@ -21,6 +22,9 @@ final class ChooseFile implements PickFile {
 
   @Override
   public @Nullable Path open(Kind kind) {
+    if (kind == Kind.FOLDER) {
+      return folder();
+    }
     return remembered(chooser(kind).showOpenDialog(owner));
   }
 
@@ -29,6 +33,18 @@ final class ChooseFile implements PickFile {
     FileChooser chooser = chooser(kind);
     chooser.setInitialFileName(name);
     return remembered(chooser.showSaveDialog(owner));
+  }
+
+  private @Nullable Path folder() {
+    DirectoryChooser chooser = new DirectoryChooser();
+    if (lastFolder != null && lastFolder.isDirectory()) {
+      chooser.setInitialDirectory(lastFolder);
+    }
+    File folder = chooser.showDialog(owner);
+    if (folder != null) {
+      lastFolder = folder;
+    }
+    return folder == null ? null : folder.toPath();
   }
 
   private FileChooser chooser(Kind kind) {
@@ -48,9 +64,10 @@ final class ChooseFile implements PickFile {
       case PHOTO ->
           new FileChooser.ExtensionFilter(
               words.say("desk.start.kind.photo"), "*.jpg", "*.jpeg", "*.png");
-      case PACK -> new FileChooser.ExtensionFilter(words.say("desk.start.kind.pack"), "*.yaml");
       case PICTURE ->
           new FileChooser.ExtensionFilter(words.say("desk.start.kind.picture"), "*.svg");
+      case PACK, FOLDER ->
+          new FileChooser.ExtensionFilter(words.say("desk.start.kind.pack"), "*.zip", "pack.yaml");
     };
   }
 

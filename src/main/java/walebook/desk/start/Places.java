@@ -9,6 +9,7 @@ import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
+import org.jspecify.annotations.Nullable;
 import walebook.act.classroom.ExportTerm;
 import walebook.desk.classroom.ClassroomView;
 import walebook.desk.cloths.ClothsView;
@@ -49,6 +50,7 @@ final class Places {
   private final Unit lengthUnit;
   private final PiecesViewModel pieces;
   private final TypeInViewModel typing;
+  private @Nullable LessonsView lessons;
 
   /**
    * Makes the places.
@@ -76,7 +78,7 @@ final class Places {
             "decide",
             "desk.start.place.decide",
             () -> new DecideView(session, look, lengthUnit)),
-        entry(5, "lessons", "desk.start.place.lessons", () -> new LessonsView(session, look)),
+        entry(5, "lessons", "desk.start.place.lessons", this::lessons),
         entry(6, "class", "desk.start.place.class", this::classroom),
         entry(7, "term", "desk.start.place.term", this::term),
         entry(8, "settings", "desk.start.place.settings", () -> new SettingsView(session)));
@@ -97,6 +99,9 @@ final class Places {
   void rest() {
     pieces.rest();
     typing.rest();
+    if (lessons != null) {
+      lessons.rest();
+    }
   }
 
   private PlaceEntry entry(int digit, String key, String title, Supplier<? extends Node> view) {
@@ -109,6 +114,12 @@ final class Places {
 
   private Node today() {
     return new TodayView(words, new TodayViewModel(session));
+  }
+
+  private Node lessons() {
+    LessonsView made = new LessonsView(session, look);
+    lessons = made;
+    return made;
   }
 
   private Node classroom() {
