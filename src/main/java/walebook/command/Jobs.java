@@ -15,6 +15,7 @@ final class Jobs {
     all.addAll(ClothJobs.all());
     all.addAll(CompareJobs.all());
     all.addAll(ExportJobs.all());
+    all.addAll(PrintJobs.all());
     all.addAll(WorkJobs.all());
     all.addAll(PackJobs.all());
     return all;

@@ -11,12 +11,12 @@ import java.nio.file.StandardCopyOption;
 import java.util.UUID;
 
 /** A file that appears whole or not at all: written beside its place, then moved there. */
-final class WholeFile {
+public final class WholeFile {
   private WholeFile() {}
 
   /** What writes the content. */
   @FunctionalInterface
-  interface Content {
+  public interface Content {
     void to(OutputStream out) throws IOException;
   }
 
@@ -24,7 +24,7 @@ final class WholeFile {
    * Writes a file in the place of one that may be there. On any trouble what was there stays and
    * nothing else is left behind.
    */
-  static void write(Path file, Content content) throws IOException {
+  public static void write(Path file, Content content) throws IOException {
     Path absolute = file.toAbsolutePath();
     Path part = absolute.resolveSibling("." + UUID.randomUUID() + ".part");
     try {
