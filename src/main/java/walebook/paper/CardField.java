@@ -8,11 +8,17 @@ import java.util.List;
  * @param label as the form calls it
  * @param filled what the plan asks for; empty to be written by hand
  * @param boxes what can be ticked where nothing is filled in; empty for a blank
+ * @param unit of what is written; empty for none
  * @param share of the card's width, in twelfths
  * @param first whether a new group of the form begins with it
  */
 public record CardField(
-    String label, String filled, List<String> boxes, int share, boolean first) {
+    String label,
+    String filled,
+    List<String> boxes,
+    String unit,
+    int share,
+    boolean first) {
   /** How many shares make the card's width. */
   public static final int WHOLE = 12;
 

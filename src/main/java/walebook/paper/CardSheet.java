@@ -19,7 +19,7 @@ final class CardSheet {
     if (cards.isEmpty()) {
       Ink ink = sheets.page();
       Type type = Type.BODY;
-      ink.text(Flow.MARGIN, Flow.MARGIN + type.ascentMm(), words.say("paper.no-pieces"), type);
+      ink.text(Flow.MARGIN, Flow.MARGIN + type.ascentMm(), words.say("paper.cards.none"), type);
     }
     double wide = sheets.widthMm() / 2;
     double high = sheets.heightMm() / 2;
@@ -103,6 +103,9 @@ final class CardSheet {
     double labelBase = y + label.ascentMm() + 0.1;
     ink.text(x, labelBase, Wrap.cut(ink, field.label(), label, wide), label);
     double base = y + high - 1;
+    if (!field.unit().isEmpty()) {
+      ink.end(x + wide, base, field.unit(), label);
+    }
     if (!field.filled().isEmpty()) {
       Type type = fitting(ink, field.filled(), wide);
       ink.text(x, base, Wrap.cut(ink, field.filled(), type, wide), type);

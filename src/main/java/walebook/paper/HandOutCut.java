@@ -6,7 +6,7 @@ import java.util.List;
  * How much of a lesson goes on its page, and how large.
  *
  * @param points of the text
- * @param pictureMm height of a picture at most
+ * @param pictureMm height of the row of pictures at most
  * @param pictures how many at most
  * @param sentences of a step's text
  * @param items of any list
@@ -19,20 +19,26 @@ record HandOutCut(
   /** From everything at a good size to what fits whatever the pack says. */
   static final List<HandOutCut> RICHEST_FIRST =
       List.of(
-          new HandOutCut(9.5, 26, ALL, 2, ALL, 4000),
-          new HandOutCut(9, 24, ALL, 2, ALL, 4000),
-          new HandOutCut(8.5, 21, ALL, 1, ALL, 4000),
-          new HandOutCut(8, 18, ALL, 1, ALL, 4000),
-          new HandOutCut(8, 15, ALL, 1, ALL, 4000),
-          new HandOutCut(8, 15, 3, 1, 5, 400),
-          new HandOutCut(8, 14, 2, 1, 4, 200),
-          new HandOutCut(8, 12, 1, 1, 3, 120),
+          new HandOutCut(9.5, 46, ALL, 2, ALL, 4000),
+          new HandOutCut(9, 42, ALL, 2, ALL, 4000),
+          new HandOutCut(8.5, 40, ALL, 1, ALL, 4000),
+          new HandOutCut(8, 36, ALL, 1, ALL, 4000),
+          new HandOutCut(8, 30, ALL, 1, ALL, 4000),
+          new HandOutCut(8, 30, 4, 1, 5, 400),
+          new HandOutCut(8, 26, 4, 1, 4, 400),
+          new HandOutCut(8, 24, 3, 1, 4, 200),
+          new HandOutCut(8, 26, 2, 1, 3, 160),
           new HandOutCut(8, 12, 0, 0, 2, 80),
           new HandOutCut(8, 12, 0, 0, 1, 60));
 
   /** Whether anything but size is given up. */
   boolean shortens() {
     return pictures < ALL || items < ALL;
+  }
+
+  /** Whether every caution stands there whole. */
+  boolean keepsCautions() {
+    return items > 2;
   }
 
   /** The beginning of a text, to the end of a sentence where one fits. */
@@ -61,6 +67,11 @@ record HandOutCut(
 
   /** As many of a list as are kept. */
   <T> List<T> some(List<T> list) {
-    return list.subList(0, Math.min(items, list.size()));
+    return some(list, 1);
+  }
+
+  /** So many times as many. */
+  <T> List<T> some(List<T> list, int times) {
+    return list.subList(0, Math.min(times * items, list.size()));
   }
 }

@@ -21,7 +21,7 @@ import walebook.words.Words;
  */
 final class HandOutPage {
   private static final double GUTTER = 6;
-  private static final double STEPS = 0.58;
+  private static final double STEPS = 0.6;
 
   private final Sheets sheets;
   private final LessonPack pack;
@@ -29,7 +29,6 @@ final class HandOutPage {
   private final HandOutCut cut;
   private final Type body;
   private final Type strong;
-  private int pictures;
 
   private HandOutPage(Sheets sheets, LessonPack pack, Words words, HandOutCut cut) {
     this.sheets = sheets;
@@ -67,9 +66,12 @@ final class HandOutPage {
     head.text(words.say("paper.hand-out.minutes", pack.about().minutes()), body);
     head.rule(Ink.THICK);
     head.skip(1);
+    pictures(head);
     double top = head.y();
     double wide = (full - GUTTER) * STEPS;
-    steps(new Flow(sheets, Flow.MARGIN, wide, top));
+    Flow main = new Flow(sheets, Flow.MARGIN, wide, top);
+    steps(main);
+    figures(main);
     aside(new Flow(sheets, Flow.MARGIN + wide + GUTTER, full - GUTTER - wide, top));
     String foot = words.say(cut.shortens() ? "paper.hand-out.shortened" : "paper.hand-out.whole");
     Flow.feet(sheets, foot, words);
@@ -101,7 +103,7 @@ final class HandOutPage {
         .orElse(0);
   }
 
-  /** The first paragraph's beginning, what is numbered, and the pictures. */
+  /** The first paragraph's beginning, and what is numbered. */
   private void step(Flow flow, LessonText.Step step) throws IOException {
     boolean said = cut.sentences() == 0;
     for (Block block : step.blocks()) {
@@ -113,8 +115,6 @@ final class HandOutPage {
         for (List<Block> item : cut.some(list.items())) {
           flow.item(letter(number++), cut.beginning(plain(item)), body);
         }
-      } else if (block instanceof Block.Picture picture) {
-        picture(flow, picture);
       }
     }
   }
@@ -132,20 +132,49 @@ final class HandOutPage {
     return "";
   }
 
-  private void picture(Flow flow, Block.Picture picture) throws IOException {
-    if (pictures >= cut.pictures()) {
+  /** All pictures in a row of one height, each under the number of its step. */
+  private void pictures(Flow flow) throws IOException {
+    List<Shown> row = shown();
+    if (row.isEmpty()) {
       return;
     }
-    PDImageXObject image = image(picture.shownFile());
-    if (image == null) {
-      return;
+    double ratios = row.stream().mapToDouble(Shown::ratio).sum();
+    double gaps = GUTTER * (row.size() - 1);
+    double high = Math.min(cut.pictureMm(), (flow.width() - gaps) / ratios);
+    flow.need(high + body.leadingMm() + 2);
+    double x = flow.left();
+    for (Shown each : row) {
+      String says = words.say("paper.hand-out.picture", each.step());
+      flow.ink().text(x, flow.y() + body.ascentMm(), says, strong);
+      flow.ink()
+          .image(each.image(), x, flow.y() + body.leadingMm(), high * each.ratio(), high);
+      x += high * each.ratio() + GUTTER;
     }
-    pictures++;
-    double ratio = (double) image.getWidth() / image.getHeight();
-    double high = Math.min(cut.pictureMm(), flow.width() / ratio);
-    flow.need(high + 1);
-    flow.ink().image(image, flow.left(), flow.y() + 0.5, high * ratio, high);
-    flow.skip(high + 1);
+    flow.skip(high + body.leadingMm() + 2);
+  }
+
+  /** A picture and the number of the step that shows it. */
+  private record Shown(PDImageXObject image, int step) {
+    double ratio() {
+      return (double) image.getWidth() / image.getHeight();
+    }
+  }
+
+  private List<Shown> shown() {
+    List<Shown> shown = new ArrayList<>();
+    int nth = 0;
+    for (LessonText.Step step : pack.text().steps()) {
+      nth++;
+      for (Block block : step.blocks()) {
+        if (block instanceof Block.Picture picture && shown.size() < cut.pictures()) {
+          PDImageXObject image = image(picture.shownFile());
+          if (image != null) {
+            shown.add(new Shown(image, nth));
+          }
+        }
+      }
+    }
+    return shown;
   }
 
   private @Nullable PDImageXObject image(String file) {
@@ -159,14 +188,29 @@ final class HandOutPage {
 
   private void aside(Flow flow) throws IOException {
     list(flow, "paper.hand-out.aims", pack.teaching().aims());
-    list(
-        flow,
-        "paper.hand-out.cautions",
-        pack.teaching().cautions().stream().map(LessonPack.PackCaution::says).toList());
-    flow.text(words.say("paper.hand-out.local-rules"), body);
+    cautions(flow);
     list(flow, "paper.hand-out.plan", plan());
-    list(
-        flow, "paper.hand-out.success", pack.success().stream().map(Success::says).toList());
+    list(flow, "paper.hand-out.success", pack.success().stream().map(Success::says).toList());
+  }
+
+  /** Cautions are the last thing to be shortened, and then it is said beside them. */
+  private void cautions(Flow flow) throws IOException {
+    List<String> all =
+        pack.teaching().cautions().stream().map(LessonPack.PackCaution::says).toList();
+    if (cut.keepsCautions()) {
+      flow.heading(words.say("paper.hand-out.cautions"), strong.at(cut.points() + 2));
+      for (String each : all) {
+        flow.item("!", each, body);
+      }
+    } else {
+      list(flow, "paper.hand-out.cautions", all);
+      flow.text(words.say("paper.hand-out.more-cautions"), strong);
+    }
+    flow.text(words.say("paper.hand-out.local-rules"), body);
+    flow.skip(1);
+  }
+
+  private void figures(Flow flow) throws IOException {
     List<String> figures = new ArrayList<>();
     for (LessonPack.Figure each : pack.teaching().figures()) {
       figures.add(words.say("paper.hand-out.figure", each.says(), each.source()));
@@ -198,7 +242,7 @@ final class HandOutPage {
       return;
     }
     flow.heading(words.say(headingKey), strong.at(cut.points() + 2));
-    for (String each : cut.some(points)) {
+    for (String each : cut.some(points, 2)) {
       flow.item("•", cut.shortened(each), body);
     }
     flow.skip(1);

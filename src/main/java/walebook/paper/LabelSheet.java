@@ -8,8 +8,9 @@ import walebook.words.Words;
 /** Labels for test pieces. */
 final class LabelSheet {
   private static final double PAD = 1.8;
-  private static final double MOST_QR = 20;
+  private static final double MOST_QR = 22;
   private static final double ARROW = 4.2;
+  private static final double LOW = 30;
 
   private LabelSheet() {}
 
@@ -47,21 +48,22 @@ final class LabelSheet {
       Ink ink, PieceSlip slip, double x, double y, LabelGrid grid, Words words)
       throws IOException {
     double high = grid.heightMm() - 2 * PAD;
-    double qr = Math.min(MOST_QR, Math.min(high - ARROW, grid.widthMm() * 0.38));
-    double right = x + grid.widthMm() - PAD;
-    QrInk.draw(ink, slip.code(), right - qr, y + PAD - 0.6, qr);
-    double room = grid.widthMm() - 2 * PAD - qr - 0.6;
+    // The square's quiet zone is the label's margin at the same time.
+    double qr = Math.min(MOST_QR, Math.min(high - ARROW + PAD, grid.widthMm() * 0.42));
+    double left = x + grid.widthMm() - qr;
+    QrInk.draw(ink, slip.code(), left, y, qr);
+    double room = grid.widthMm() - PAD - qr;
     double top = y + PAD;
     double bottom = y + grid.heightMm() - PAD;
     Type code = code(ink, slip.spoken(), room, high);
     ink.text(x + PAD, top + code.ascentMm() * 0.85, slip.spoken(), code);
     top += code.leadingMm() * 0.92;
-    grain(ink, slip, right - qr, bottom - ARROW / 2, qr);
-    lines(ink, slip, words, x + PAD, top, room, bottom);
+    grain(ink, slip, left + 1, bottom - ARROW / 2, qr - 1 - PAD / 2);
+    lines(ink, slip, grid.heightMm() < LOW, words, x + PAD, top, room, bottom);
   }
 
   private static Type code(Ink ink, String code, double room, double high) throws IOException {
-    double points = Math.min(20, high * 0.62);
+    double points = Math.min(20, high * 0.625);
     Type type = new Type(points, true);
     double wide = ink.width(code, type);
     return wide <= room ? type : type.at(points * room / wide);
@@ -69,17 +71,24 @@ final class LabelSheet {
 
   /** The student on one line, then the settings, then the machine on the last line. */
   private static void lines(
-      Ink ink, PieceSlip slip, Words words, double x, double top, double room, double bottom)
+      Ink ink,
+      PieceSlip slip,
+      boolean brief,
+      Words words,
+      double x,
+      double top,
+      double room,
+      double bottom)
       throws IOException {
     Type type = Type.SMALL;
-    double step = type.leadingMm() * 0.95;
-    int most = (int) Math.floor((bottom - top + 0.3) / step);
+    double step = type.leadingMm() * 0.9;
+    int most = (int) Math.floor((bottom - top + 0.6) / step);
     double y = top;
     String who = slip.control() ? words.say("paper.label.control", slip.who()) : slip.who();
     ink.text(x, y + type.ascentMm(), Wrap.cut(ink, who, Type.SMALL_STRONG, room), Type.SMALL_STRONG);
     y += step;
     int left = most - 2;
-    for (String what : slip.what()) {
+    for (String what : brief ? slip.brief() : slip.what()) {
       for (String line : Wrap.lines(ink, what, type, room, left)) {
         ink.text(x, y + type.ascentMm(), line, type);
         y += step;
@@ -103,7 +112,7 @@ final class LabelSheet {
     } else {
       ink.arrow(at - slope, middle + half, at + slope, middle - half, 0.45);
     }
-    String says = Wrap.cut(ink, slip.grainSays(), Type.SMALL, wide - ARROW - 1.2);
+    String says = Wrap.cut(ink, slip.grainSays(), Type.SMALL, wide - ARROW);
     ink.text(at + half + 0.8, middle + 1.0, says, Type.SMALL);
   }
 }

@@ -56,7 +56,7 @@ final class TermPages {
         PaperTable.filling(
             flow,
             List.of(
-                PaperTable.Column.of(words.say("paper.term.code"), 17),
+                PaperTable.Column.of(words.say("paper.term.code"), 20),
                 PaperTable.Column.of(words.say("paper.term.sewn"), 21),
                 PaperTable.Column.of(words.say("paper.term.cloth"), 36),
                 PaperTable.Column.of(words.say("paper.term.settings"), 42),

@@ -8,8 +8,8 @@ import walebook.words.Words;
 final class WallGridPages {
   private static final double NAME = 44;
   private static final double LEAST_CELL = 18;
-  private static final double MOST_CELL = 40;
-  private static final double LEAST_ROW = 14;
+  private static final double MOST_CELL = 60;
+  private static final double LEAST_ROW = 12.5;
   private static final double MOST_ROW = 20;
 
   private final Sheets sheets;

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import walebook.act.piece.PieceField;
 import walebook.paper.CardField;
 import walebook.quantity.Show;
+import walebook.quantity.Unit;
 import walebook.record.Needle;
 import walebook.record.PieceAsked;
 import walebook.record.PlannedPiece;
@@ -71,8 +72,7 @@ final class CardWording {
 
   /** The form's label. */
   String label(PieceField field) {
-    String label = words.say("desk.pieces.field." + field.key());
-    return field.kind() == PieceField.Kind.LENGTH ? words.say("act.print.in-mm", label) : label;
+    return words.say("desk.pieces.field." + field.key());
   }
 
   CardField field(PieceField field, boolean first) {
@@ -82,7 +82,12 @@ final class CardWording {
             || field == PieceField.GAUGE
             || field == PieceField.GRADE;
     return new CardField(
-        label(field), filled(field), boxes(field), SHARES.getOrDefault(field, 3), group);
+        label(field),
+        filled(field),
+        boxes(field),
+        field.kind() == PieceField.Kind.LENGTH ? Unit.MM.sign() : "",
+        SHARES.getOrDefault(field, 3),
+        group);
   }
 
   /** What the plan asks for; empty for what is written by hand. */

@@ -9,7 +9,6 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import walebook.act.piece.MyPlan;
 import walebook.book.Book;
-import walebook.compare.Names;
 import walebook.record.Lesson;
 import walebook.record.SchoolClass;
 import walebook.record.Student;
@@ -30,7 +29,7 @@ final class GatherPieces {
     this.scope = scope;
     this.called =
         new CallStudents(book.enrolments().studentsOf(scope.classId()), scope.naming(), words);
-    this.wording = new PieceWording(words, tables, Names.of(book, true));
+    this.wording = new PieceWording(words, tables, book);
     this.lessons =
         book.lessons().of(scope.classId()).stream()
             .collect(Collectors.toMap(Lesson::id, each -> each));

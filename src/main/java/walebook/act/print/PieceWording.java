@@ -3,10 +3,12 @@ package walebook.act.print;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import walebook.book.Book;
 import walebook.compare.Names;
 import walebook.paper.PieceSlip;
 import walebook.quantity.Show;
 import walebook.record.Grain;
+import walebook.record.Machine;
 import walebook.record.MachineKind;
 import walebook.record.Method;
 import walebook.record.Needle;
@@ -24,11 +26,13 @@ final class PieceWording {
   private final Words words;
   private final SharedTables tables;
   private final Names names;
+  private final List<Machine> machines;
 
-  PieceWording(Words words, SharedTables tables, Names names) {
+  PieceWording(Words words, SharedTables tables, Book book) {
     this.words = words;
     this.tables = tables;
-    this.names = names;
+    this.names = Names.of(book, true);
+    this.machines = book.machines().all();
   }
 
   PieceSlip slip(PieceLine line, String who) {
@@ -36,8 +40,17 @@ final class PieceWording {
     what.add(settings(line));
     what.add(cloth(line));
     what.removeIf(String::isEmpty);
+    List<String> brief = new ArrayList<>(List.of(brief(line), cloth(line)));
+    brief.removeIf(String::isEmpty);
     return new PieceSlip(
-        line.code(), who, what, machine(line), grain(line), grainSays(grain(line)), line.control());
+        line.code(),
+        who,
+        what,
+        brief,
+        machine(line),
+        grain(line),
+        grainWord(grain(line)),
+        line.control());
   }
 
   String cloth(PieceLine line) {
@@ -126,6 +139,31 @@ final class PieceWording {
         : words.say("act.print.stitch-length", name, step);
   }
 
+  /** The stitch and its dials alone, as short as can be. */
+  private String brief(PieceLine line) {
+    TestPiece logged = line.logged();
+    PlannedPiece planned = line.planned();
+    if (logged != null) {
+      Setting set = logged.setting();
+      return brief(set.stitchType(), set.dialWidth(), set.dialLength());
+    }
+    return planned == null
+        ? ""
+        : brief(
+            planned.asked().stitchType(),
+            planned.asked().dialWidth(),
+            planned.asked().dialLength());
+  }
+
+  private String brief(String key, @Nullable Double width, @Nullable Double length) {
+    StitchType type = type(key);
+    if (width == null || length == null || type == null || !type.hasWidth()) {
+      return stitch(key, width, length);
+    }
+    String name = type.name().replaceAll(" \\(.*", "");
+    return words.say("act.print.brief", name, Show.upTo(width, 2), Show.upTo(length, 2));
+  }
+
   @Nullable StitchType type(String key) {
     return tables.stitchTypes().stream()
         .filter(each -> each.key().equals(key))
@@ -136,8 +174,10 @@ final class PieceWording {
   /** The machine it was sewn on; a blank where that is not known yet. */
   private String machine(PieceLine line) {
     TestPiece logged = line.logged();
-    if (logged != null && logged.setting().machineId() != null) {
-      return words.say("act.print.machine", names.of(logged.setting().machineId()));
+    for (Machine each : machines) {
+      if (logged != null && each.id().equals(logged.setting().machineId())) {
+        return words.say("act.print.machine", each.number());
+      }
     }
     PlannedPiece planned = line.planned();
     MachineKind kind =
@@ -158,6 +198,15 @@ final class PieceWording {
       return logged.cloth().grain();
     }
     return planned == null ? Grain.COURSE : planned.asked().grain();
+  }
+
+  /** The seam's direction in one word, beside the arrow. */
+  private String grainWord(Grain grain) {
+    return switch (grain) {
+      case WALE -> words.say("act.print.grain-wale");
+      case COURSE -> words.say("act.print.grain-course");
+      case BIAS -> words.say("act.print.grain-bias");
+    };
   }
 
   String grainSays(Grain grain) {

@@ -12,7 +12,6 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import walebook.act.decide.AnswerGarment;
 import walebook.book.Book;
-import walebook.compare.Names;
 import walebook.drawing.BandPicture;
 import walebook.drawing.Drawing;
 import walebook.drawing.PatternPiecePicture;
@@ -123,7 +122,7 @@ public final class PrintGarment {
   }
 
   private String stitch(GarmentSheet sheet) {
-    PieceWording wording = new PieceWording(words, tables, Names.of(book, true));
+    PieceWording wording = new PieceWording(words, tables, book);
     StitchChoice stitch = sheet.sewing().stitch();
     return wording.stitch(stitch.stitchType(), stitch.dialWidth(), stitch.dialLength());
   }
