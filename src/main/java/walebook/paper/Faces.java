@@ -2,7 +2,9 @@ package walebook.paper;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -28,6 +30,8 @@ final class Faces {
   private final List<Face> regular = new ArrayList<>();
   private final List<Face> bold = new ArrayList<>();
   private final Set<Integer> lacking = new TreeSet<>();
+  private final Map<String, Double> widths = new HashMap<>();
+  private final Map<String, Double> boldWidths = new HashMap<>();
 
   Faces(PDDocument document) {
     regular.add(new Face(document, OWN + "400Regular.ttf", false));
@@ -54,6 +58,20 @@ final class Faces {
       }
     }
     return null;
+  }
+
+  /** The width of a text at a size of one point, in points; words come back often. */
+  double width(String text, boolean heavy) throws IOException {
+    Map<String, Double> known = heavy ? boldWidths : widths;
+    Double width = known.get(text);
+    if (width == null) {
+      width = 0.0;
+      for (SetText each : new SplitText(this, heavy).of(text)) {
+        width += each.width();
+      }
+      known.put(text, width);
+    }
+    return width;
   }
 
   /** Whether every letter of a text can be printed. */

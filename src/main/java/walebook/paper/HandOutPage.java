@@ -87,7 +87,8 @@ final class HandOutPage {
       String says =
           minutes == 0 ? heading : words.say("paper.hand-out.step", heading, minutes);
       flow.item(++nth + ".", says, strong);
-      if (nth > 3 * cut.items()) {
+      // What runs over is drawn again, smaller: no need to finish it.
+      if (nth > 3 * cut.items() || sheets.count() > 1) {
         return;
       }
       step(flow, step);

@@ -144,11 +144,7 @@ final class Ink {
 
   /** The width of a text in mm. */
   double width(String text, Type type) throws IOException {
-    double width = 0;
-    for (SetText each : new SplitText(faces, type.bold()).of(text)) {
-      width += each.width();
-    }
-    return mm(width * type.points());
+    return mm(faces.width(text, type.bold()) * type.points());
   }
 
   /** Sets a text with its left end and base line there. */

@@ -8,19 +8,31 @@ import java.util.Locale;
 
 /** Breaks text into lines that fit a width. */
 final class Wrap {
-  private Wrap() {}
+  private final Ink ink;
+  private final Type type;
+  private final double widthMm;
+  private final double space;
+  private final List<String> lines = new ArrayList<>();
+  private final StringBuilder line = new StringBuilder();
+  private double used;
+
+  private Wrap(Ink ink, Type type, double widthMm) throws IOException {
+    this.ink = ink;
+    this.type = type;
+    this.widthMm = widthMm;
+    this.space = ink.width(" ", type);
+  }
 
   /** The lines of a text; a word that is too long by itself is broken between letters. */
   static List<String> lines(Ink ink, String text, Type type, double widthMm) throws IOException {
-    List<String> lines = new ArrayList<>();
+    Wrap wrap = new Wrap(ink, type, widthMm);
     for (String part : text.split("\\R", -1)) {
-      StringBuilder line = new StringBuilder();
       for (String word : part.strip().split("\\s+", -1)) {
-        add(ink, word, type, widthMm, line, lines);
+        wrap.add(word);
       }
-      lines.add(line.toString());
+      wrap.end();
     }
-    return lines;
+    return wrap.lines;
   }
 
   /** At most so many lines, the last ending in an ellipsis where something is left out. */
@@ -52,30 +64,35 @@ final class Wrap {
     return "";
   }
 
-  private static void add(
-      Ink ink, String word, Type type, double widthMm, StringBuilder line, List<String> lines)
-      throws IOException {
-    String longer = line.isEmpty() ? word : line + " " + word;
-    if (ink.width(longer, type) <= widthMm) {
-      line.setLength(0);
-      line.append(longer);
+  private void add(String word) throws IOException {
+    double wide = ink.width(word, type);
+    if (!line.isEmpty() && used + space + wide <= widthMm) {
+      line.append(' ').append(word);
+      used += space + wide;
       return;
     }
     if (!line.isEmpty()) {
-      lines.add(line.toString());
-      line.setLength(0);
+      end();
     }
-    if (ink.width(word, type) <= widthMm) {
+    if (wide <= widthMm) {
       line.append(word);
+      used = wide;
       return;
     }
     for (String cluster : clusters(word)) {
-      if (!line.isEmpty() && ink.width(line + cluster, type) > widthMm) {
-        lines.add(line.toString());
-        line.setLength(0);
+      double one = ink.width(cluster, type);
+      if (!line.isEmpty() && used + one > widthMm) {
+        end();
       }
       line.append(cluster);
+      used += one;
     }
+  }
+
+  private void end() {
+    lines.add(line.toString());
+    line.setLength(0);
+    used = 0;
   }
 
   private static List<String> clusters(String text) {
