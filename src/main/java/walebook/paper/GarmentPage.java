@@ -42,21 +42,16 @@ final class GarmentPage {
 
   /** The richest page that fits; the caller closes it. */
   static Sheets fitting(PaperSize size, GarmentPaper paper, Words words) throws IOException {
-    Sheets last = null;
+    Sheets sheets = Sheets.upright(size);
     for (Cut cut : Cut.RICHEST_FIRST) {
-      if (last != null) {
-        last.close();
-      }
-      last = Sheets.upright(size);
-      new GarmentPage(last, paper, words, cut).draw();
-      if (last.count() == 1) {
-        break;
+      sheets.again();
+      new GarmentPage(sheets, paper, words, cut).draw();
+      if (sheets.count() == 1) {
+        return sheets;
       }
     }
-    if (last == null || last.count() > 1) {
-      throw new IllegalStateException("the shortest garment sheet must fit a page");
-    }
-    return last;
+    sheets.close();
+    throw new IllegalStateException("the shortest garment sheet must fit a page");
   }
 
   private void draw() throws IOException {

@@ -41,21 +41,16 @@ final class HandOutPage {
 
   /** The richest page that fits; the caller closes it. */
   static Sheets fitting(PaperSize size, LessonPack pack, Words words) throws IOException {
-    Sheets last = null;
+    Sheets sheets = Sheets.upright(size);
     for (HandOutCut cut : HandOutCut.RICHEST_FIRST) {
-      if (last != null) {
-        last.close();
-      }
-      last = Sheets.upright(size);
-      new HandOutPage(last, pack, words, cut).draw();
-      if (last.count() == 1) {
-        break;
+      sheets.again();
+      new HandOutPage(sheets, pack, words, cut).draw();
+      if (sheets.count() == 1) {
+        return sheets;
       }
     }
-    if (last == null || last.count() > 1) {
-      throw new IllegalStateException("the shortest hand-out must fit a page");
-    }
-    return last;
+    sheets.close();
+    throw new IllegalStateException("the shortest hand-out must fit a page");
   }
 
   private void draw() throws IOException {
@@ -181,7 +176,7 @@ final class HandOutPage {
   private @Nullable PDImageXObject image(String file) {
     for (PackPicture each : pack.files().pictures()) {
       if (each.fileName().equals(file)) {
-        return sheets.image(each.content(), file);
+        return sheets.kept(each);
       }
     }
     return null;

@@ -3,7 +3,9 @@ package walebook.paper;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
@@ -12,6 +14,7 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.jspecify.annotations.Nullable;
+import walebook.lesson.PackPicture;
 
 /** Pages of one document, all of one size. */
 final class Sheets implements AutoCloseable {
@@ -19,6 +22,7 @@ final class Sheets implements AutoCloseable {
   private final Faces faces = new Faces(document);
   private final List<PDPageContentStream> open = new ArrayList<>();
   private final List<Ink> inks = new ArrayList<>();
+  private final Map<String, @Nullable PDImageXObject> pictures = new HashMap<>();
   private final double widthMm;
   private final double heightMm;
 
@@ -67,7 +71,25 @@ final class Sheets implements AutoCloseable {
     return inks.get(index);
   }
 
-  /** A picture of a photo or a pack, or null when the bytes are none that can be read. */
+  /** Throws the pages away, to draw them anew in another size. */
+  void again() throws IOException {
+    for (PDPageContentStream each : open) {
+      each.close();
+    }
+    open.clear();
+    inks.clear();
+    while (document.getNumberOfPages() > 0) {
+      document.removePage(0);
+    }
+  }
+
+  /** A pack's picture, read once however often its page is drawn; null when it can't be read. */
+  @Nullable PDImageXObject kept(PackPicture picture) {
+    return pictures.computeIfAbsent(
+        picture.fileName(), name -> image(picture.content(), picture.fileName()));
+  }
+
+  /** A picture, or null when the bytes are none that can be read. */
   @Nullable PDImageXObject image(byte[] bytes, String name) {
     try {
       return PDImageXObject.createFromByteArray(document, bytes, name);
