@@ -100,46 +100,39 @@ final class PrintJobs {
 
   private static Exit labels(Typed typed, Terminal terminal, Book book) {
     LabelGrid grid = Refused.unless(ChooseGrid.of(typed.given(GRID), paper(typed)));
-    int start =
-        Refused.unless(ReadNumber.whole(typed.text("start", "1"), Place.field("start")));
+    int start = Refused.unless(ReadNumber.whole(typed.text("start", "1"), Place.field("start")));
     PrintLabels print = new PrintLabels(book, terminal.words(), SharedTables.read());
     return say(typed, terminal, print.print(scope(typed, book, true), grid, start, file(typed)));
   }
 
   private static Exit cards(Typed typed, Terminal terminal, Book book) {
     PrintCards print = new PrintCards(book, terminal.words(), SharedTables.read());
-    return say(
-        typed, terminal, print.print(scope(typed, book, true), paper(typed), file(typed)));
+    return say(typed, terminal, print.print(scope(typed, book, true), paper(typed), file(typed)));
   }
 
   private static Exit grid(Typed typed, Terminal terminal, Book book) {
     PrintWallGrid print = new PrintWallGrid(book, terminal.words(), SharedTables.read());
-    return say(
-        typed, terminal, print.print(scope(typed, book, true), paper(typed), file(typed)));
+    return say(typed, terminal, print.print(scope(typed, book, true), paper(typed), file(typed)));
   }
 
   private static Exit plan(Typed typed, Terminal terminal, Book book) {
     PrintPlan print = new PrintPlan(book, terminal.words(), SharedTables.read());
-    return say(
-        typed, terminal, print.print(scope(typed, book, true), paper(typed), file(typed)));
+    return say(typed, terminal, print.print(scope(typed, book, true), paper(typed), file(typed)));
   }
 
   private static Exit record(Typed typed, Terminal terminal, Book book) {
     PrintTermRecord print = new PrintTermRecord(book, terminal.words(), SharedTables.read());
-    return say(
-        typed, terminal, print.print(scope(typed, book, false), paper(typed), file(typed)));
+    return say(typed, terminal, print.print(scope(typed, book, false), paper(typed), file(typed)));
   }
 
   private static Exit handOut(Typed typed, Terminal terminal, Book book) {
     Lesson lesson = lesson(typed, book, Pick.schoolClass(typed, book));
     if (lesson == null) {
       throw new Refused(
-          Exit.REFUSED,
-          List.of(Problem.refuse("print.no-lesson", Place.field("lesson"), "", "")));
+          Exit.REFUSED, List.of(Problem.refuse("print.no-lesson", Place.field("lesson"), "", "")));
     }
     PrintHandOut print = new PrintHandOut(terminal.words());
-    return say(
-        typed, terminal, print.print(book, lesson.packId(), paper(typed), file(typed)));
+    return say(typed, terminal, print.print(book, lesson.packId(), paper(typed), file(typed)));
   }
 
   private static Exit garment(Typed typed, Terminal terminal, Book book) {
@@ -156,8 +149,7 @@ final class PrintJobs {
     }
     UUID id = found.get(0).id();
     PrintGarment print = new PrintGarment(book, terminal.words(), SharedTables.read());
-    return say(
-        typed, terminal, print.print(id, typed.has("girths"), paper(typed), file(typed)));
+    return say(typed, terminal, print.print(id, typed.has("girths"), paper(typed), file(typed)));
   }
 
   /** Without a lesson's name the last one is meant where pieces of one lesson are printed. */

@@ -13,12 +13,7 @@ import java.util.List;
  * @param first whether a new group of the form begins with it
  */
 public record CardField(
-    String label,
-    String filled,
-    List<String> boxes,
-    String unit,
-    int share,
-    boolean first) {
+    String label, String filled, List<String> boxes, String unit, int share, boolean first) {
   /** How many shares make the card's width. */
   public static final int WHOLE = 12;
 

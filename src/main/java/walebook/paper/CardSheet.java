@@ -97,8 +97,8 @@ final class CardSheet {
     }
   }
 
-  private static void field(
-      Ink ink, CardField field, double x, double y, double wide, double high) throws IOException {
+  private static void field(Ink ink, CardField field, double x, double y, double wide, double high)
+      throws IOException {
     Type label = Type.SMALL;
     double labelBase = y + label.ascentMm() + 0.1;
     ink.text(x, labelBase, Wrap.cut(ink, field.label(), label, wide), label);

@@ -22,8 +22,21 @@ final class Faces {
   private static final String OWN = "/walebook/desk/fonts/AtkinsonHyperlegibleNext_";
   private static final String BEHIND = "/walebook/paper/fonts/";
   private static final String[] SCRIPTS = {
-    "Arabic", "Hebrew", "Devanagari", "Bengali", "Gurmukhi", "Gujarati", "Tamil", "Telugu",
-    "Kannada", "Malayalam", "Sinhala", "Thai", "Lao", "Khmer", "Myanmar"
+    "Arabic",
+    "Hebrew",
+    "Devanagari",
+    "Bengali",
+    "Gurmukhi",
+    "Gujarati",
+    "Tamil",
+    "Telugu",
+    "Kannada",
+    "Malayalam",
+    "Sinhala",
+    "Thai",
+    "Lao",
+    "Khmer",
+    "Myanmar"
   };
   private static final String[] PLAIN_SCRIPTS = {"Ethiopic", "Armenian", "Georgian"};
 
@@ -76,8 +89,8 @@ final class Faces {
 
   /** Whether every letter of a text can be printed. */
   boolean shows(String text) throws IOException {
-    return new SplitText(this, false).of(text).stream()
-        .noneMatch(each -> each.text().contains(LACKING));
+    return new SplitText(this, false)
+        .of(text).stream().noneMatch(each -> each.text().contains(LACKING));
   }
 
   void lacks(String cluster) {

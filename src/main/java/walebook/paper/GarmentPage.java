@@ -61,8 +61,7 @@ final class GarmentPage {
     for (String line : paper.lines()) {
       head.text(line, body);
     }
-    head.verdict(
-        paper.verdict(), words.say(VerdictMark.key(paper.verdict())), words, Type.HEADING);
+    head.verdict(paper.verdict(), words.say(VerdictMark.key(paper.verdict())), words, Type.HEADING);
     head.rule(Ink.THICK);
     head.skip(1);
     double wide = (head.width() - GUTTER) * 0.6;

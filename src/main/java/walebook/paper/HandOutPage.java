@@ -79,8 +79,7 @@ final class HandOutPage {
     for (LessonText.Step step : steps) {
       int minutes = minutes(step.heading());
       String heading = cut.shortened(step.heading());
-      String says =
-          minutes == 0 ? heading : words.say("paper.hand-out.step", heading, minutes);
+      String says = minutes == 0 ? heading : words.say("paper.hand-out.step", heading, minutes);
       flow.item(++nth + ".", says, strong);
       // What runs over is drawn again, smaller: no need to finish it.
       if (nth > 3 * cut.items() || sheets.count() > 1) {
@@ -142,8 +141,7 @@ final class HandOutPage {
     for (Shown each : row) {
       String says = words.say("paper.hand-out.picture", each.step());
       flow.ink().text(x, flow.y() + body.ascentMm(), says, strong);
-      flow.ink()
-          .image(each.image(), x, flow.y() + body.leadingMm(), high * each.ratio(), high);
+      flow.ink().image(each.image(), x, flow.y() + body.leadingMm(), high * each.ratio(), high);
       x += high * each.ratio() + GUTTER;
     }
     flow.skip(high + body.leadingMm() + 2);

@@ -88,13 +88,13 @@ final class Ink {
     double angle = Math.atan2(y2 - y1, x2 - x1);
     double barb = Math.max(1.2, Math.hypot(x2 - x1, y2 - y1) / 4);
     for (double turn : new double[] {2.6, -2.6}) {
-      line(
-          x2, y2, x2 + barb * Math.cos(angle + turn), y2 + barb * Math.sin(angle + turn), wide);
+      line(x2, y2, x2 + barb * Math.cos(angle + turn), y2 + barb * Math.sin(angle + turn), wide);
     }
   }
 
   /** Shapes drawn with a grey, 0 black to 1 white; null for none. */
-  void shape(Trace trace, @Nullable Float fill, @Nullable Float stroke, double wide, double... dashes)
+  void shape(
+      Trace trace, @Nullable Float fill, @Nullable Float stroke, double wide, double... dashes)
       throws IOException {
     if (stroke != null) {
       pen(stroke, wide, dashes);
@@ -205,8 +205,7 @@ final class Ink {
                 (at[3] + 2 * at[1]) / 3,
                 at[2],
                 at[3]);
-        case PathIterator.SEG_CUBICTO ->
-            trail.curve(at[0], at[1], at[2], at[3], at[4], at[5]);
+        case PathIterator.SEG_CUBICTO -> trail.curve(at[0], at[1], at[2], at[3], at[4], at[5]);
         default -> trail.close();
       }
       int end = kind == PathIterator.SEG_QUADTO ? 2 : kind == PathIterator.SEG_CUBICTO ? 4 : 0;

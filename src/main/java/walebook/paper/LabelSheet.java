@@ -44,8 +44,7 @@ final class LabelSheet {
     }
   }
 
-  private static void draw(
-      Ink ink, PieceSlip slip, double x, double y, LabelGrid grid, Words words)
+  private static void draw(Ink ink, PieceSlip slip, double x, double y, LabelGrid grid, Words words)
       throws IOException {
     double high = grid.heightMm() - 2 * PAD;
     // The square's quiet zone is the label's margin at the same time.
@@ -85,7 +84,8 @@ final class LabelSheet {
     int most = (int) Math.floor((bottom - top + 0.6) / step);
     double y = top;
     String who = slip.control() ? words.say("paper.label.control", slip.who()) : slip.who();
-    ink.text(x, y + type.ascentMm(), Wrap.cut(ink, who, Type.SMALL_STRONG, room), Type.SMALL_STRONG);
+    ink.text(
+        x, y + type.ascentMm(), Wrap.cut(ink, who, Type.SMALL_STRONG, room), Type.SMALL_STRONG);
     y += step;
     int left = most - 2;
     for (String what : brief ? slip.brief() : slip.what()) {

@@ -15,7 +15,6 @@ public record Made(int pages, List<String> lacking) {
 
   static Made of(Sheets sheets) {
     return new Made(
-        sheets.count(),
-        sheets.lacking().stream().sorted().map(Character::toString).toList());
+        sheets.count(), sheets.lacking().stream().sorted().map(Character::toString).toList());
   }
 }

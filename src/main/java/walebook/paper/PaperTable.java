@@ -57,9 +57,7 @@ final class PaperTable {
   static List<Column> filling(Flow flow, List<Column> columns) {
     double all = columns.stream().mapToDouble(Column::widthMm).sum();
     return columns.stream()
-        .map(
-            each ->
-                new Column(each.head(), each.widthMm() * flow.width() / all, each.right()))
+        .map(each -> new Column(each.head(), each.widthMm() * flow.width() / all, each.right()))
         .toList();
   }
 

@@ -105,9 +105,7 @@ final class PictureInk {
 
   private void circle(Ink.Trail trail, Shape.Circle circle) throws IOException {
     double r = circle.radius();
-    rect(
-        trail,
-        new Shape.Rect(circle.x() - r, circle.y() - r, 2 * r, 2 * r, r, Role.INK, null));
+    rect(trail, new Shape.Rect(circle.x() - r, circle.y() - r, 2 * r, 2 * r, r, Role.INK, null));
   }
 
   private void path(Ink.Trail trail, Shape.Path path) throws IOException {

@@ -62,7 +62,8 @@ final class SplitText {
   private static String clean(String text) {
     return Normalizer.normalize(text, Normalizer.Form.NFC)
         .replaceAll("\\s", " ")
-        .replaceAll("[\\p{Cc}\\p{Co}\\p{Cs}\\x{200E}\\x{200F}\\x{202A}-\\x{202E}\\x{2066}-\\x{2069}]", "");
+        .replaceAll(
+            "[\\p{Cc}\\p{Co}\\p{Cs}\\x{200E}\\x{200F}\\x{202A}-\\x{202E}\\x{2066}-\\x{2069}]", "");
   }
 
   private void run(String text, boolean rightToLeft, List<SetText> set) throws IOException {

@@ -12,8 +12,7 @@ import walebook.working.Verdict;
  * @param lessons what was logged of each lesson's plan, a sentence each
  * @param pieces in the order they were sewn
  */
-public record TermPaper(
-    String who, List<String> lines, List<String> lessons, List<Piece> pieces) {
+public record TermPaper(String who, List<String> lines, List<String> lessons, List<Piece> pieces) {
   public TermPaper {
     lines = List.copyOf(lines);
     lessons = List.copyOf(lessons);

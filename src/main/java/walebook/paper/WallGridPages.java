@@ -68,7 +68,10 @@ final class WallGridPages {
     Type title = new Type(15, true);
     double wide = sheets.widthMm() - 2 * Flow.MARGIN;
     ink.text(
-        Flow.MARGIN, Flow.MARGIN + title.ascentMm(), Wrap.cut(ink, grid.title(), title, wide), title);
+        Flow.MARGIN,
+        Flow.MARGIN + title.ascentMm(),
+        Wrap.cut(ink, grid.title(), title, wide),
+        title);
     y = Flow.MARGIN + title.leadingMm() + 1;
     ink.line(Flow.MARGIN, y, Flow.MARGIN + NAME + across * cell, y, Ink.THICK);
     Type type = Type.STRONG;

@@ -45,7 +45,10 @@ class PrintCommandTest {
 
   private Path demo() {
     Path book = folder.resolve("demo.walebook");
-    new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK).make(book, MakeDemoBook.SEED).value().close();
+    new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK)
+        .make(book, MakeDemoBook.SEED)
+        .value()
+        .close();
     return book;
   }
 
@@ -74,8 +77,18 @@ class PrintCommandTest {
     Path file = folder.resolve("labels.pdf");
     int exit =
         print(
-            book, "labels", file, "--paper", "letter", "--start", "30", "--names", "initials",
-            "--student", "S01", "--json");
+            book,
+            "labels",
+            file,
+            "--paper",
+            "letter",
+            "--start",
+            "30",
+            "--names",
+            "initials",
+            "--student",
+            "S01",
+            "--json");
     assertThat(exit).isZero();
     assertThat(out.toString(StandardCharsets.UTF_8)).contains("\"pages\" : 2");
     try (ReadPdf pdf = ReadPdf.of(file)) {

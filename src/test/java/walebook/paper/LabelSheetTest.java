@@ -14,8 +14,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Labels read back: each code by an independent reader, also from a bad copy. */
 class LabelSheetTest {
-  private static final LabelGrid SMALLEST =
-      LabelGrid.free(PaperSize.A4, 6, 16, 0, 0, 0, 0.2);
+  private static final LabelGrid SMALLEST = LabelGrid.free(PaperSize.A4, 6, 16, 0, 0, 0, 0.2);
 
   static Stream<LabelGrid> grids() {
     return Stream.concat(LabelGrid.COMMON.stream(), Stream.of(SMALLEST));
@@ -38,8 +37,7 @@ class LabelSheetTest {
 
   private static String read(BufferedImage page, LabelGrid grid, int i, double scale) {
     return String.valueOf(
-        ReadPdf.code(
-            page, grid.left(i), grid.top(i), grid.widthMm(), grid.heightMm(), scale));
+        ReadPdf.code(page, grid.left(i), grid.top(i), grid.widthMm(), grid.heightMm(), scale));
   }
 
   @ParameterizedTest
@@ -116,8 +114,7 @@ class LabelSheetTest {
   void aGridOverTheEdgeOrTooSmallIsNone() {
     assertThatThrownBy(() -> LabelGrid.free(PaperSize.A4, 9, 10, 5, 5, 0, 0))
         .isInstanceOf(IllegalArgumentException.class);
-    assertThatThrownBy(
-            () -> new LabelGrid("x", PaperSize.A4, 3, 8, 80, 36, 0, 0, 0, 0))
+    assertThatThrownBy(() -> new LabelGrid("x", PaperSize.A4, 3, 8, 80, 36, 0, 0, 0, 0))
         .isInstanceOf(IllegalArgumentException.class);
   }
 }

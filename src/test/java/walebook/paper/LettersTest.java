@@ -28,7 +28,8 @@ class LettersTest {
                         new PlanPaper.Part(
                             who,
                             List.of(
-                                new PlanPaper.Piece("AAA-AAA", "jersey", "zigzag", false, false)))))));
+                                new PlanPaper.Piece(
+                                    "AAA-AAA", "jersey", "zigzag", false, false)))))));
   }
 
   @ParameterizedTest
@@ -56,9 +57,22 @@ class LettersTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "ليلى المرفأ", "مریم بندر", "דנה הנמל", "मीना घाट", "রিনা ঘাট", "ਸਿਮਰਨ ਘਾਟ", "મીના ઘાટ",
-        "மீனா துறை", "మీనా రేవు", "ಮೀನಾ ರೇವು", "മീന തുറ", "නීලා තොට", "มีนา ท่าเรือ",
-        "ນາລີ ທ່າເຮືອ", "មីនា កំពង់", "မီနာ ဆိပ်"
+        "ليلى المرفأ",
+        "مریم بندر",
+        "דנה הנמל",
+        "मीना घाट",
+        "রিনা ঘাট",
+        "ਸਿਮਰਨ ਘਾਟ",
+        "મીના ઘાટ",
+        "மீனா துறை",
+        "మీనా రేవు",
+        "ಮೀನಾ ರೇವು",
+        "മീന തുറ",
+        "නීලා තොට",
+        "มีนา ท่าเรือ",
+        "ນາລີ ທ່າເຮືອ",
+        "មីនា កំពង់",
+        "မီနာ ဆိပ်"
       })
   void lettersThatChangeWithTheirNeighboursAreDrawnAndKept(String name) throws IOException {
     try (ReadPdf pdf = plan(name);
@@ -112,10 +126,7 @@ class LettersTest {
     byte[] bytes =
         Slips.bytes(
             pages -> {
-              Made made =
-                  pages.plan(
-                      SIZE,
-                      new PlanPaper("Plan " + gothic, "", "", List.of()));
+              Made made = pages.plan(SIZE, new PlanPaper("Plan " + gothic, "", "", List.of()));
               assertThat(made.lacking()).containsExactly("𐌰", "𐌱");
               return made;
             });
@@ -134,7 +145,8 @@ class LettersTest {
     try (ReadPdf pdf = ReadPdf.of(bytes)) {
       List<PDFont> fonts = pdf.fonts();
       assertThat(fonts).hasSizeGreaterThanOrEqualTo(3).allMatch(PDFont::isEmbedded);
-      assertThat(fonts.stream().map(PDFont::getName)).allMatch(name -> name.matches("[A-Z]{6}\\+.*"));
+      assertThat(fonts.stream().map(PDFont::getName))
+          .allMatch(name -> name.matches("[A-Z]{6}\\+.*"));
       // The typefaces together weigh over seven megabytes.
       assertThat(bytes.length).isLessThan(200_000);
     }

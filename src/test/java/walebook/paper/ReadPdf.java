@@ -3,8 +3,8 @@ package walebook.paper;
 import com.google.zxing.BarcodeFormat;
 import com.google.zxing.BinaryBitmap;
 import com.google.zxing.DecodeHintType;
-import com.google.zxing.ReaderException;
 import com.google.zxing.RGBLuminanceSource;
+import com.google.zxing.ReaderException;
 import com.google.zxing.Result;
 import com.google.zxing.common.GlobalHistogramBinarizer;
 import com.google.zxing.common.HybridBinarizer;
@@ -195,7 +195,9 @@ public final class ReadPdf implements AutoCloseable {
 
   /** A reader's lens is never quite sharp, which is what takes single specks away. */
   private static BufferedImage softened(BufferedImage copy) {
-    float[] weights = {1 / 16f, 2 / 16f, 1 / 16f, 2 / 16f, 4 / 16f, 2 / 16f, 1 / 16f, 2 / 16f, 1 / 16f};
+    float[] weights = {
+      1 / 16f, 2 / 16f, 1 / 16f, 2 / 16f, 4 / 16f, 2 / 16f, 1 / 16f, 2 / 16f, 1 / 16f
+    };
     return new ConvolveOp(new Kernel(3, 3, weights)).filter(copy, null);
   }
 

@@ -24,8 +24,7 @@ final class CallStudents {
   CallStudents(List<Student> students, Naming naming, Words words) {
     // Sorted by name the list would tell who stands behind a code.
     Comparator<Student> order =
-        Comparator.comparing(
-            (Student each) -> naming == Naming.NAME ? "" : each.alias());
+        Comparator.comparing((Student each) -> naming == Naming.NAME ? "" : each.alias());
     inOrder = students.stream().sorted(order).toList();
     Map<String, Long> shared =
         students.stream()

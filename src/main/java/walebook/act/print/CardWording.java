@@ -103,8 +103,7 @@ final class CardWording {
       case STITCH -> type == null ? asked.stitchType() : type.name();
       case DIAL_WIDTH -> number(asked.dialWidth());
       case DIAL_LENGTH -> number(asked.dialLength());
-      case NEEDLE_POINT ->
-          needle == null ? "" : words.say("common.choice." + needle.point().key());
+      case NEEDLE_POINT -> needle == null ? "" : words.say("common.choice." + needle.point().key());
       case NEEDLE_NM -> needle == null ? "" : String.valueOf(needle.nm());
       case HEM_METHOD -> asked.hemMethod();
       case STABILISER -> asked.stabiliser();
@@ -115,7 +114,8 @@ final class CardWording {
 
   private List<String> boxes(PieceField field) {
     return switch (field) {
-      case PRESSURE, TENSION -> say("common.choice.lower", "common.choice.normal", "common.choice.higher");
+      case PRESSURE, TENSION ->
+          say("common.choice.lower", "common.choice.normal", "common.choice.higher");
       case END, END_2, END_3 -> say("sheet.end.gave", "sheet.end.held");
       case BROKE ->
           say(

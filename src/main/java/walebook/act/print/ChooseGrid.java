@@ -49,8 +49,7 @@ public final class ChooseGrid {
         return Answer.good(each);
       }
     }
-    String known =
-        LabelGrid.COMMON.stream().map(LabelGrid::key).collect(Collectors.joining(", "));
+    String known = LabelGrid.COMMON.stream().map(LabelGrid::key).collect(Collectors.joining(", "));
     return Answer.bad(Problem.refuse("print.grid", Place.field("grid"), key, known));
   }
 

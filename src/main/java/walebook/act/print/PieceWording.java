@@ -129,14 +129,15 @@ final class PieceWording {
   String stitch(String key, @Nullable Double width, @Nullable Double length) {
     StitchType type = type(key);
     String name = type == null ? key : type.name().replaceAll(" \\(.*", "");
-    boolean wide = width != null && (type == null || type.hasWidth());
-    if (length == null) {
-      return wide ? words.say("act.print.stitch-width", name, Show.upTo(width, 2)) : name;
+    boolean narrow = type != null && !type.hasWidth();
+    if (width == null || narrow) {
+      return length == null
+          ? name
+          : words.say("act.print.stitch-length", name, Show.upTo(length, 2));
     }
-    String step = Show.upTo(length, 2);
-    return wide
-        ? words.say("act.print.stitch", name, Show.upTo(width, 2), step)
-        : words.say("act.print.stitch-length", name, step);
+    return length == null
+        ? words.say("act.print.stitch-width", name, Show.upTo(width, 2))
+        : words.say("act.print.stitch", name, Show.upTo(width, 2), Show.upTo(length, 2));
   }
 
   /** The stitch and its dials alone, as short as can be. */

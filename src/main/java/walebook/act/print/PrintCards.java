@@ -63,8 +63,7 @@ public final class PrintCards {
             Pull.LOAD,
             asked.readings());
     CardWording wording =
-        new CardWording(
-            words, planned, gather.wording().cloth(line), gather.wording());
+        new CardWording(words, planned, gather.wording().cloth(line), gather.wording());
     List<CardField> fields = new ArrayList<>();
     for (PieceField field : PieceField.values()) {
       if (sensible.contains(field)) {

@@ -56,8 +56,7 @@ public record PrintFile(Path path, boolean replace, PaperProgress progress) {
     List<Problem> remarks =
         last.lacking().isEmpty()
             ? List.of()
-            : List.of(
-                Problem.ask("print.letters", place(), String.join(" ", last.lacking()), ""));
+            : List.of(Problem.ask("print.letters", place(), String.join(" ", last.lacking()), ""));
     return new Answer.Good<>(new Printed(path, last.pages()), remarks);
   }
 

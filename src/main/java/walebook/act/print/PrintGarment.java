@@ -108,8 +108,7 @@ public final class PrintGarment {
     Double to = sheet.pattern().gaugeToMm();
     if (from != null && to != null) {
       lines.add(
-          words.say(
-              "act.print.garment.gauge", Show.length(from, unit), Show.length(to, unit)));
+          words.say("act.print.garment.gauge", Show.length(from, unit), Show.length(to, unit)));
     }
     String stitch = stitch(sheet);
     lines.add(words.say("act.print.garment.stitch", stitch));

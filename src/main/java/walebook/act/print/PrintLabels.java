@@ -41,8 +41,7 @@ public final class PrintLabels {
             () -> {
               GatherPieces gather = new GatherPieces(book, scope, words, tables);
               return gather.all().stream()
-                  .map(
-                      each -> gather.wording().slip(each, gather.called().of(each.studentId())))
+                  .map(each -> gather.wording().slip(each, gather.called().of(each.studentId())))
                   .toList();
             });
     return file.write(words, pages -> pages.labels(grid, slips, start));

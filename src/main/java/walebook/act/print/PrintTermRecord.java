@@ -64,16 +64,12 @@ public final class PrintTermRecord {
     GatherPieces gather = new GatherPieces(book, scope, words, tables);
     List<Student> everyone = book.enrolments().everyoneOf(of.id());
     String who = new CallStudents(everyone, scope.naming(), words).of(student.id());
-    Map<UUID, Map<Grain, ClothStretch>> stretches =
-        ClothStretch.of(book.clothLog().allReadings());
+    Map<UUID, Map<Grain, ClothStretch>> stretches = ClothStretch.of(book.clothLog().allReadings());
     List<TermPaper.Piece> pieces =
         book
             .pieces()
             .list(
-                PieceFilter.ALL
-                    .ofClass(of.id())
-                    .ofStudent(student.id())
-                    .ofLesson(scope.lessonId()))
+                PieceFilter.ALL.ofClass(of.id()).ofStudent(student.id()).ofLesson(scope.lessonId()))
             .stream()
             .sorted(
                 Comparator.comparing((TestPiece each) -> each.whose().sewnOn())
@@ -136,8 +132,7 @@ public final class PrintTermRecord {
         JudgePiece.of(
             measure,
             stretches.getOrDefault(piece.cloth().clothId(), Map.of()).get(piece.cloth().grain()));
-    PieceLine line =
-        new PieceLine(piece.whose().studentId(), piece.code(), null, null, piece);
+    PieceLine line = new PieceLine(piece.whose().studentId(), piece.code(), null, null, piece);
     PullReading pull = measure.counting();
     Double stretch = measure.seamStretchPercent();
     String bound = pull != null && pull.end() == SeamEnd.HELD ? "≥ " : "";
@@ -146,9 +141,7 @@ public final class PrintTermRecord {
         PieceCode.spoken(piece.code()),
         piece.whose().sewnOn().toString(),
         words.say(
-            "act.print.cloth-grain",
-            wording.cloth(line),
-            wording.grainSays(piece.cloth().grain())),
+            "act.print.cloth-grain", wording.cloth(line), wording.grainSays(piece.cloth().grain())),
         wording.settings(piece),
         pull == null ? "–" : ended(pull),
         stretch == null ? "" : bound + Show.percent(stretch),

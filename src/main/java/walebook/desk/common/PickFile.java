@@ -10,6 +10,7 @@ public interface PickFile {
   enum Kind {
     BOOK,
     WORKBOOK,
+    PAPER,
     PHOTO,
     PACK
   }

@@ -7,7 +7,10 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.BorderPane;
 import walebook.act.lesson.ReadLessons;
+import walebook.act.print.PrintPaper;
 import walebook.desk.common.PlaceFrame;
+import walebook.desk.common.PrintPane;
+import walebook.desk.common.PrintViewModel;
 import walebook.desk.common.Session;
 import walebook.desk.common.Texts;
 import walebook.desk.look.Look;
@@ -105,7 +108,23 @@ public final class LessonsView extends BorderPane {
   private Node plan(ReadLessons.ClassPlan plan) {
     return new PlaceFrame(words, words.say("desk.lessons.plan.title", plan.lesson().title()))
         .context(back())
-        .work(new PlanPane(words, plan, model.session().tables()));
+        .work(new PlanPane(words, plan, model.session().tables()))
+        .means(print(plan));
+  }
+
+  private Node print(ReadLessons.ClassPlan plan) {
+    Session session = model.session();
+    PrintViewModel print =
+        new PrintViewModel(
+            session,
+            plan.lesson().id(),
+            List.of(
+                PrintPaper.Kind.LABELS,
+                PrintPaper.Kind.CARDS,
+                PrintPaper.Kind.GRID,
+                PrintPaper.Kind.PLAN,
+                PrintPaper.Kind.HAND_OUT));
+    return new PrintPane(words, print, session.namesHiddenProperty().get());
   }
 
   private Button back() {

@@ -47,9 +47,7 @@ final class PaperClass implements AutoCloseable {
             Ids.next(),
             room.schoolClass.id(),
             KeepPack.in(
-                room.book,
-                new ReadPack().read(BuiltInPacks.all().get(1)).value(),
-                Classroom.FRESH),
+                room.book, new ReadPack().read(BuiltInPacks.all().get(1)).value(), Classroom.FRESH),
             "A seam that stretches",
             LocalDate.of(2026, 10, 5),
             Classroom.FRESH);
@@ -72,9 +70,7 @@ final class PaperClass implements AutoCloseable {
               Tier.STANDARD,
               Classroom.FRESH);
       room.book.students().add(student);
-      room.book
-          .enrolments()
-          .join(room.schoolClass.id(), student.id(), LocalDate.of(2026, 9, 7));
+      room.book.enrolments().join(room.schoolClass.id(), student.id(), LocalDate.of(2026, 9, 7));
       added.add(student);
     }
     return added;

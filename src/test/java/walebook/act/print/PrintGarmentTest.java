@@ -135,7 +135,9 @@ class PrintGarmentTest {
         assertThat(text).contains("left out here").contains("not met").contains("Weakest link");
         for (double girth : BODY.values()) {
           String mm = Long.toString(Math.round(girth));
-          assertThat(text).doesNotContain(mm).doesNotContain(mm.substring(0, 2) + "." + mm.charAt(2));
+          assertThat(text)
+              .doesNotContain(mm)
+              .doesNotContain(mm.substring(0, 2) + "." + mm.charAt(2));
         }
         // What the head needs of the neckline would tell the head: (573 - 400) / 400 is 43.25 %,
         // and the opening is 418 mm or so as sewn; no share beside the cloth's and the pieces' own.

@@ -124,11 +124,10 @@ class PrintPiecesTest {
       var answer =
           new PrintLabels(in.room.book, PaperClass.WORDS, PaperClass.TABLES)
               .print(
-                  in.scope(null, Naming.NAME),
-                  LabelGrid.COMMON.get(0),
-                  1,
-                  PaperClass.file(file));
-      assertThat(answer.problems()).extracting(each -> each.code()).containsExactly("print.letters");
+                  in.scope(null, Naming.NAME), LabelGrid.COMMON.get(0), 1, PaperClass.file(file));
+      assertThat(answer.problems())
+          .extracting(each -> each.code())
+          .containsExactly("print.letters");
       try (ReadPdf pdf = ReadPdf.of(file)) {
         assertThat(pdf.text()).contains("[?][?] (" + gothic.alias() + ")");
       }
@@ -147,15 +146,16 @@ class PrintPiecesTest {
                 .filter(each -> each.key().equals("304"))
                 .findFirst()
                 .orElseThrow();
-        var asked =
-            Asked.of(Method.SEAM, MachineKind.SEWING, stitch, SeamEnd.GAVE, Pull.LOAD, 1);
+        var asked = Asked.of(Method.SEAM, MachineKind.SEWING, stitch, SeamEnd.GAVE, Pull.LOAD, 1);
         int at = text.indexOf("A seam that stretches") + "A seam that stretches".length();
         int fields = 0;
         for (PieceField field : PieceField.values()) {
           if (asked.contains(field)) {
             String label = PaperClass.WORDS.say("desk.pieces.field." + field.key());
             int next = text.indexOf(label, at);
-            assertThat(next).as(label + " after " + text.substring(0, at)).isGreaterThanOrEqualTo(at);
+            assertThat(next)
+                .as(label + " after " + text.substring(0, at))
+                .isGreaterThanOrEqualTo(at);
             at = next + label.length();
             fields++;
           }
@@ -188,8 +188,7 @@ class PrintPiecesTest {
           double x = i % 2 * wide;
           double y = i / 2 * high;
           assertThat(ReadPdf.code(page, x, y, wide, high / 4, 1)).isEqualTo(plan.get(i).code());
-          assertThat(ReadPdf.code(copy, x, y, wide, high / 4, 0.98))
-              .isEqualTo(plan.get(i).code());
+          assertThat(ReadPdf.code(copy, x, y, wide, high / 4, 0.98)).isEqualTo(plan.get(i).code());
         }
         for (double[] letter : pdf.letters(0)) {
           assertThat(letter[2]).isLessThan(size.widthMm() - 5);
