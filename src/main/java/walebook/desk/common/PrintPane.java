@@ -92,8 +92,7 @@ public final class PrintPane extends VBox {
   }
 
   private String paper(String key) {
-    return words.say(
-        key.equals("a4") ? "desk.common.print.a4" : "desk.common.print.letter");
+    return words.say(key.equals("a4") ? "desk.common.print.a4" : "desk.common.print.letter");
   }
 
   private String naming(Naming naming) {

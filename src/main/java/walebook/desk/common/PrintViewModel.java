@@ -19,8 +19,8 @@ import walebook.act.print.PrintPaper;
 import walebook.act.print.PrintScope;
 import walebook.act.print.Printed;
 import walebook.problem.Answer;
-import walebook.quantity.ReadNumber;
 import walebook.problem.Place;
+import walebook.quantity.ReadNumber;
 import walebook.record.SchoolClass;
 import walebook.record.Student;
 import walebook.words.Words;
@@ -132,8 +132,7 @@ public final class PrintViewModel {
     PrintPaper.Wanted wanted =
         new PrintPaper.Wanted(
             kind.get(),
-            new PrintScope(
-                of.id(), lessonId, whose == null ? null : whose.id(), naming.get()),
+            new PrintScope(of.id(), lessonId, whose == null ? null : whose.id(), naming.get()),
             paper.get(),
             sheet == null ? Map.of() : Map.of("grid", sheet),
             labels ? start.value() : 1);
@@ -149,14 +148,10 @@ public final class PrintViewModel {
     Words words = session.words();
     printing.set(false);
     fields.show(answer.problems());
-    String remarks =
-        String.join(" ", answer.problems().stream().map(words::say).toList());
+    String remarks = String.join(" ", answer.problems().stream().map(words::say).toList());
     says.set(
         answer.isGood()
-            ? (words.say(
-                        "desk.common.print.printed",
-                        answer.value().file(),
-                        answer.value().pages())
+            ? (words.say("desk.common.print.printed", answer.value().file(), answer.value().pages())
                     + " "
                     + remarks)
                 .strip()
@@ -177,7 +172,8 @@ public final class PrintViewModel {
   private void readStudents() {
     SchoolClass of = session.schoolClassProperty().get();
     session.run(
-        progress -> of == null ? List.<Student>of() : session.book().enrolments().studentsOf(of.id()),
+        progress ->
+            of == null ? List.<Student>of() : session.book().enrolments().studentsOf(of.id()),
         found -> {
           students.setAll(found);
           Student now = student.get();

@@ -21,7 +21,10 @@ import walebook.words.Words;
 /** The place of the term's record: students, machines, export; first of all, starting a class. */
 public final class TermView extends BorderPane {
   private static final List<TermViewModel.Part> PARTS =
-      List.of(TermViewModel.Part.STUDENTS, TermViewModel.Part.MACHINES, TermViewModel.Part.EXPORT,
+      List.of(
+          TermViewModel.Part.STUDENTS,
+          TermViewModel.Part.MACHINES,
+          TermViewModel.Part.EXPORT,
           TermViewModel.Part.PRINT);
 
   private final Words words;
@@ -79,8 +82,7 @@ public final class TermView extends BorderPane {
         frame.work(parts, exportPane).primary(write);
       }
       case PRINT ->
-          frame.work(
-              parts, new PrintPane(words, print, session.namesHiddenProperty().get()));
+          frame.work(parts, new PrintPane(words, print, session.namesHiddenProperty().get()));
       default -> {
         Button begin = new Button(words.say("desk.term.another-class"));
         begin.setOnAction(pressed -> model.partProperty().set(TermViewModel.Part.START));

@@ -45,8 +45,7 @@ class PrintViewModelTest {
   void aRecordIsOfTheStudentWhoWasChosen() throws IOException {
     try (Classroom room = Classroom.in(folder.resolve("b.walebook"))) {
       Session session = Sessions.of(room.book, room.schoolClass, folder);
-      PrintViewModel model =
-          new PrintViewModel(session, null, List.of(PrintPaper.Kind.RECORD));
+      PrintViewModel model = new PrintViewModel(session, null, List.of(PrintPaper.Kind.RECORD));
       assertThat(model.students()).containsExactly(room.first, room.second);
       model.studentProperty().set(room.second);
       model.paperProperty().set("letter");
