@@ -26,17 +26,17 @@ final class Sheets implements AutoCloseable {
   private final double widthMm;
   private final double heightMm;
 
-  private Sheets(double widthMm, double heightMm) {
-    this.widthMm = widthMm;
-    this.heightMm = heightMm;
+  private Sheets(PaperSize size, boolean across) {
+    this.widthMm = across ? size.heightMm() : size.widthMm();
+    this.heightMm = across ? size.widthMm() : size.heightMm();
   }
 
   static Sheets upright(PaperSize size) {
-    return new Sheets(size.widthMm(), size.heightMm());
+    return new Sheets(size, false);
   }
 
   static Sheets across(PaperSize size) {
-    return new Sheets(size.heightMm(), size.widthMm());
+    return new Sheets(size, true);
   }
 
   double widthMm() {
