@@ -83,7 +83,7 @@ final class SplitText {
         cluster = Faces.LACKING;
         face = face(cluster);
       }
-      boolean together = face == now && (shaped || cluster.equals(" ") && nowShaped) == nowShaped;
+      boolean together = face == now && (shaped || (cluster.equals(" ") && nowShaped)) == nowShaped;
       if (!together) {
         end(same, now, nowShaped, rightToLeft, found);
         now = face;
