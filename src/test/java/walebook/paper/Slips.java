@@ -12,6 +12,7 @@ import walebook.words.Words;
 /** Invented labels, and pages made in memory. */
 final class Slips {
   static final Words WORDS = Words.english();
+  private static final List<Grain> GRAINS = List.of(Grain.WALE, Grain.COURSE, Grain.BIAS);
 
   private Slips() {}
 
@@ -26,7 +27,7 @@ final class Slips {
               List.of(settings, "Grey jersey"),
               List.of(settings, "Grey jersey"),
               "machine ____",
-              Grain.values()[i % 3],
+              GRAINS.get(i % 3),
               "course",
               i == 0));
     }
