@@ -16,6 +16,7 @@ final class Jobs {
     all.addAll(ClothJobs.all());
     all.addAll(CompareJobs.all());
     all.addAll(ExportJobs.all());
+    all.addAll(PrintJobs.all());
     all.addAll(WorkJobs.all());
     all.addAll(PackJobs.all());
     all.addAll(LessonJobs.all());

@@ -75,7 +75,13 @@ class RoomsTest {
         "org.openxmlformats.",
         "org.apache.xmlbeans.",
         "org.apache.commons.csv.");
-    room("paper", "problem quantity working words record compare book drawing lesson kit");
+    room(
+        "paper",
+        "problem quantity working words record compare book tables drawing lesson kit cloth seam"
+            + " garment",
+        "org.apache.pdfbox.",
+        "org.apache.fontbox.",
+        "com.google.zxing.");
     room("drawing", "problem quantity working words cloth seam garment kit statistics");
     room(
         "act",

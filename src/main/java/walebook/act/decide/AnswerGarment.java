@@ -8,6 +8,7 @@ import walebook.book.Book;
 import walebook.book.PieceFilter;
 import walebook.garment.ClothStretch;
 import walebook.garment.GarmentAnswers;
+import walebook.garment.GarmentQuestion;
 import walebook.garment.GrainStretch;
 import walebook.record.GarmentSheet;
 import walebook.record.Grain;
@@ -35,12 +36,21 @@ public final class AnswerGarment {
    * @throws IllegalArgumentException when the sheet's kind or a neck shape is in no table
    */
   public GarmentAnswers answer(GarmentSheet sheet, Map<String, Double> body) {
+    return GarmentAnswers.of(question(sheet, body), tables.garment());
+  }
+
+  /**
+   * What a sheet asks, with the evidence that the book has.
+   *
+   * @param body the body's girths in mm by key
+   * @throws IllegalArgumentException when the sheet's kind or a neck shape is in no table
+   */
+  public GarmentQuestion question(GarmentSheet sheet, Map<String, Double> body) {
     UUID cloth = sheet.clothId();
     List<TestPiece> pieces =
         cloth == null ? List.of() : book.pieces().list(PieceFilter.ALL.onCloth(cloth));
     GarmentEvidence evidence = new GarmentEvidence(sheet, pieces, tables.stitchTypes());
-    AskGarment ask = new AskGarment(sheet, body, tables.garment(), stretch(cloth), evidence);
-    return GarmentAnswers.of(ask.question(), tables.garment());
+    return new AskGarment(sheet, body, tables.garment(), stretch(cloth), evidence).question();
   }
 
   private ClothStretch stretch(@Nullable UUID cloth) {

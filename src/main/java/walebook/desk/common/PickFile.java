@@ -10,6 +10,7 @@ public interface PickFile {
   enum Kind {
     BOOK,
     WORKBOOK,
+    PAPER,
     PHOTO,
     /** A zip, or the pack.yaml of a folder. */
     PACK,

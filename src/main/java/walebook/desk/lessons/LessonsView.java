@@ -7,8 +7,11 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.BorderPane;
 import walebook.act.lesson.ReadLessons;
+import walebook.act.print.PrintPaper;
 import walebook.desk.common.Notice;
 import walebook.desk.common.PlaceFrame;
+import walebook.desk.common.PrintPane;
+import walebook.desk.common.PrintViewModel;
 import walebook.desk.common.Session;
 import walebook.desk.common.Texts;
 import walebook.desk.look.Look;
@@ -165,7 +168,8 @@ public final class LessonsView extends BorderPane {
             .lesser(typeIn(plan))
             .lesser(TeachButton.lesson(model.session(), look, plan.lesson(), planAgain::say))
             .context(asTaught(plan), back())
-            .work(new PlanPane(words, plan, model.session().tables()));
+            .work(new PlanPane(words, plan, model.session().tables()))
+            .means(print(plan));
     frame.notice().noticeProperty().bind(planAgain.noticeProperty());
     if (plan.fairness() == null) {
       return frame;
@@ -186,6 +190,21 @@ public final class LessonsView extends BorderPane {
     read.getStyleClass().add("quiet");
     read.setOnAction(pressed -> shelf.readTaught(plan.lesson()));
     return read;
+  }
+
+  private Node print(ReadLessons.ClassPlan plan) {
+    Session session = model.session();
+    PrintViewModel print =
+        new PrintViewModel(
+            session,
+            plan.lesson().id(),
+            List.of(
+                PrintPaper.Kind.LABELS,
+                PrintPaper.Kind.CARDS,
+                PrintPaper.Kind.GRID,
+                PrintPaper.Kind.PLAN,
+                PrintPaper.Kind.HAND_OUT));
+    return new PrintPane(words, print, session.namesHiddenProperty().get());
   }
 
   private Button back() {

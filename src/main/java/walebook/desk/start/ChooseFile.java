@@ -61,6 +61,7 @@ final class ChooseFile implements PickFile {
       case BOOK -> new FileChooser.ExtensionFilter(words.say("desk.start.kind.book"), "*.walebook");
       case WORKBOOK ->
           new FileChooser.ExtensionFilter(words.say("desk.start.kind.workbook"), "*.xlsx");
+      case PAPER -> new FileChooser.ExtensionFilter(words.say("desk.start.kind.paper"), "*.pdf");
       case PHOTO ->
           new FileChooser.ExtensionFilter(
               words.say("desk.start.kind.photo"), "*.jpg", "*.jpeg", "*.png");

@@ -8,7 +8,10 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
 import javafx.util.StringConverter;
 import org.jspecify.annotations.Nullable;
+import walebook.act.print.PrintPaper;
 import walebook.desk.common.PlaceFrame;
+import walebook.desk.common.PrintPane;
+import walebook.desk.common.PrintViewModel;
 import walebook.desk.common.Segments;
 import walebook.desk.common.Session;
 import walebook.desk.common.Texts;
@@ -18,7 +21,11 @@ import walebook.words.Words;
 /** The place of the term's record: students, machines, export; first of all, starting a class. */
 public final class TermView extends BorderPane {
   private static final List<TermViewModel.Part> PARTS =
-      List.of(TermViewModel.Part.STUDENTS, TermViewModel.Part.MACHINES, TermViewModel.Part.EXPORT);
+      List.of(
+          TermViewModel.Part.STUDENTS,
+          TermViewModel.Part.MACHINES,
+          TermViewModel.Part.EXPORT,
+          TermViewModel.Part.PRINT);
 
   private final Words words;
   private final Session session;
@@ -26,6 +33,7 @@ public final class TermView extends BorderPane {
   private final RosterViewModel roster;
   private final MachinesViewModel machines;
   private final ExportViewModel export;
+  private final PrintViewModel print;
   private final RosterPane rosterPane;
   private final MachinesPane machinesPane;
   private final MachineCardPane machineCard;
@@ -39,6 +47,7 @@ public final class TermView extends BorderPane {
     this.roster = new RosterViewModel(session);
     this.machines = new MachinesViewModel(session);
     this.export = new ExportViewModel(session, export);
+    this.print = new PrintViewModel(session, null, List.of(PrintPaper.Kind.RECORD));
     rosterPane = new RosterPane(words, roster, session.namesHiddenProperty());
     machinesPane = new MachinesPane(words, machines, session.tables());
     machineCard = new MachineCardPane(words, machines);
@@ -72,6 +81,8 @@ public final class TermView extends BorderPane {
         write.disableProperty().bind(export.writingProperty());
         frame.work(parts, exportPane).primary(write);
       }
+      case PRINT ->
+          frame.work(parts, new PrintPane(words, print, session.namesHiddenProperty().get()));
       default -> {
         Button begin = new Button(words.say("desk.term.another-class"));
         begin.setOnAction(pressed -> model.partProperty().set(TermViewModel.Part.START));
@@ -147,6 +158,7 @@ public final class TermView extends BorderPane {
           case STUDENTS -> "desk.term.students";
           case MACHINES -> "desk.term.machines";
           case EXPORT -> "desk.term.export";
+          case PRINT -> "desk.term.print";
           case START -> "desk.term.another-class";
         });
   }

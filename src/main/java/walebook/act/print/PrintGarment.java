@@ -1,0 +1,231 @@
+package walebook.act.print;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import walebook.act.decide.AnswerGarment;
+import walebook.book.Book;
+import walebook.drawing.BandPicture;
+import walebook.drawing.Drawing;
+import walebook.drawing.PatternPiecePicture;
+import walebook.drawing.RingsPicture;
+import walebook.garment.Advice;
+import walebook.garment.BandChoice;
+import walebook.garment.Check;
+import walebook.garment.GarmentAnswers;
+import walebook.garment.GarmentQuestion;
+import walebook.garment.Girth;
+import walebook.garment.GirthPlan;
+import walebook.garment.Link;
+import walebook.garment.QuarterMarks;
+import walebook.paper.GarmentPaper;
+import walebook.paper.PaperSize;
+import walebook.problem.Answer;
+import walebook.problem.Place;
+import walebook.problem.Problem;
+import walebook.quantity.Show;
+import walebook.quantity.Unit;
+import walebook.record.Cloth;
+import walebook.record.GarmentSheet;
+import walebook.record.StitchChoice;
+import walebook.tables.SharedTables;
+import walebook.words.Words;
+import walebook.working.Step;
+
+/** Prints a garment sheet's answers; a body's girths only when that is explicitly asked for. */
+public final class PrintGarment {
+  /** Checks whose numbers would tell a body's girth. */
+  private static final Set<Check.Kind> TELLING =
+      EnumSet.of(
+          Check.Kind.WAY,
+          Check.Kind.USED,
+          Check.Kind.ALLOWANCE,
+          Check.Kind.OPENING,
+          Check.Kind.BAND_OVER);
+
+  private static final int QUARTERS = 4;
+
+  private final Book book;
+  private final Words words;
+  private final SharedTables tables;
+
+  public PrintGarment(Book book, Words words, SharedTables tables) {
+    this.book = book;
+    this.words = words;
+    this.tables = tables;
+  }
+
+  /**
+   * Prints a saved sheet.
+   *
+   * @param girths whether the body's girths, and numbers that would tell them, are printed
+   */
+  public Answer<Printed> print(UUID sheetId, boolean girths, PaperSize size, PrintFile file) {
+    GarmentSheet sheet = book.garments().find(sheetId);
+    if (sheet == null) {
+      return Answer.bad(
+          Problem.refuse("choice.unknown", Place.field("garment"), sheetId.toString(), ""));
+    }
+    GarmentPaper paper = book.inOneStep(() -> paper(sheet, girths));
+    return file.write(words, pages -> pages.garment(size, paper));
+  }
+
+  private GarmentPaper paper(GarmentSheet sheet, boolean girths) {
+    Map<String, Double> body = book.garments().bodyOf(sheet.id());
+    AnswerGarment answer = new AnswerGarment(book, tables);
+    GarmentQuestion question = answer.question(sheet, body);
+    GarmentAnswers answers = GarmentAnswers.of(question, tables.garment());
+    boolean keepBack = !girths && !body.isEmpty();
+    return new GarmentPaper(
+        sheet.name(),
+        lines(sheet, question),
+        answers.verdict(),
+        answers.advice().stream().map(each -> advice(each, keepBack)).toList(),
+        answers.checks().stream().map(each -> line(each, keepBack)).toList(),
+        drawings(question, !keepBack),
+        cautions(answers),
+        girths(body, keepBack));
+  }
+
+  private List<String> lines(GarmentSheet sheet, GarmentQuestion question) {
+    Unit unit = book.info().lengthUnit();
+    Cloth cloth = sheet.clothId() == null ? null : book.cloths().find(sheet.clothId());
+    List<String> lines = new ArrayList<>();
+    lines.add(question.kind().name());
+    lines.add(
+        words.say(
+            "act.print.garment.cloth",
+            cloth == null ? "–" : cloth.name(),
+            words.say(question.round().sayKey())));
+    Double from = sheet.pattern().gaugeFromMm();
+    Double to = sheet.pattern().gaugeToMm();
+    if (from != null && to != null) {
+      lines.add(
+          words.say("act.print.garment.gauge", Show.length(from, unit), Show.length(to, unit)));
+    }
+    String stitch = stitch(sheet);
+    lines.add(words.say("act.print.garment.stitch", stitch));
+    Double pattern = sheet.pattern().allowanceMm();
+    Double sewn = sheet.sewing().allowanceMm();
+    if (pattern != null && sewn != null) {
+      lines.add(words.say("act.print.garment.allowance", Show.mm(pattern), Show.mm(sewn)));
+    }
+    return lines;
+  }
+
+  private String stitch(GarmentSheet sheet) {
+    PieceWording wording = new PieceWording(words, tables, book);
+    StitchChoice stitch = sheet.sewing().stitch();
+    return wording.stitch(stitch.stitchType(), stitch.dialWidth(), stitch.dialLength());
+  }
+
+  private GarmentPaper.Line line(Check check, boolean keepBack) {
+    boolean kept = keepBack && TELLING.contains(check.kind());
+    return new GarmentPaper.Line(
+        check.verdict(),
+        words.say(check.about()),
+        kept ? "" : words.say(check.working().says()),
+        check.weakest() == null ? "" : weakest(check.weakest()),
+        kept ? List.of() : check.working().steps().stream().map(this::step).toList());
+  }
+
+  private String step(Step step) {
+    return words.say("act.print.garment.step", words.say(step.says()), step.numbers());
+  }
+
+  private String weakest(Link link) {
+    String name = words.say(link.kind().sayKey());
+    String percent = Show.percent(link.percent());
+    String evidence =
+        switch (link.basis()) {
+          case GAVE ->
+              words.say("act.print.garment.gave", name, percent, link.pieces(), link.students());
+          case HELD ->
+              words.say("act.print.garment.held", name, percent, link.pieces(), link.students());
+          case MODEL -> words.say("act.print.garment.model", name, percent);
+          case UNKNOWN -> words.say("act.print.garment.unknown", name);
+        };
+    return words.say("act.print.garment.weakest", evidence);
+  }
+
+  /** The sentence, or the same without the number that would tell a girth. */
+  private String advice(Advice advice, boolean keepBack) {
+    String whole = words.say(advice.says());
+    if (!keepBack) {
+      return whole;
+    }
+    List<String> args = advice.says().args();
+    String edge = args.isEmpty() ? "" : args.get(0);
+    return switch (advice.action()) {
+      case OTHER_CLOTH -> words.say("act.print.garment.other-cloth");
+      case WIDEN_OPENING -> words.say("act.print.garment.widen", edge);
+      case OTHER_LINK -> words.say("act.print.garment.other-link", edge);
+      case SEW_TEST_PIECE -> words.say("act.print.garment.sew", edge);
+      case TURN_PIECES, CHANGE_BAND, CHANGE_ALLOWANCE, MEASURE_CLOTH, MEASURE_AGAIN -> whole;
+    };
+  }
+
+  private List<Drawing> drawings(GarmentQuestion question, boolean withBody) {
+    List<Drawing> drawings = new ArrayList<>();
+    drawings.add(new PatternPiecePicture(question.cloth(), question.round()));
+    BandChoice band = question.band();
+    if (band != null) {
+      drawings.add(
+          new BandPicture(
+              band.plan(),
+              QuarterMarks.of(band.plan().openingMm(), band.plan().lengthMm(), QUARTERS)));
+    }
+    if (withBody) {
+      question.girths().stream()
+          .map(each -> rings(each, question.edgeGain()))
+          .filter(Objects::nonNull)
+          .findFirst()
+          .ifPresent(drawings::add);
+    }
+    return drawings;
+  }
+
+  private @Nullable Drawing rings(GirthPlan plan, double gain) {
+    Double body = plan.bodyMm();
+    Double sewn = plan.sewnMm(gain);
+    return body == null || sewn == null || body <= 0 || sewn <= 0
+        ? null
+        : new RingsPicture(body, sewn, book.info().lengthUnit());
+  }
+
+  private List<String> cautions(GarmentAnswers answers) {
+    return answers.cautions().stream().map(each -> words.say(each.says())).toList();
+  }
+
+  private String girths(Map<String, Double> body, boolean keepBack) {
+    if (body.isEmpty()) {
+      return "";
+    }
+    if (keepBack) {
+      return words.say("act.print.garment.kept-back");
+    }
+    Map<Girth, Double> inOrder = new EnumMap<>(Girth.class);
+    for (Girth girth : Girth.values()) {
+      Double mm = body.get(girth.key());
+      if (mm != null) {
+        inOrder.put(girth, mm);
+      }
+    }
+    String all =
+        inOrder.entrySet().stream()
+            .map(
+                each ->
+                    words.say(each.getKey().sayKey())
+                        + " "
+                        + Show.length(each.getValue(), book.info().lengthUnit()))
+            .collect(Collectors.joining(", "));
+    return words.say("act.print.garment.girths", all);
+  }
+}
