@@ -61,7 +61,8 @@ public final class PrintCards {
             gather.wording().type(asked.stitchType()),
             SeamEnd.GAVE,
             Pull.LOAD,
-            asked.readings());
+            asked.readings(),
+            false);
     CardWording wording =
         new CardWording(words, planned, gather.wording().cloth(line), gather.wording());
     List<CardField> fields = new ArrayList<>();

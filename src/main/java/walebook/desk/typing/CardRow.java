@@ -196,7 +196,7 @@ public final class CardRow {
       if (codeClash != null) {
         found.add(codeClash);
       }
-      found.addAll(ReadPiece.read(entry, room, today, now, "AAAAAA", "").problems());
+      found.addAll(ReadPiece.read(entry, room, today, now, "AAAAAA", null).problems());
       found.addAll(CardClashes.within(entry));
     }
     show(found);
