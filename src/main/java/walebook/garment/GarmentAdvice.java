@@ -25,7 +25,7 @@ final class GarmentAdvice {
     GarmentAdvice advice = new GarmentAdvice(question, rows, checks);
     advice.cloth();
     checks.forEach(advice::check);
-    advice.band();
+    question.bands().forEach(band -> BandAdvice.of(band, rows, checks, advice.all::add));
     advice.allowance();
     if (question.stretchRound() == null) {
       advice.add(
@@ -146,21 +146,6 @@ final class GarmentAdvice {
       case BAND -> "garment.advice.sew-band";
       case ELASTIC -> "garment.advice.sew-elastic";
     };
-  }
-
-  private void band() {
-    BandChoice band = question.band();
-    boolean wrong =
-        checks.stream()
-            .anyMatch(
-                check ->
-                    check.kind() == Check.Kind.BAND_FLAT && check.verdict() == Verdict.NOT_MET);
-    if (band != null && wrong) {
-      add(
-          Advice.Action.CHANGE_BAND,
-          "garment.advice.band-longer",
-          Show.fixed(band.plan().flatRatio(band.turn()), 2));
-    }
   }
 
   private void allowance() {

@@ -27,6 +27,7 @@ public final class TypedGarment {
     typed.put("garment-kind", sheet.kind());
     typed.put("cloth", sheet.clothId() == null ? "" : sheet.clothId().toString());
     typed.put("grain-round", sheet.grainRound().key());
+    typed.put("wear", sheet.wear());
     typed.put("gauge-from", length(sheet.pattern().gaugeFromMm(), lengths));
     typed.put("gauge-to", length(sheet.pattern().gaugeToMm(), lengths));
     typed.put("allowance", length(sheet.pattern().allowanceMm(), Unit.MM));
@@ -42,7 +43,16 @@ public final class TypedGarment {
       typed.put("finished-" + girth.girth(), length(girth.finishedMm(), lengths));
       typed.put("seams", Integer.toString(girth.seams()));
     }
-    sheet.openings().forEach(opening -> put(typed, opening, lengths));
+    String seams = typed.get("seams");
+    for (GarmentOpening opening : sheet.openings()) {
+      String crossing = Integer.toString(opening.seams());
+      if (seams == null) {
+        seams = crossing;
+        typed.put("seams", seams);
+      }
+      typed.put(opening.edge() + "-seams", crossing.equals(seams) ? "" : crossing);
+      put(typed, opening, lengths);
+    }
     body.forEach((girth, mm) -> typed.put("body-" + girth, length(mm, lengths)));
     typed.put("remark", sheet.remark());
     return typed;
@@ -50,13 +60,33 @@ public final class TypedGarment {
 
   private static void put(Map<String, String> typed, GarmentOpening opening, Unit lengths) {
     typed.put("opening-" + opening.edge(), length(opening.openingMm(), lengths));
-    typed.put("seams", Integer.toString(opening.seams()));
+    typed.put(opening.edge() + "-ratio", number(opening.bandRatio()));
+    typed.put(opening.edge() + "-finished-width", length(opening.bandWidthMm(), lengths));
     if (opening.edge().equals("neckline")) {
       typed.put("shape", opening.shape());
     }
     for (GarmentEdge edge : opening.edges()) {
-      typed.put(opening.edge() + "-" + edge.link(), "yes");
+      put(typed, opening.edge() + "-" + edge.link(), edge);
     }
+    if (opening.bandRatio() != null) {
+      typed.put(opening.edge() + "-band", "yes");
+    }
+  }
+
+  private static void put(Map<String, String> typed, String field, GarmentEdge edge) {
+    typed.put(field, "yes");
+    typed.put(field + "-stated", number(edge.statedPercent()));
+    StitchChoice own = edge.stitch();
+    if (own != null) {
+      typed.put(field + "-stitch", own.stitchType());
+      typed.put(field + "-machine", own.machineKind().key());
+      typed.put(field + "-width", number(own.dialWidth()));
+      typed.put(field + "-length", number(own.dialLength()));
+    }
+  }
+
+  private static String number(@Nullable Double value) {
+    return value == null ? "" : Show.upTo(value, 4);
   }
 
   private static String length(@Nullable Double mm, Unit unit) {

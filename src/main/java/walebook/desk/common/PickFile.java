@@ -11,6 +11,7 @@ public interface PickFile {
     BOOK,
     WORKBOOK,
     PHOTO,
+    PICTURE,
     PACK
   }
 

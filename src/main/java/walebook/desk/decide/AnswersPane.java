@@ -42,12 +42,12 @@ final class AnswersPane extends VBox {
     }
     getChildren().add(new VerdictBadge(words, answers.verdict()));
     advice(answers.advice());
-    getChildren().add(Texts.section(words.say("desk.decide.sheet.checks")));
-    answers.checks().forEach(each -> getChildren().add(check(each)));
     for (Caution caution : answers.cautions()) {
       String says = words.say("desk.common.caution", words.say(caution.says()));
       getChildren().add(Texts.text(says, "caution"));
     }
+    getChildren().add(Texts.section(words.say("desk.decide.sheet.checks")));
+    answers.checks().forEach(each -> getChildren().add(check(each)));
   }
 
   private void advice(List<Advice> all) {

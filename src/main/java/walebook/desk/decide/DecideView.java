@@ -45,9 +45,15 @@ public final class DecideView extends BorderPane {
     model.openProperty().addListener((from, old, now) -> show());
     part.addListener((from, old, now) -> show());
     sheets.openProperty().addListener((from, old, now) -> show());
+    sheets.comparingProperty().addListener((from, old, now) -> show());
     sheets.loadedProperty().addListener((from, old, now) -> show());
     addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
     show();
+  }
+
+  /** Keeps what is typed, before the book is closed. */
+  public void rest() {
+    sheets.rest();
   }
 
   private void show() {
@@ -55,6 +61,10 @@ public final class DecideView extends BorderPane {
   }
 
   private Node sheets() {
+    CompareViewModel comparing = sheets.comparingProperty().get();
+    if (comparing != null) {
+      return place.compare(comparing);
+    }
     SheetViewModel open = sheets.openProperty().get();
     return open == null ? place.list(parts()) : place.sheet(open);
   }

@@ -48,6 +48,8 @@ final class ChooseFile implements PickFile {
       case PHOTO ->
           new FileChooser.ExtensionFilter(
               words.say("desk.start.kind.photo"), "*.jpg", "*.jpeg", "*.png");
+      case PICTURE ->
+          new FileChooser.ExtensionFilter(words.say("desk.start.kind.picture"), "*.png");
       case PACK -> new FileChooser.ExtensionFilter(words.say("desk.start.kind.pack"), "*.yaml");
     };
   }

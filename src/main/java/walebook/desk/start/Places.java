@@ -9,6 +9,7 @@ import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
+import org.jspecify.annotations.Nullable;
 import walebook.act.classroom.ExportTerm;
 import walebook.desk.classroom.ClassroomView;
 import walebook.desk.cloths.ClothsView;
@@ -45,6 +46,7 @@ final class Places {
   private final Words words;
   private final Unit lengthUnit;
   private final PiecesViewModel pieces;
+  private @Nullable DecideView decide;
 
   /**
    * Makes the places.
@@ -70,7 +72,7 @@ final class Places {
             4,
             "decide",
             "desk.start.place.decide",
-            () -> new DecideView(session, look, lengthUnit)),
+            this::decide),
         entry(5, "lessons", "desk.start.place.lessons", () -> new LessonsView(session, look)),
         entry(6, "class", "desk.start.place.class", this::classroom),
         entry(7, "term", "desk.start.place.term", this::term),
@@ -80,6 +82,10 @@ final class Places {
   /** Keeps what is being typed; called before the book is closed. */
   void rest() {
     pieces.rest();
+    DecideView shown = decide;
+    if (shown != null) {
+      shown.rest();
+    }
   }
 
   private PlaceEntry entry(int digit, String key, String title, Supplier<? extends Node> view) {
@@ -88,6 +94,12 @@ final class Places {
         words.say(title),
         new KeyCodeCombination(DIGITS.get(digit - 1), KeyCombination.SHORTCUT_DOWN),
         view);
+  }
+
+  private Node decide() {
+    DecideView view = new DecideView(session, look, lengthUnit);
+    decide = view;
+    return view;
   }
 
   private Node today() {
