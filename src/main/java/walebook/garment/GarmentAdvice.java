@@ -31,7 +31,18 @@ final class GarmentAdvice {
       advice.add(
           Advice.Action.MEASURE_CLOTH, "garment.advice.measure-cloth", grain(question.round()));
     }
-    return advice.all.stream().sorted(Comparator.comparing(Advice::action)).distinct().toList();
+    // A piece sewn along a grain that is about to be turned would tell nothing.
+    boolean turning =
+        advice.all.stream().anyMatch(each -> each.action() == Advice.Action.TURN_PIECES);
+    return advice.all.stream()
+        .filter(each -> !turning || !isOfThisGrain(each.action()))
+        .sorted(Comparator.comparing(Advice::action))
+        .distinct()
+        .toList();
+  }
+
+  private static boolean isOfThisGrain(Advice.Action action) {
+    return action == Advice.Action.SEW_TEST_PIECE || action == Advice.Action.MEASURE_AGAIN;
   }
 
   private static String grain(GrainRound round) {

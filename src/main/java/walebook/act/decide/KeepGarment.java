@@ -32,8 +32,8 @@ import walebook.tables.SharedTables;
 /**
  * Reads a garment sheet as it was typed, and saves it. Fields: sheet-name, garment-kind, cloth (its
  * key), grain-round, gauge-from, gauge-to, allowance, machine-kind, stitch, dial-width,
- * dial-length, sewn, trimmed, sleeve, seams, shape, wear, remark; for each girth finished-… and
- * body-…; for each edge opening-…, its seams, a band's ratio and finished-width, and what goes round
+ * dial-length, sewn, trimmed, sleeve, seams, shape, wear, remark; for each girth finished-…,
+ * body-… and …-seams; for each edge opening-…, its seams, a band's ratio and finished-width, and what goes round
  * it, such as neckline-hem, with -stitch, -machine, -width, -length and -stated behind it.
  */
 public final class KeepGarment {
@@ -41,7 +41,9 @@ public final class KeepGarment {
   static final double USUAL_DIAL = 10;
 
   private static final double USUAL_ALLOWANCE_MM = 40;
-  private static final int USUAL_SEAMS = 2;
+  /** A front and a back. */
+  static final int USUAL_SEAMS = 2;
+
 
   private static final List<String> OWN_FIELDS =
       List.of(
@@ -93,6 +95,7 @@ public final class KeepGarment {
     for (Girth girth : Girth.values()) {
       names.add("finished-" + girth.key());
       names.add("body-" + girth.key());
+      names.add(ReadGirths.seamsOf(girth));
     }
     for (OpeningEdge edge : OpeningEdge.values()) {
       names.add("opening-" + edge.key());

@@ -56,14 +56,24 @@ final class ReadGirths {
     return Map.copyOf(body);
   }
 
-  /** The finished girths; call it once the body's are read. */
+  /** The field for the seams that cross one girth. */
+  static String seamsOf(Girth girth) {
+    return girth.key() + "-seams";
+  }
+
+  /**
+   * The finished girths; call it once the body's are read.
+   *
+   * @param seams that cross a girth for which nothing else is typed
+   */
   List<GarmentGirth> finished(GarmentKind kind, int seams) {
     List<GarmentGirth> girths = new ArrayList<>();
     for (Girth girth : kind.girths()) {
       String field = "finished-" + girth.key();
       Double finished = form.length(field, value -> finished(field, girth, value));
       if (finished != null) {
-        girths.add(new GarmentGirth(girth.key(), finished, seams));
+        Integer own = form.whole(seamsOf(girth), 0, 20);
+        girths.add(new GarmentGirth(girth.key(), finished, own == null ? seams : own));
       }
     }
     return girths;

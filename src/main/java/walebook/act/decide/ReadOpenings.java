@@ -57,7 +57,7 @@ final class ReadOpenings {
     boolean band = has(edge, LinkKind.BAND);
     Double ratio = band ? form.number(edge + "-ratio", LEAST_RATIO, USUAL_RATIO) : null;
     Double wide = band ? form.length(edge + "-finished-width", USUAL_BAND_MM) : null;
-    boolean whole = together(edge + "-ratio", edge + "-finished-width");
+    boolean whole = band && together(edge + "-ratio", edge + "-finished-width");
     return new GarmentOpening(
         edge,
         each.over().key(),

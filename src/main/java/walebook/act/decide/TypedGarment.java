@@ -39,23 +39,34 @@ public final class TypedGarment {
     typed.put("sewn", length(sheet.sewing().allowanceMm(), Unit.MM));
     typed.put("trimmed", sheet.sewing().trimmed() ? "yes" : "no");
     typed.put("sleeve", sheet.sewing().sleeve() ? "yes" : "no");
+    int seams = usualSeams(sheet);
+    typed.put("seams", Integer.toString(seams));
     for (GarmentGirth girth : sheet.girths()) {
       typed.put("finished-" + girth.girth(), length(girth.finishedMm(), lengths));
-      typed.put("seams", Integer.toString(girth.seams()));
+      typed.put(girth.girth() + "-seams", unless(seams, girth.seams()));
     }
-    String seams = typed.get("seams");
     for (GarmentOpening opening : sheet.openings()) {
-      String crossing = Integer.toString(opening.seams());
-      if (seams == null) {
-        seams = crossing;
-        typed.put("seams", seams);
-      }
-      typed.put(opening.edge() + "-seams", crossing.equals(seams) ? "" : crossing);
+      typed.put(opening.edge() + "-seams", unless(seams, opening.seams()));
       put(typed, opening, lengths);
     }
     body.forEach((girth, mm) -> typed.put("body-" + girth, length(mm, lengths)));
     typed.put("remark", sheet.remark());
     return typed;
+  }
+
+  /** The most usual number of seams; of two alike the larger. */
+  private static int usualSeams(GarmentSheet sheet) {
+    Map<Integer, Integer> times = new HashMap<>();
+    sheet.girths().forEach(each -> times.merge(each.seams(), 1, Integer::sum));
+    sheet.openings().forEach(each -> times.merge(each.seams(), 1, Integer::sum));
+    return times.entrySet().stream()
+        .max(Map.Entry.<Integer, Integer>comparingByValue().thenComparing(Map.Entry::getKey))
+        .map(Map.Entry::getKey)
+        .orElse(KeepGarment.USUAL_SEAMS);
+  }
+
+  private static String unless(int usual, int seams) {
+    return seams == usual ? "" : Integer.toString(seams);
   }
 
   private static void put(Map<String, String> typed, GarmentOpening opening, Unit lengths) {

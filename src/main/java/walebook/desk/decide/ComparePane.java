@@ -56,8 +56,8 @@ final class ComparePane extends VBox {
       Session session, String titleKey, SheetViewModel of, List<Cloth> cloths, Unit lengths) {
     SheetFields fields = new SheetFields(words, session.tables(), of.fields(), lengths);
     return new FieldGroup(words.say(titleKey))
-        .add(fields.cloth("cloth", cloths), 16)
-        .add(fields.grain("grain-round"), 14)
+        .add(fields.cloth("cloth", cloths), 13)
+        .add(fields.grain("grain-round"), 17)
         .add(fields.machine("machine-kind"), 11)
         .add(fields.stitch("stitch"), 16)
         .add(fields.plain("dial-width"), 8)

@@ -5,6 +5,8 @@ import javafx.beans.property.ObjectProperty;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import walebook.desk.common.PlaceFrame;
@@ -18,6 +20,9 @@ import walebook.working.Working;
 
 /** The place of decisions: garment sheets with their answers, and every check by itself. */
 public final class DecideView extends BorderPane {
+  private static final KeyCombination SAVE =
+      new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN);
+
   private final Words words;
   private final Look look;
   private final ChecksViewModel model;
@@ -115,9 +120,28 @@ public final class DecideView extends BorderPane {
     }
   }
 
+  private void pressedOnSheet(KeyEvent key) {
+    SheetViewModel open = sheets.openProperty().get();
+    if (open == null) {
+      return;
+    }
+    boolean comparing = sheets.comparingProperty().get() != null;
+    if (key.getCode() == KeyCode.ESCAPE && comparing) {
+      key.consume();
+      sheets.stopComparing();
+    } else if (SAVE.match(key) && !comparing) {
+      key.consume();
+      open.save();
+    }
+  }
+
   private void pressed(KeyEvent key) {
+    if (part.get() == SheetsPlace.Part.SHEETS) {
+      pressedOnSheet(key);
+      return;
+    }
     CheckViewModel open = model.openProperty().get();
-    if (open == null || part.get() != SheetsPlace.Part.CHECKS) {
+    if (open == null) {
       return;
     }
     if (key.getCode() == KeyCode.ESCAPE) {

@@ -28,10 +28,7 @@ final class OpeningPane extends VBox {
     this.edge = opening.edge();
     String key = edge.key();
     FlowPane measures = row();
-    measures.getChildren().add(wide(fields.named("opening-" + key, edge.sayKey()), 10));
-    measures
-        .getChildren()
-        .add(wide(fields.number(key + "-seams", "desk.decide.field.edge-seams", ""), 9));
+    measures.getChildren().add(wide(fields.named("opening-" + key, edge.sayKey()), 12));
     getChildren().add(measures);
     if (edge == OpeningEdge.NECKLINE) {
       getChildren()

@@ -4,6 +4,7 @@ import java.util.List;
 import javafx.beans.property.ObjectProperty;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import walebook.desk.common.PicturePane;
 import walebook.desk.common.SavePicture;
@@ -31,6 +32,7 @@ final class PicturesPane extends VBox {
     this.words = words;
     this.model = model;
     this.picture = new PicturePane(words);
+    Label nothing = Texts.text(words.say("desk.decide.pictures.none"), "soft");
     Button button = new Button(words.say("desk.common.save-picture"));
     button.getStyleClass().add("quiet");
     button.setOnAction(
@@ -40,9 +42,10 @@ final class PicturesPane extends VBox {
             save.save(picture.image(), words.say(now.about()));
           }
         });
-    getChildren().setAll(choose, picture, button);
-    visibleProperty().bind(model.shownProperty().isNotNull());
-    managedProperty().bind(visibleProperty());
+    getChildren().setAll(nothing, choose, picture, button);
+    nothing.visibleProperty().bind(model.shownProperty().isNull());
+    nothing.managedProperty().bind(nothing.visibleProperty());
+    button.visibleProperty().bind(model.shownProperty().isNotNull());
     model.shownProperty().addListener((from, old, now) -> show());
     model.allProperty().addListener((from, old, now) -> show());
     show();
@@ -58,11 +61,12 @@ final class PicturesPane extends VBox {
     }
     kinds = nowKinds;
     abouts = nowAbouts;
-    choose.getChildren().setAll(Texts.section(words.say("desk.decide.pictures")));
+    choose.getChildren().clear();
     if (kinds.size() > 1) {
-      choose
-          .getChildren()
-          .add(new Segments<>(kinds, model.kindProperty(), each -> words.say(each.sayKey())));
+      Segments<GarmentPictures.Kind> row =
+          new Segments<>(kinds, model.kindProperty(), each -> words.say(each.sayKey()));
+      row.getStyleClass().add("picture-kinds");
+      choose.getChildren().add(row);
     }
     if (abouts.size() > 1) {
       choose.getChildren().add(which(model.aboutProperty()));

@@ -7,9 +7,11 @@ import javafx.animation.PauseTransition;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.value.ChangeListener;
 import javafx.beans.value.WeakChangeListener;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 import walebook.desk.common.FieldGroup;
+import walebook.desk.common.Fold;
 import walebook.desk.common.Session;
 import walebook.desk.common.Texts;
 import walebook.garment.GarmentKind;
@@ -63,7 +65,7 @@ final class SheetPane extends VBox {
 
   private FieldGroup pattern() {
     return new FieldGroup(words.say("desk.decide.sheet.pattern"))
-        .add(fields.length("gauge-from"), 12)
+        .add(fields.length("gauge-from"), 14)
         .add(fields.length("gauge-to"), 12)
         .add(fields.plain("seams"), 12)
         .add(fields.picked("wear", List.of("", "day", "sport"), this::wear), 15);
@@ -95,7 +97,21 @@ final class SheetPane extends VBox {
     for (Girth girth : kind.girths()) {
       group.add(fields.named("finished-" + girth.key(), girth.sayKey()), 12);
     }
+    group.below(new Fold(words.say("desk.decide.sheet.seams"), seams(kind)));
     return group;
+  }
+
+  /** Where more or fewer seams cross than elsewhere: one at a sleeve, two at the body. */
+  private FlowPane seams(GarmentKind kind) {
+    FlowPane all = new FlowPane(16, 8);
+    for (Girth girth : kind.girths()) {
+      all.getChildren().add(fields.number(girth.key() + "-seams", girth.sayKey(), ""));
+    }
+    for (KindOpening opening : kind.openings()) {
+      all.getChildren()
+          .add(fields.number(opening.edge().key() + "-seams", opening.edge().sayKey(), ""));
+    }
+    return all;
   }
 
   private FieldGroup openings(GarmentKind kind) {

@@ -27,16 +27,18 @@ import walebook.record.Student;
 /** One garment sheet: its form, and the answers that follow every change. */
 public final class SheetViewModel {
   private static final Map<String, String> USUAL =
-      Map.of(
-          "garment-kind", "fitted-top",
-          "grain-round", "course",
-          "machine-kind", "sewing",
-          "stitch", "304",
-          "seams", "2",
-          "shape", "crew",
-          "trimmed", "no",
-          "sleeve", "no",
-          "keep-body", "no");
+      Map.ofEntries(
+          Map.entry("garment-kind", "fitted-top"),
+          Map.entry("grain-round", "course"),
+          Map.entry("machine-kind", "sewing"),
+          Map.entry("stitch", "304"),
+          Map.entry("seams", "2"),
+          Map.entry("upper-arm-seams", "1"),
+          Map.entry("sleeve-hem-seams", "1"),
+          Map.entry("shape", "crew"),
+          Map.entry("trimmed", "no"),
+          Map.entry("sleeve", "no"),
+          Map.entry("keep-body", "no"));
 
   private final Session session;
   private final Unit lengths;
@@ -51,6 +53,7 @@ public final class SheetViewModel {
   private final ReadOnlyObjectWrapper<Notice> notice =
       new ReadOnlyObjectWrapper<>(this, "notice", Notice.NONE);
   private @Nullable GarmentSheet saved;
+  private int kept;
   private int asked;
   private boolean working;
 
@@ -114,6 +117,11 @@ public final class SheetViewModel {
   /** Fills the form; that is no change by a person. */
   void put(Map<String, String> typed) {
     fields.put(typed);
+    unchanged();
+  }
+
+  private void unchanged() {
+    kept = 0;
     edits.set(0);
   }
 
@@ -126,14 +134,16 @@ public final class SheetViewModel {
 
   /** Keeps what is typed, so that it is there again after a crash. */
   public void keepDraft() {
-    if (edits.get() > 0) {
+    if (edits.get() != kept) {
+      kept = edits.get();
       drafts.keep(saved, fields.typed());
     }
   }
 
   /** The same at once, before the book is closed: there is no later. */
   void rest() {
-    if (edits.get() > 0) {
+    if (edits.get() != kept) {
+      kept = edits.get();
       drafts.keepNow(saved, fields.typed());
     }
   }
@@ -189,7 +199,7 @@ public final class SheetViewModel {
         progress -> keep.save(read.value(), fresh, body),
         sheet -> {
           saved = sheet;
-          edits.set(0);
+          unchanged();
           notice.set(new Notice(session.words().say("desk.decide.saved", sheet.name()), null));
           session.changed();
         });

@@ -4,7 +4,6 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.layout.VBox;
 import walebook.desk.common.ColumnTable;
 import walebook.desk.common.EmptyState;
 import walebook.desk.common.PlaceFrame;
@@ -75,8 +74,8 @@ final class SheetsPlace {
         .context(back)
         .work(new SheetPane(session, sheet, model.cloths(), lengths))
         .means(
-            new VBox(
-                16,
+            new SheetMeaningPane(
+                words,
                 new AnswersPane(words, sheet),
                 new PicturesPane(words, pictures, picture)))
         .lesser(compare)

@@ -104,7 +104,8 @@ public final class SheetsViewModel {
 
   /** Keeps what is typed, before the book is closed. */
   public void rest() {
-    SheetViewModel sheet = open.get();
+    begun.values().forEach(SheetViewModel::rest);
+    SheetViewModel sheet = fresh;
     if (sheet != null) {
       sheet.rest();
     }
