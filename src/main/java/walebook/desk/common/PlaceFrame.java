@@ -94,7 +94,7 @@ public final class PlaceFrame extends BorderPane {
   public PlaceFrame primary(Button button) {
     button.getStyleClass().add("primary");
     actions.removeIf(other -> other.getStyleClass().contains("primary"));
-    actions.add(button);
+    addAction(actions.size(), button);
     footArranged();
     footShown();
     return this;
@@ -102,10 +102,16 @@ public final class PlaceFrame extends BorderPane {
 
   /** A lesser action, left of the primary one. */
   public PlaceFrame lesser(Button button) {
-    actions.add(0, button);
+    addAction(0, button);
     footArranged();
     footShown();
     return this;
+  }
+
+  /** What a button does is never cut short: a long notice wraps instead. */
+  private void addAction(int place, Button button) {
+    button.setMinWidth(Region.USE_PREF_SIZE);
+    actions.add(place, button);
   }
 
   /** The line at the foot. */

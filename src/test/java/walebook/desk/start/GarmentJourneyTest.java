@@ -14,6 +14,7 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
@@ -215,7 +216,16 @@ class GarmentJourneyTest {
     type(robot, "band's ratio", 0, "0.8");
     assertThat(shown(robot)).doesNotContain("Cut the band longer", "The band pulls too hard");
     robot.clickOn("To scale");
-    robot.clickOn("band");
+    robot.interact(
+        () ->
+            robot
+                .lookup(".picture-kinds .toggle-button")
+                .queryAll()
+                .stream()
+                .map(ToggleButton.class::cast)
+                .filter(button -> button.getText().equals("band"))
+                .forEach(ToggleButton::fire));
+    WaitForAsyncUtils.waitForFxEvents();
     robot.clickOn("Save picture");
     WaitForAsyncUtils.waitForFxEvents();
     BufferedImage saved = ImageIO.read(picture.toFile());
