@@ -26,6 +26,10 @@ public final class PlaceFrame extends BorderPane {
   private static final double SIDE_EMS = 21;
   private static final double NARROW_EMS = 52;
 
+  /** So many buttons leave the notice room beside them. */
+  private static final int BESIDE_NOTICE = 2;
+
+
   private final Words words;
   private final HBox context = new HBox(8);
   private final VBox work = new VBox();
@@ -180,9 +184,9 @@ public final class PlaceFrame extends BorderPane {
     }
   }
 
-  /** Where there is little room the notice stands above the buttons, and they wrap. */
+  /** Where there is little room, or many buttons, the notice stands above them, and they wrap. */
   private void footArranged() {
-    if (narrow) {
+    if (narrow || actions.size() > BESIDE_NOTICE) {
       FlowPane wrapping = new FlowPane(8, 8);
       wrapping.setAlignment(Pos.CENTER_RIGHT);
       wrapping.getChildren().setAll(actions);
