@@ -72,8 +72,7 @@ public final class GarmentPictures {
           new One(
               Kind.BAND,
               Message.of(band.edge().sayKey()),
-              new BandPicture(
-                  plan, QuarterMarks.of(plan.openingMm(), plan.lengthMm(), QUARTERS))));
+              new BandPicture(plan, QuarterMarks.of(plan.openingMm(), plan.lengthMm(), QUARTERS))));
     }
     return List.copyOf(all);
   }

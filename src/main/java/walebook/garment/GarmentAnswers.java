@@ -30,10 +30,7 @@ public record GarmentAnswers(
     Objects.requireNonNull(rows, "rows");
     List<Check> checks = GarmentChecks.of(question, rows);
     return new GarmentAnswers(
-        question,
-        checks,
-        GarmentAdvice.of(question, rows, checks),
-        cautions(question, checks));
+        question, checks, GarmentAdvice.of(question, rows, checks), cautions(question, checks));
   }
 
   /** The same answers with one more thing to take care of. */

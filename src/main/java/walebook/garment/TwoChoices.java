@@ -13,13 +13,24 @@ public record TwoChoices(GarmentAnswers one, GarmentAnswers other) {
   /** How the other choice stands against the first at one check. */
   public enum Differs {
     /** Same verdict and same figures. */
-    SAME,
+    SAME("garment.differs.same"),
     /** Same verdict, other figures. */
-    FIGURES,
-    BETTER,
-    WORSE,
+    FIGURES("garment.differs.figures"),
+    BETTER("garment.differs.better"),
+    WORSE("garment.differs.worse"),
     /** Asked of one of them alone, or not known of one of them: neither better nor worse. */
-    ONE_SIDED
+    ONE_SIDED("garment.differs.one-sided");
+
+    private final String sayKey;
+
+    Differs(String sayKey) {
+      this.sayKey = sayKey;
+    }
+
+    /** The key of its words in the bundle, with a mark that needs no colour. */
+    public String sayKey() {
+      return sayKey;
+    }
   }
 
   /**
@@ -46,8 +57,7 @@ public record TwoChoices(GarmentAnswers one, GarmentAnswers other) {
     List<Pair> pairs = new ArrayList<>();
     List<Check> left = new ArrayList<>(other.checks());
     for (Check check : one.checks()) {
-      Check same =
-          left.stream().filter(each -> isSame(each, check)).findFirst().orElse(null);
+      Check same = left.stream().filter(each -> isSame(each, check)).findFirst().orElse(null);
       left.remove(same);
       pairs.add(new Pair(check.about(), check, same, differs(check, same)));
     }

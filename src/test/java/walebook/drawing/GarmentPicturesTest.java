@@ -160,13 +160,7 @@ class GarmentPicturesTest {
             new AllowancePlan(15, 6, true, 1.7, 3),
             List.of(
                 new BandChoice(
-                    OpeningEdge.NECKLINE,
-                    BAND,
-                    BandRatio.Place.NECK,
-                    6,
-                    null,
-                    Girth.HEAD,
-                    null)));
+                    OpeningEdge.NECKLINE, BAND, BandRatio.Place.NECK, 6, null, Girth.HEAD, null)));
     List<GarmentPictures.One> all = GarmentPictures.of(question, Unit.CM);
     assertThat(all.stream().map(GarmentPictures.One::kind))
         .containsExactly(

@@ -61,7 +61,8 @@ class BandAdviceTest {
   void anOpeningThatIsTooSmallForAnyBandIsToBeWidened() {
     // 575 ÷ 1.1 = 522.7 mm, which is more than the opening has.
     assertThat(advice(of(480, 0.9, 10)))
-        .anyMatch(says -> says.contains("Even a band as long as its opening") && says.contains("523 mm"));
+        .anyMatch(
+            says -> says.contains("Even a band as long as its opening") && says.contains("523 mm"));
   }
 
   @Test
@@ -86,7 +87,13 @@ class BandAdviceTest {
     GirthPlan tight = new GirthPlan(Girth.CHEST, 920.0, 700.0, 2);
     OpeningPlan elastic =
         new OpeningPlan(
-            OpeningEdge.HEM, Girth.CHEST, 950.0, 920.0, 0, 2, List.of(Link.unknown(LinkKind.ELASTIC)));
+            OpeningEdge.HEM,
+            Girth.CHEST,
+            950.0,
+            920.0,
+            0,
+            2,
+            List.of(Link.unknown(LinkKind.ELASTIC)));
     GarmentAnswers answers =
         GarmentAnswers.of(
             new GarmentQuestion(

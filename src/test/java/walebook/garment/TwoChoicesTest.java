@@ -6,7 +6,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import walebook.working.Verdict;
 
-/** Two cloths for one invented garment: 30 % are asked, one stretches by 15 %, the other by 60 %. */
+/**
+ * Two cloths for one invented garment: 30 % are asked, one stretches by 15 %, the other by 60 %.
+ */
 class TwoChoicesTest {
   private static final GrainStretch FAR = new GrainStretch(60, 0.5);
   private static final GrainStretch SHORT = new GrainStretch(15, 0.5);

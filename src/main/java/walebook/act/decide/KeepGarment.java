@@ -32,18 +32,18 @@ import walebook.tables.SharedTables;
 /**
  * Reads a garment sheet as it was typed, and saves it. Fields: sheet-name, garment-kind, cloth (its
  * key), grain-round, gauge-from, gauge-to, allowance, machine-kind, stitch, dial-width,
- * dial-length, sewn, trimmed, sleeve, seams, shape, wear, remark; for each girth finished-…,
- * body-… and …-seams; for each edge opening-…, its seams, a band's ratio and finished-width, and what goes round
- * it, such as neckline-hem, with -stitch, -machine, -width, -length and -stated behind it.
+ * dial-length, sewn, trimmed, sleeve, seams, shape, wear, remark; for each girth finished-…, body-…
+ * and …-seams; for each edge opening-…, its seams, a band's ratio and finished-width, and what goes
+ * round it, such as neckline-hem, with -stitch, -machine, -width, -length and -stated behind it.
  */
 public final class KeepGarment {
   /** Dials reach no further. */
   static final double USUAL_DIAL = 10;
 
   private static final double USUAL_ALLOWANCE_MM = 40;
+
   /** A front and a back. */
   static final int USUAL_SEAMS = 2;
-
 
   private static final List<String> OWN_FIELDS =
       List.of(

@@ -97,9 +97,7 @@ final class ReadOpenings {
         String field = edge + "-" + link.key();
         links.add(
             new GarmentEdge(
-                link.key(),
-                stitch(field),
-                form.number(field + "-stated", 0, FARTHEST_PERCENT)));
+                link.key(), stitch(field), form.number(field + "-stated", 0, FARTHEST_PERCENT)));
       }
     }
     return links;

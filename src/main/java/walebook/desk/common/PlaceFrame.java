@@ -29,7 +29,6 @@ public final class PlaceFrame extends BorderPane {
   /** So many buttons leave the notice room beside them. */
   private static final int BESIDE_NOTICE = 2;
 
-
   private final Words words;
   private final HBox context = new HBox(8);
   private final VBox work = new VBox();

@@ -32,7 +32,9 @@ public final class SavePicture {
    */
   public void save(WritableImage image, String name) {
     Path file =
-        session.files().save(PickFile.Kind.PICTURE, name.replaceAll("[^\\p{L}\\p{N}]+", "-") + ENDING);
+        session
+            .files()
+            .save(PickFile.Kind.PICTURE, name.replaceAll("[^\\p{L}\\p{N}]+", "-") + ENDING);
     if (file == null) {
       return;
     }

@@ -88,7 +88,7 @@ final class ComparePane extends VBox {
         whole("desk.decide.compare.other", both.other()));
     int row = 1;
     for (TwoChoices.Pair pair : both.pairs()) {
-      Node mark = Texts.text(differs(pair.differs()), "compare-mark");
+      Node mark = Texts.text(words.say(pair.differs().sayKey()), "compare-mark");
       VBox name = new VBox(2, Texts.text(words.say(pair.about()), "strong"), mark);
       grid.addRow(row++, name, cell(pair.one()), cell(pair.other()));
     }
@@ -101,18 +101,8 @@ final class ComparePane extends VBox {
   }
 
   private VBox whole(String titleKey, GarmentAnswers of) {
-    return new VBox(4, Texts.text(words.say(titleKey), "strong"), new VerdictBadge(words, of.verdict()));
-  }
-
-  /** Marks and words, so that no colour is needed. */
-  private String differs(TwoChoices.Differs differs) {
-    return switch (differs) {
-      case SAME -> words.say("desk.decide.compare.same");
-      case FIGURES -> words.say("desk.decide.compare.figures");
-      case BETTER -> words.say("desk.decide.compare.better");
-      case WORSE -> words.say("desk.decide.compare.worse");
-      case ONE_SIDED -> words.say("desk.decide.compare.one-sided");
-    };
+    return new VBox(
+        4, Texts.text(words.say(titleKey), "strong"), new VerdictBadge(words, of.verdict()));
   }
 
   private Node cell(@Nullable Check check) {

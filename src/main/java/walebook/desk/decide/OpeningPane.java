@@ -80,7 +80,8 @@ final class OpeningPane extends VBox {
       for (Region each : new Region[] {machine, width, length}) {
         shownWhile(each, own);
       }
-      row.getChildren().addAll(wide(fields.ownStitch(field + "-stitch"), 19), machine, width, length);
+      row.getChildren()
+          .addAll(wide(fields.ownStitch(field + "-stitch"), 19), machine, width, length);
     }
     var stated = fields.form().field(field + "-stated").text();
     if (isFromPacket(link) || !stated.get().isEmpty()) {

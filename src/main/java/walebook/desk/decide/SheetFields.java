@@ -81,9 +81,7 @@ final class SheetFields {
 
   PickedField yesNo(String field) {
     return picked(
-        field,
-        YES_NO,
-        key -> words.say(key.equals("yes") ? "desk.common.yes" : "desk.common.no"));
+        field, YES_NO, key -> words.say(key.equals("yes") ? "desk.common.yes" : "desk.common.no"));
   }
 
   PickedField machine(String field) {
@@ -95,7 +93,8 @@ final class SheetFields {
   }
 
   PickedField stitch(String field) {
-    return picked(field, tables.stitchTypes().stream().map(StitchType::key).toList(), this::stitchName);
+    return picked(
+        field, tables.stitchTypes().stream().map(StitchType::key).toList(), this::stitchName);
   }
 
   /** A stitch of its own, or none: as the garment's seams. */

@@ -28,7 +28,6 @@ final class SheetMeaningPane extends VBox {
         new Segments<>(List.of(Part.values()), part, each -> words.say(each.sayKey));
     getChildren().setAll(parts, answers);
     part.addListener(
-        (from, old, now) ->
-            getChildren().setAll(parts, now == Part.ANSWERS ? answers : pictures));
+        (from, old, now) -> getChildren().setAll(parts, now == Part.ANSWERS ? answers : pictures));
   }
 }

@@ -67,17 +67,14 @@ final class SheetsPlace {
     discard.getStyleClass().add("quiet");
     discard.setOnAction(pressed -> sheet.discard());
     frame.notice().noticeProperty().bind(sheet.noticeProperty());
-    PicturesViewModel pictures =
-        new PicturesViewModel(words, lengths, sheet.answersProperty());
+    PicturesViewModel pictures = new PicturesViewModel(words, lengths, sheet.answersProperty());
     SavePicture picture = new SavePicture(session, sheet::tell);
     return frame
         .context(back)
         .work(new SheetPane(session, sheet, model.cloths(), lengths))
         .means(
             new SheetMeaningPane(
-                words,
-                new AnswersPane(words, sheet),
-                new PicturesPane(words, pictures, picture)))
+                words, new AnswersPane(words, sheet), new PicturesPane(words, pictures, picture)))
         .lesser(compare)
         .lesser(discard)
         .primary(save);

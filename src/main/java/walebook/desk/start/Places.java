@@ -68,11 +68,7 @@ final class Places {
         entry(1, "today", "desk.start.place.today", this::today),
         entry(2, "pieces", "desk.start.place.pieces", () -> new PiecesView(words, pieces)),
         entry(3, "cloths", "desk.start.place.cloths", () -> new ClothsView(session)),
-        entry(
-            4,
-            "decide",
-            "desk.start.place.decide",
-            this::decide),
+        entry(4, "decide", "desk.start.place.decide", this::decide),
         entry(5, "lessons", "desk.start.place.lessons", () -> new LessonsView(session, look)),
         entry(6, "class", "desk.start.place.class", this::classroom),
         entry(7, "term", "desk.start.place.term", this::term),

@@ -111,8 +111,7 @@ class KeepGarmentTest {
   @Test
   void whatIsTypedOfSomethingThatDoesNotGoRoundCountsForNothing() {
     Answer<GarmentSheet> read =
-        read(
-            with("neckline-ratio", "x", "neckline-hem-width", "99x", "body-thigh", "-3"), Unit.MM);
+        read(with("neckline-ratio", "x", "neckline-hem-width", "99x", "body-thigh", "-3"), Unit.MM);
     assertThat(read.problems()).isEmpty();
     assertThat(neck(read.value()).edges()).isEmpty();
   }
@@ -162,8 +161,16 @@ class KeepGarmentTest {
 
   @Test
   void aGaugeBeyondWhatClothDoesIsAskedAboutAndHalfAGaugeToo() {
-    said(read(with("gauge-from", "100", "gauge-to", "500"), Unit.MM), "gauge-to", "gauge.far", false);
-    said(read(with("gauge-from", "100", "gauge-to", "90"), Unit.MM), "gauge-to", "gauge.shorter", true);
+    said(
+        read(with("gauge-from", "100", "gauge-to", "500"), Unit.MM),
+        "gauge-to",
+        "gauge.far",
+        false);
+    said(
+        read(with("gauge-from", "100", "gauge-to", "90"), Unit.MM),
+        "gauge-to",
+        "gauge.shorter",
+        true);
     said(read(with("gauge-from", "100"), Unit.MM), "gauge-to", "gauge.half", false);
     said(read(with("gauge-to", "130"), Unit.MM), "gauge-from", "gauge.half", false);
   }

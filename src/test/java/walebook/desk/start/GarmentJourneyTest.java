@@ -202,8 +202,7 @@ class GarmentJourneyTest {
   }
 
   @Test
-  void aNeckbandThatWouldNotPassOverTheHeadIsFoundAndCutLonger(FxRobot robot)
-      throws IOException {
+  void aNeckbandThatWouldNotPassOverTheHeadIsFoundAndCutLonger(FxRobot robot) throws IOException {
     begin(robot, "Top with a neckband");
     type(robot, "neckline", 0, "520");
     type(robot, "head", 0, "575");
@@ -218,10 +217,7 @@ class GarmentJourneyTest {
     robot.clickOn("To scale");
     robot.interact(
         () ->
-            robot
-                .lookup(".picture-kinds .toggle-button")
-                .queryAll()
-                .stream()
+            robot.lookup(".picture-kinds .toggle-button").queryAll().stream()
                 .map(ToggleButton.class::cast)
                 .filter(button -> button.getText().equals("band"))
                 .forEach(ToggleButton::fire));
@@ -233,8 +229,7 @@ class GarmentJourneyTest {
     assertThat(robot.lookup("The picture is saved as picture.png.").tryQuery()).isPresent();
     save(robot);
     assertThat(robot.lookup("Top with a neckband is saved.").tryQuery()).isPresent();
-    assertThat(made.room.book.garments().all().get(0).openings().get(0).bandRatio())
-        .isEqualTo(0.8);
+    assertThat(made.room.book.garments().all().get(0).openings().get(0).bandRatio()).isEqualTo(0.8);
   }
 
   @Test
