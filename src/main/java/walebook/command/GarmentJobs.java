@@ -123,8 +123,7 @@ final class GarmentJobs {
               terminal.words().say(each.working().says())));
     }
     table.row(
-        List.of(
-            terminal.say("command.garment.whole"), verdict(answers.verdict(), terminal), ""));
+        List.of(terminal.say("command.garment.whole"), verdict(answers.verdict(), terminal), ""));
     terminal.out().println(table);
     advice(answers, terminal);
     return Exit.DONE;
@@ -138,7 +137,9 @@ final class GarmentJobs {
     for (Advice each : answers.advice()) {
       terminal.out().println("  " + nth++ + ". " + terminal.words().say(each.says()));
     }
-    answers.cautions().forEach(each -> terminal.out().println("! " + terminal.words().say(each.says())));
+    answers
+        .cautions()
+        .forEach(each -> terminal.out().println("! " + terminal.words().say(each.says())));
   }
 
   private static Exit compare(Typed typed, Terminal terminal, Book book) {

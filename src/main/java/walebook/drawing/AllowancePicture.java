@@ -58,8 +58,9 @@ public record AllowancePicture(double patternMm, double sewnMm, double capTurn, 
             words.say("drawing.allowance.armhole", signed(-d * armholeTurn)));
     double panel = wide / columns;
     for (int i = 0; i < panels; i++) {
-      double x = panel * (i % columns + 0.5);
-      double y = i / columns * ROW;
+      int row = i / columns;
+      double x = panel * (i - row * columns + 0.5);
+      double y = row * ROW;
       switch (i) {
         case 0 -> straight(sketch, x, y, perMm);
         case 1 -> arc(sketch, x, y, perMm, capTurn, 1);

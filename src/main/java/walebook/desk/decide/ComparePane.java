@@ -97,7 +97,19 @@ final class ComparePane extends VBox {
         Texts.text(words.say("desk.decide.sheet.to-do"), "strong"),
         advice(both.one()),
         advice(both.other()));
-    answers.getChildren().setAll(grid);
+    answers.getChildren().setAll(Texts.text(differences(), "strong"), grid);
+  }
+
+  /** The fields in which the two choices differ, by their labels. */
+  private String differences() {
+    List<String> labels =
+        CompareViewModel.CHOICES.stream()
+            .filter(model::differs)
+            .map(field -> words.say("desk.decide.field." + field))
+            .toList();
+    return labels.isEmpty()
+        ? words.say("desk.decide.compare.alike")
+        : words.say("desk.decide.compare.differ", String.join(", ", labels));
   }
 
   private VBox whole(String titleKey, GarmentAnswers of) {

@@ -56,7 +56,7 @@ final class SheetDraft {
     session.run(
         progress -> {
           act.drop(saved, student);
-          return student;
+          return act;
         },
         dropped -> {});
   }
