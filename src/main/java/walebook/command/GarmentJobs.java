@@ -114,7 +114,7 @@ final class GarmentJobs {
             List.of(
                 terminal.say("command.column.check"),
                 terminal.say("command.column.verdict"),
-                terminal.say("command.column.says")));
+                terminal.say("command.column.answer")));
     for (Check each : answers.checks()) {
       table.row(
           List.of(
