@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.DoubleFunction;
 import org.jspecify.annotations.Nullable;
 import walebook.problem.Answer;
 import walebook.problem.Place;
@@ -71,6 +72,34 @@ public final class Form {
         ? null
         : bounded(
             field, ReadNumber.length(text, lengthUnit, Place.field(field)), 0.1, usualMm, " mm");
+  }
+
+  /** Adds a problem that was found elsewhere. */
+  public void add(Problem problem) {
+    problems.add(problem);
+  }
+
+  /**
+   * A length in mm, or null when empty or refused.
+   *
+   * @param check what is wrong with it or unlikely about it
+   */
+  public @Nullable Double length(String field, DoubleFunction<List<Problem>> check) {
+    String text = text(field);
+    if (text.isEmpty()) {
+      return null;
+    }
+    Answer<Double> read =
+        ReadNumber.length(text, lengthUnit, Place.field(field))
+            .flatMap(
+                mm -> {
+                  List<Problem> found = check.apply(mm);
+                  return found.stream().anyMatch(Problem::refuses)
+                      ? Answer.bad(found)
+                      : new Answer.Good<>(mm, found);
+                });
+    problems.addAll(read.problems());
+    return read.isGood() ? read.value() : null;
   }
 
   /** A number, or null when empty; refused below least, asked about beyond the usual. */

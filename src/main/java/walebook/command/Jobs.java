@@ -15,6 +15,7 @@ final class Jobs {
     all.addAll(CauseJobs.all());
     all.addAll(ClothJobs.all());
     all.addAll(CompareJobs.all());
+    all.addAll(GarmentJobs.all());
     all.addAll(ExportJobs.all());
     all.addAll(PrintJobs.all());
     all.addAll(WorkJobs.all());

@@ -15,6 +15,7 @@ import walebook.lesson.PackFolder;
 import walebook.lesson.PackSource;
 import walebook.lesson.ReadPack;
 import walebook.record.Cloth;
+import walebook.record.GarmentSheet;
 import walebook.record.Lesson;
 import walebook.record.SchoolClass;
 import walebook.record.Student;
@@ -47,6 +48,11 @@ final class Pick {
     return name == null
         ? null
         : byName("cloth", name, book.cloths().all(), each -> List.of(each.name()));
+  }
+
+  static GarmentSheet garment(Typed typed, Book book) {
+    return byName(
+        "garment", typed.text("garment"), book.garments().all(), each -> List.of(each.name()));
   }
 
   /** A lesson by its number in the class, from 1, or by its title. */

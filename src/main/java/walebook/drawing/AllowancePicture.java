@@ -8,7 +8,8 @@ import walebook.working.Message;
 /**
  * A pattern's allowance and the one that is sewn, to scale: a straight edge, a sleeve cap whose cut
  * edge lies outside, and an armhole whose cut edge lies inside; each with the change of its seam
- * line.
+ * line. Without a sleeve the straight edge stands alone; where there is little room, one under the
+ * other.
  *
  * @param patternMm the pattern's allowance, not negative
  * @param sewnMm the sewn one, not negative
@@ -19,6 +20,8 @@ public record AllowancePicture(double patternMm, double sewnMm, double capTurn, 
     implements Drawing {
   private static final double PANEL = 150;
   private static final double TALL = 132;
+  private static final double ROW = TALL + 30;
+  private static final int PANELS = 3;
 
   public AllowancePicture {
     if (!(patternMm >= 0 && sewnMm >= 0 && patternMm <= 60 && sewnMm <= 60)) {
@@ -31,7 +34,7 @@ public record AllowancePicture(double patternMm, double sewnMm, double capTurn, 
 
   @Override
   public double leastWidth() {
-    return 3 * PANEL + 20;
+    return PANEL + 110;
   }
 
   @Override
@@ -42,29 +45,38 @@ public record AllowancePicture(double patternMm, double sewnMm, double capTurn, 
   @Override
   public Picture at(double width, Words words) {
     double wide = takenWidth(width);
-    double panel = wide / 3;
+    int panels = capTurn + armholeTurn > 0 ? PANELS : 1;
+    int columns = Math.max(1, Math.min(panels, (int) (wide / PANEL)));
+    int rows = (panels + columns - 1) / columns;
     double perMm = 30 / Math.max(1, Math.max(patternMm, sewnMm));
     Sketch sketch = new Sketch();
-    straight(sketch, panel / 2, perMm);
-    arc(sketch, panel * 1.5, perMm, capTurn, 1);
-    arc(sketch, panel * 2.5, perMm, armholeTurn, -1);
     double d = patternMm - sewnMm;
     List<String> labels =
         List.of(
             words.say("drawing.allowance.edge", signed(d)),
             words.say("drawing.allowance.cap", signed(d * capTurn)),
             words.say("drawing.allowance.armhole", signed(-d * armholeTurn)));
-    for (int i = 0; i < labels.size(); i++) {
+    double panel = wide / columns;
+    for (int i = 0; i < panels; i++) {
+      int row = i / columns;
+      double x = panel * (i - row * columns + 0.5);
+      double y = row * ROW;
+      switch (i) {
+        case 0 -> straight(sketch, x, y, perMm);
+        case 1 -> arc(sketch, x, y, perMm, capTurn, 1);
+        default -> arc(sketch, x, y, perMm, armholeTurn, -1);
+      }
       String says = TextWidth.fit(labels.get(i), Sketch.LABEL, panel - 8);
-      sketch.text(panel * (i + 0.5), TALL + 20, says, Shape.Anchor.MIDDLE, Role.INK);
+      sketch.text(x, y + TALL + 20, says, Shape.Anchor.MIDDLE, Role.INK);
     }
-    key(sketch, words, TALL + 48);
-    return sketch.picture(wide, TALL + 104, says());
+    double base = (rows - 1) * ROW + TALL;
+    key(sketch, words, base + 48, wide);
+    return sketch.picture(wide, base + 104, says());
   }
 
-  private void straight(Sketch sketch, double x, double perMm) {
-    double edge = 30;
-    sketch.rect(x - 60, edge, 120, TALL - edge - 8, Role.CLOTH, null);
+  private void straight(Sketch sketch, double x, double y, double perMm) {
+    double edge = y + 30;
+    sketch.rect(x - 60, edge, 120, TALL - 38, Role.CLOTH, null);
     sketch.line(x - 60, edge, x + 60, edge, Pen.solid(Role.SOFT, 1.6));
     double pattern = edge + patternMm * perMm;
     double sewn = edge + sewnMm * perMm;
@@ -78,9 +90,9 @@ public record AllowancePicture(double patternMm, double sewnMm, double capTurn, 
    *
    * @param side 1 when the cloth lies inside the arch and its cut edge outside, −1 the other way
    */
-  private void arc(Sketch sketch, double x, double perMm, double turn, int side) {
+  private void arc(Sketch sketch, double x, double y, double perMm, double turn, int side) {
     double seam = side > 0 ? 46 : 62;
-    double centre = side > 0 ? 106 : 118;
+    double centre = y + (side > 0 ? 106 : 118);
     double edge = seam + side * patternMm * perMm;
     double deep = side > 0 ? Math.max(8, seam - 26) : seam + 22;
     double half = Math.max(0.02, turn / 2);
@@ -113,15 +125,18 @@ public record AllowancePicture(double patternMm, double sewnMm, double capTurn, 
     return line;
   }
 
-  private void key(Sketch sketch, Words words, double y) {
+  private void key(Sketch sketch, Words words, double y, double wide) {
     sketch.line(14, y - 4, 40, y - 4, Pen.solid(Role.SOFT, 1.6));
-    sketch.text(48, y, words.say("drawing.allowance.cut"), Shape.Anchor.START, Role.INK);
+    label(sketch, words.say("drawing.allowance.cut"), y, wide);
     sketch.line(14, y + 16, 40, y + 16, Pen.dashed(Role.INK, 1.8));
-    String pattern = words.say("drawing.allowance.pattern", Show.mm(patternMm));
-    sketch.text(48, y + 20, pattern, Shape.Anchor.START, Role.INK);
+    label(sketch, words.say("drawing.allowance.pattern", Show.mm(patternMm)), y + 20, wide);
     sketch.line(14, y + 36, 40, y + 36, Pen.solid(Role.ACCENT, 2.6));
-    String sewn = words.say("drawing.allowance.sewn", Show.mm(sewnMm));
-    sketch.text(48, y + 40, sewn, Shape.Anchor.START, Role.INK);
+    label(sketch, words.say("drawing.allowance.sewn", Show.mm(sewnMm)), y + 40, wide);
+  }
+
+  private static void label(Sketch sketch, String says, double y, double wide) {
+    String fits = TextWidth.fit(says, Sketch.LABEL, wide - 56);
+    sketch.text(48, y, fits, Shape.Anchor.START, Role.INK);
   }
 
   private static String signed(double mm) {

@@ -28,7 +28,7 @@ public record BandPicture(BandPlan plan, List<BandMark> marks) implements Drawin
 
   @Override
   public double leastWidth() {
-    return 360;
+    return 264;
   }
 
   @Override
@@ -47,7 +47,7 @@ public record BandPicture(BandPlan plan, List<BandMark> marks) implements Drawin
     double band = SIDE + plan.joinMm() * perMm;
     Sketch sketch = new Sketch();
     String says = words.say("drawing.band.opening", Show.mm(plan.openingMm()));
-    sketch.text(SIDE, 18, says, Shape.Anchor.START, Role.INK);
+    text(sketch, says, 18, wide);
     double end = opening + plan.openingMm() * perMm;
     sketch.line(opening, TOP, end, TOP, Pen.solid(Role.INK, 2.6));
     sketch.line(end, TOP - 6, end, TOP + 6, Pen.solid(Role.INK, 2));
@@ -67,13 +67,17 @@ public record BandPicture(BandPlan plan, List<BandMark> marks) implements Drawin
             "drawing.band.cut",
             Show.fixed(plan.cutLengthMm(), 1),
             Show.fixed(plan.cutWidthMm(), 1));
-    sketch.text(SIDE, base + 52, measures, Shape.Anchor.START, Role.INK);
+    text(sketch, measures, base + 52, wide);
     String joined =
         words.say(
             "drawing.band.joined", Show.fixed(plan.lengthMm(), 1), Show.fixed(plan.widthMm(), 1));
-    String fits = TextWidth.fit(joined, Sketch.LABEL, wide - 2 * SIDE);
-    sketch.text(SIDE, base + 70, fits, Shape.Anchor.START, Role.INK);
+    text(sketch, joined, base + 70, wide);
     return sketch.picture(wide, base + 80, says());
+  }
+
+  private static void text(Sketch sketch, String says, double y, double wide) {
+    String fits = TextWidth.fit(says, Sketch.LABEL, wide - 2 * SIDE);
+    sketch.text(SIDE, y, fits, Shape.Anchor.START, Role.INK);
   }
 
   /** The cut band: allowances shaded, the fold broken along its middle. */

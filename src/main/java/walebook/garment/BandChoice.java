@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * A band that was chosen for an opening.
  *
+ * @param edge which opening
  * @param plan its measures
  * @param place where it sits
  * @param turn the opening's turn in radians
@@ -14,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param overMm of the person; null while not known
  */
 public record BandChoice(
+    OpeningEdge edge,
     BandPlan plan,
     BandRatio.Place place,
     double turn,
@@ -21,6 +23,7 @@ public record BandChoice(
     Girth over,
     @Nullable Double overMm) {
   public BandChoice {
+    Objects.requireNonNull(edge, "edge");
     Objects.requireNonNull(plan, "plan");
     Objects.requireNonNull(place, "place");
     Objects.requireNonNull(over, "over");

@@ -25,13 +25,24 @@ final class GarmentAdvice {
     GarmentAdvice advice = new GarmentAdvice(question, rows, checks);
     advice.cloth();
     checks.forEach(advice::check);
-    advice.band();
+    question.bands().forEach(band -> BandAdvice.of(band, rows, checks, advice.all::add));
     advice.allowance();
     if (question.stretchRound() == null) {
       advice.add(
           Advice.Action.MEASURE_CLOTH, "garment.advice.measure-cloth", grain(question.round()));
     }
-    return advice.all.stream().sorted(Comparator.comparing(Advice::action)).distinct().toList();
+    // A piece sewn along a grain that is about to be turned would tell nothing.
+    boolean turning =
+        advice.all.stream().anyMatch(each -> each.action() == Advice.Action.TURN_PIECES);
+    return advice.all.stream()
+        .filter(each -> !turning || !isOfThisGrain(each.action()))
+        .sorted(Comparator.comparing(Advice::action))
+        .distinct()
+        .toList();
+  }
+
+  private static boolean isOfThisGrain(Advice.Action action) {
+    return action == Advice.Action.SEW_TEST_PIECE || action == Advice.Action.MEASURE_AGAIN;
   }
 
   private static String grain(GrainRound round) {
@@ -146,21 +157,6 @@ final class GarmentAdvice {
       case BAND -> "garment.advice.sew-band";
       case ELASTIC -> "garment.advice.sew-elastic";
     };
-  }
-
-  private void band() {
-    BandChoice band = question.band();
-    boolean wrong =
-        checks.stream()
-            .anyMatch(
-                check ->
-                    check.kind() == Check.Kind.BAND_FLAT && check.verdict() == Verdict.NOT_MET);
-    if (band != null && wrong) {
-      add(
-          Advice.Action.CHANGE_BAND,
-          "garment.advice.band-longer",
-          Show.fixed(band.plan().flatRatio(band.turn()), 2));
-    }
   }
 
   private void allowance() {

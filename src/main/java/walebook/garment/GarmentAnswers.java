@@ -1,19 +1,25 @@
 package walebook.garment;
 
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import walebook.working.Caution;
 import walebook.working.Verdict;
 
 /**
  * All that can be said about a garment from what is known so far.
  *
+ * @param question what was asked, for pictures and for comparing
  * @param checks each with its working, in the order they are shown
  * @param advice what to do about them, in the order it is tried; empty when all is well
- * @param cautions those of the kind of garment
+ * @param cautions those of the kind of garment and of what these numbers come to, each once
  */
-public record GarmentAnswers(List<Check> checks, List<Advice> advice, List<Caution> cautions) {
+public record GarmentAnswers(
+    GarmentQuestion question, List<Check> checks, List<Advice> advice, List<Caution> cautions) {
   public GarmentAnswers {
+    Objects.requireNonNull(question, "question");
     checks = List.copyOf(checks);
     advice = List.copyOf(advice);
     cautions = List.copyOf(cautions);
@@ -24,9 +30,40 @@ public record GarmentAnswers(List<Check> checks, List<Advice> advice, List<Cauti
     Objects.requireNonNull(rows, "rows");
     List<Check> checks = GarmentChecks.of(question, rows);
     return new GarmentAnswers(
-        checks,
-        GarmentAdvice.of(question, rows, checks),
-        question.kind().cautions().stream().map(GarmentCaution::caution).toList());
+        question, checks, GarmentAdvice.of(question, rows, checks), cautions(question, checks));
+  }
+
+  /** The same answers with one more thing to take care of. */
+  public GarmentAnswers with(GarmentCaution caution) {
+    List<Caution> more = new ArrayList<>(cautions);
+    if (!more.contains(caution.caution())) {
+      more.add(caution.caution());
+    }
+    return new GarmentAnswers(question, checks, advice, more);
+  }
+
+  private static List<Caution> cautions(GarmentQuestion question, List<Check> checks) {
+    Set<GarmentCaution> all = new LinkedHashSet<>(question.kind().cautions());
+    boolean tight =
+        checks.stream()
+            .anyMatch(
+                check ->
+                    check.kind() == Check.Kind.USED
+                        && (check.verdict() == Verdict.NOT_MET
+                            || check.verdict() == Verdict.TOO_CLOSE));
+    if (tight) {
+      all.add(GarmentCaution.TIGHT);
+      all.add(GarmentCaution.MEDICAL);
+    }
+    boolean elastic =
+        question.openings().stream()
+            .flatMap(opening -> opening.links().stream())
+            .anyMatch(link -> link.kind() == LinkKind.ELASTIC);
+    if (elastic) {
+      all.add(GarmentCaution.ELASTIC);
+      all.add(GarmentCaution.TIGHT_ELASTIC);
+    }
+    return all.stream().map(GarmentCaution::caution).toList();
   }
 
   /** The worst of them: not met, then not known yet, then too close to call, then met. */

@@ -27,7 +27,7 @@ final class GarmentChecks {
     question.kind().girths().forEach(girth -> run.used(run.plan(girth)));
     run.allowance();
     question.kind().openings().forEach(opening -> run.opening(run.plan(opening)));
-    run.band();
+    question.bands().forEach(run::band);
     return List.copyOf(run.checks);
   }
 
@@ -82,7 +82,9 @@ final class GarmentChecks {
     Double body = plan.bodyMm();
     Double finished = plan.sewnMm(question.edgeGain());
     GrainStretch stretch = question.stretchRound();
-    if (body == null || finished == null) {
+    if (plan.finishedMm() != null && finished == null) {
+      missing(Check.Kind.USED, about, "stretch-used", "garment.check.nothing-left");
+    } else if (body == null || finished == null) {
       missing(Check.Kind.USED, about, "stretch-used", "garment.check.missing-girth");
     } else if (stretch == null && finished < body) {
       missing(Check.Kind.USED, about, "stretch-used", "garment.check.missing-stretch");
@@ -138,7 +140,12 @@ final class GarmentChecks {
           new Check(
               Check.Kind.OPENING,
               about,
-              unknown("opening", about, "garment.check.missing-opening"),
+              unknown(
+                  "opening",
+                  about,
+                  plan.openingMm() != null && opening == null
+                      ? "garment.check.nothing-left"
+                      : "garment.check.missing-opening"),
               Verdict.NOT_KNOWN,
               plan,
               null,
@@ -169,28 +176,25 @@ final class GarmentChecks {
     return links;
   }
 
-  private void band() {
-    BandChoice band = question.band();
-    if (band == null) {
-      return;
-    }
+  private void band(BandChoice band) {
+    String edge = Message.name(band.edge().sayKey());
     checks.add(
         Check.of(
             Check.Kind.BAND,
-            Message.of("garment.check.band"),
+            Message.of("garment.check.band", edge),
             BandLength.of(
                 band.plan(), band.place(), band.stretch(), rows.bandRatios(), rows.comfort())));
     checks.add(
         Check.of(
             Check.Kind.BAND_FLAT,
-            Message.of("garment.check.band-flat"),
+            Message.of("garment.check.band-flat", edge),
             BandFlat.of(band.plan(), band.turn(), rows.bandFits())));
     Double over = band.overMm();
     if (over != null) {
       checks.add(
           Check.of(
               Check.Kind.BAND_OVER,
-              Message.of("garment.check.band-over", name(band.over())),
+              Message.of("garment.check.band-over", edge, name(band.over())),
               BandOverHead.of(band.plan().lengthMm(), over, band.stretch())));
     }
   }

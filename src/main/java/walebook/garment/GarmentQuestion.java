@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param girths the girths it goes round; those of the kind that are missing are asked for
  * @param openings the openings; those of the kind that are missing are asked for
  * @param allowance how the allowance will be sewn; null when it is the pattern's
- * @param band a band; null for none
+ * @param bands those on its openings, each opening once
  */
 public record GarmentQuestion(
     GarmentKind kind,
@@ -28,7 +28,7 @@ public record GarmentQuestion(
     List<GirthPlan> girths,
     List<OpeningPlan> openings,
     @Nullable AllowancePlan allowance,
-    @Nullable BandChoice band) {
+    List<BandChoice> bands) {
   public GarmentQuestion {
     Objects.requireNonNull(kind, "kind");
     Objects.requireNonNull(cloth, "cloth");
@@ -36,6 +36,7 @@ public record GarmentQuestion(
     Objects.requireNonNull(wear, "wear");
     girths = List.copyOf(girths);
     openings = List.copyOf(openings);
+    bands = List.copyOf(bands);
     if (!(marginPoints >= 0 && Double.isFinite(marginPoints))) {
       throw new IllegalArgumentException("marginPoints must not be negative: " + marginPoints);
     }
@@ -44,7 +45,7 @@ public record GarmentQuestion(
   /** The same garment with the other direction going round. */
   public GarmentQuestion turned() {
     return new GarmentQuestion(
-        kind, need, cloth, round.other(), wear, marginPoints, girths, openings, allowance, band);
+        kind, need, cloth, round.other(), wear, marginPoints, girths, openings, allowance, bands);
   }
 
   /** The stretch of the direction that goes round, or null. */

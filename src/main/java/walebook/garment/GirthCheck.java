@@ -42,6 +42,11 @@ public final class GirthCheck {
     return within(field, mm, least, most);
   }
 
+  /** Asks about a measure that is many times the body's, or the body's many times it. */
+  public static Problem mixed(String field, double mm, double bodyMm) {
+    return Problem.ask("girth.mixed", Place.field(field), Show.mm(mm), Show.mm(bodyMm));
+  }
+
   private static List<Problem> within(String field, double mm, double least, double most) {
     Place place = Place.field(field);
     if (!(Double.isFinite(mm) && mm > 0)) {

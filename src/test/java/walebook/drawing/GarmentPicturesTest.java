@@ -9,12 +9,22 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import walebook.Seeded;
+import walebook.garment.AllowancePlan;
+import walebook.garment.BandChoice;
 import walebook.garment.BandPlan;
+import walebook.garment.BandRatio;
 import walebook.garment.ClothStretch;
+import walebook.garment.GarmentQuestion;
+import walebook.garment.Girth;
+import walebook.garment.GirthPlan;
 import walebook.garment.GrainRound;
 import walebook.garment.GrainStretch;
+import walebook.garment.OpeningEdge;
+import walebook.garment.OpeningPlan;
 import walebook.garment.QuarterMarks;
+import walebook.garment.Wear;
 import walebook.quantity.Unit;
+import walebook.tables.SharedTables;
 import walebook.words.Words;
 
 class GarmentPicturesTest {
@@ -126,5 +136,50 @@ class GarmentPicturesTest {
         .isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> new AllowancePicture(15, -1, 1, 1))
         .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  @Test
+  void aGarmentHasThePicturesThatItsNumbersFill() {
+    SharedTables tables = SharedTables.read();
+    GarmentQuestion question =
+        new GarmentQuestion(
+            tables.garment().kinds().stream()
+                .filter(each -> each.key().equals("fitted-top"))
+                .findFirst()
+                .orElseThrow(),
+            null,
+            new ClothStretch(null, new GrainStretch(60, 0.5)),
+            GrainRound.COURSE,
+            Wear.DAY,
+            10,
+            List.of(
+                new GirthPlan(Girth.CHEST, 920.0, 880.0, 2),
+                new GirthPlan(Girth.WAIST, 760.0, null, 2)),
+            List.of(
+                new OpeningPlan(OpeningEdge.NECKLINE, Girth.HEAD, 520.0, 575.0, 6, 0, List.of())),
+            new AllowancePlan(15, 6, true, 1.7, 3),
+            List.of(
+                new BandChoice(
+                    OpeningEdge.NECKLINE, BAND, BandRatio.Place.NECK, 6, null, Girth.HEAD, null)));
+    List<GarmentPictures.One> all = GarmentPictures.of(question, Unit.CM);
+    assertThat(all.stream().map(GarmentPictures.One::kind))
+        .containsExactly(
+            GarmentPictures.Kind.RINGS,
+            GarmentPictures.Kind.RINGS,
+            GarmentPictures.Kind.PIECE,
+            GarmentPictures.Kind.ALLOWANCE,
+            GarmentPictures.Kind.BAND);
+    assertThat(all.stream().map(each -> WORDS.say(each.about())))
+        .startsWith("chest or bust", "neckline over head");
+    // Trimmed, the seam stays on the pattern's own line.
+    assertThat(all.get(3).drawing()).isEqualTo(new AllowancePicture(15, 15, 1.7, 3));
+    all.forEach(each -> everythingStaysInsideAtAnyWidthAndIsToldInWords(each.drawing()));
+  }
+
+  @Test
+  void withoutASleeveTheStraightEdgeStandsAlone() {
+    double tall = new AllowancePicture(15, 6, 1.7, 3).at(270, WORDS).height();
+    double alone = new AllowancePicture(15, 6, 0, 0).at(270, WORDS).height();
+    assertThat(alone).isLessThan(tall / 2);
   }
 }

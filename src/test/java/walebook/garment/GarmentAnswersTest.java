@@ -40,7 +40,7 @@ class GarmentAnswersTest {
             new OpeningPlan(OpeningEdge.SLEEVE_HEM, Girth.HAND, 190.0, 210.0, 0, 1, links),
             new OpeningPlan(OpeningEdge.HEM, Girth.CHEST, 940.0, 920.0, 0, 2, links)),
         allowance,
-        null);
+        List.of());
   }
 
   private static GarmentAnswers of(GarmentQuestion question) {
@@ -183,7 +183,7 @@ class GarmentAnswersTest {
                   List.of(),
                   List.of(),
                   null,
-                  null));
+                  List.of()));
       assertThat(answers.verdict()).isEqualTo(Verdict.NOT_KNOWN);
       assertThat(answers.checks()).hasSize(kind.girths().size() + kind.openings().size());
       assertThat(answers.cautions()).hasSameSizeAs(kind.cautions());
@@ -195,6 +195,7 @@ class GarmentAnswersTest {
     GarmentQuestion plain = top(GrainRound.COURSE, new ClothStretch(SHORT, FAR), 480, GOOD, null);
     BandChoice band =
         new BandChoice(
+            OpeningEdge.NECKLINE,
             new BandPlan(480, 0.95, 20, 6, 6),
             BandRatio.Place.NECK,
             6,
@@ -213,7 +214,7 @@ class GarmentAnswersTest {
                 plain.girths(),
                 plain.openings(),
                 null,
-                band));
+                List.of(band)));
     assertThat(answers.checks())
         .extracting(Check::kind)
         .contains(Check.Kind.BAND, Check.Kind.BAND_FLAT, Check.Kind.BAND_OVER);

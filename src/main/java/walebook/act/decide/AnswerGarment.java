@@ -2,16 +2,21 @@ package walebook.act.decide;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
 import walebook.book.PieceFilter;
 import walebook.garment.ClothStretch;
 import walebook.garment.GarmentAnswers;
 import walebook.garment.GarmentQuestion;
+import walebook.garment.GarmentCaution;
 import walebook.garment.GrainStretch;
+import walebook.record.GarmentEdge;
 import walebook.record.GarmentSheet;
 import walebook.record.Grain;
+import walebook.record.MachineKind;
 import walebook.record.TestPiece;
 import walebook.tables.SharedTables;
 
@@ -36,7 +41,8 @@ public final class AnswerGarment {
    * @throws IllegalArgumentException when the sheet's kind or a neck shape is in no table
    */
   public GarmentAnswers answer(GarmentSheet sheet, Map<String, Double> body) {
-    return GarmentAnswers.of(question(sheet, body), tables.garment());
+    GarmentAnswers answers = GarmentAnswers.of(question(sheet, body), tables.garment());
+    return usesOverlocker(sheet) ? answers.with(GarmentCaution.OVERLOCKER) : answers;
   }
 
   /**
@@ -51,6 +57,16 @@ public final class AnswerGarment {
         cloth == null ? List.of() : book.pieces().list(PieceFilter.ALL.onCloth(cloth));
     GarmentEvidence evidence = new GarmentEvidence(sheet, pieces, tables.stitchTypes());
     return new AskGarment(sheet, body, tables.garment(), stretch(cloth), evidence).question();
+  }
+
+  private static boolean usesOverlocker(GarmentSheet sheet) {
+    return Stream.concat(
+            Stream.of(sheet.sewing().stitch()),
+            sheet.openings().stream()
+                .flatMap(opening -> opening.edges().stream())
+                .map(GarmentEdge::stitch)
+                .filter(Objects::nonNull))
+        .anyMatch(stitch -> stitch.machineKind() == MachineKind.OVERLOCKER);
   }
 
   private ClothStretch stretch(@Nullable UUID cloth) {

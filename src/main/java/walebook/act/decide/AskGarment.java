@@ -19,6 +19,7 @@ import walebook.garment.GrainRound;
 import walebook.garment.KindOpening;
 import walebook.garment.Link;
 import walebook.garment.LinkKind;
+import walebook.garment.OpeningEdge;
 import walebook.garment.OpeningPlan;
 import walebook.garment.Wear;
 import walebook.record.GarmentEdge;
@@ -80,7 +81,7 @@ final class AskGarment {
         kind.girths().stream().map(this::girth).toList(),
         kind.openings().stream().map(this::opening).toList(),
         allowance(),
-        band());
+        bands());
   }
 
   private GrainRound round() {
@@ -148,8 +149,9 @@ final class AskGarment {
             sleeve ? Math.toRadians(ARMHOLE_DEGREES) : 0);
   }
 
-  /** The first opening of the kind that has a band; cut from the garment's cloth, the same way. */
-  private @Nullable BandChoice band() {
+  /** Bands are taken as cut from the garment's cloth, stretching the same way. */
+  private List<BandChoice> bands() {
+    List<BandChoice> bands = new ArrayList<>();
     for (KindOpening wanted : kind.openings()) {
       GarmentOpening opening = known(wanted);
       if (opening != null) {
@@ -157,21 +159,23 @@ final class AskGarment {
         Double ratio = opening.bandRatio();
         Double width = opening.bandWidthMm();
         if (mm != null && ratio != null && width != null) {
-          return new BandChoice(
-              new BandPlan(mm, ratio, width, BAND_ALLOWANCE_MM, BAND_ALLOWANCE_MM),
-              place(wanted),
-              rows.turn(opening.shape()),
-              cloth.of(round()),
-              wanted.over(),
-              body.get(wanted.over().key()));
+          bands.add(
+              new BandChoice(
+                  wanted.edge(),
+                  new BandPlan(mm, ratio, width, BAND_ALLOWANCE_MM, BAND_ALLOWANCE_MM),
+                  place(wanted.edge()),
+                  rows.turn(opening.shape()),
+                  cloth.of(round()),
+                  wanted.over(),
+                  body.get(wanted.over().key())));
         }
       }
     }
-    return null;
+    return bands;
   }
 
-  private static BandRatio.Place place(KindOpening opening) {
-    return switch (opening.edge()) {
+  private static BandRatio.Place place(OpeningEdge edge) {
+    return switch (edge) {
       case NECKLINE -> BandRatio.Place.NECK;
       case SLEEVE_HEM, LEG_HEM, LEG_EDGE -> BandRatio.Place.CUFF;
       case HEM, WAIST_EDGE -> BandRatio.Place.WAIST;

@@ -11,13 +11,13 @@ import walebook.act.Form;
 import walebook.book.Book;
 import walebook.book.Ids;
 import walebook.garment.GarmentKind;
+import walebook.garment.GaugeNeed;
 import walebook.garment.Girth;
-import walebook.garment.KindOpening;
 import walebook.garment.LinkKind;
 import walebook.garment.OpeningEdge;
+import walebook.garment.Wear;
 import walebook.problem.Answer;
 import walebook.quantity.Unit;
-import walebook.record.GarmentEdge;
 import walebook.record.GarmentGirth;
 import walebook.record.GarmentOpening;
 import walebook.record.GarmentSewing;
@@ -32,14 +32,45 @@ import walebook.tables.SharedTables;
 /**
  * Reads a garment sheet as it was typed, and saves it. Fields: sheet-name, garment-kind, cloth (its
  * key), grain-round, gauge-from, gauge-to, allowance, machine-kind, stitch, dial-width,
- * dial-length, sewn, trimmed, sleeve, seams, shape; for each girth finished-… and body-…; for each
- * edge opening-… and what goes round it, such as neckline-hem.
+ * dial-length, sewn, trimmed, sleeve, seams, shape, wear, remark; for each girth finished-…, body-…
+ * and …-seams; for each edge opening-…, its seams, a band's ratio and finished-width, and what goes
+ * round it, such as neckline-hem, with -stitch, -machine, -width, -length and -stated behind it.
  */
 public final class KeepGarment {
-  private static final double USUAL_GIRTH_MM = 2000;
+  /** Dials reach no further. */
+  static final double USUAL_DIAL = 10;
+
   private static final double USUAL_ALLOWANCE_MM = 40;
-  private static final int USUAL_SEAMS = 2;
-  private static final String STRAIGHT = "straight";
+
+  /** A front and a back. */
+  static final int USUAL_SEAMS = 2;
+
+  private static final List<String> OWN_FIELDS =
+      List.of(
+          "sheet-name",
+          "garment-kind",
+          "cloth",
+          "grain-round",
+          "wear",
+          "gauge-from",
+          "gauge-to",
+          "allowance",
+          "machine-kind",
+          "stitch",
+          "dial-width",
+          "dial-length",
+          "sewn",
+          "trimmed",
+          "sleeve",
+          "seams",
+          "shape",
+          "keep-body",
+          "remark");
+
+  private static final List<String> OF_EDGE = List.of("-seams", "-ratio", "-finished-width");
+
+  private static final List<String> OF_LINK =
+      List.of("-stitch", "-machine", "-width", "-length", "-stated");
 
   private final Book book;
   private final SharedTables tables;
@@ -58,6 +89,26 @@ public final class KeepGarment {
     return List.copyOf(links);
   }
 
+  /** The names of all fields of a sheet. */
+  public static List<String> fields() {
+    List<String> names = new ArrayList<>(OWN_FIELDS);
+    for (Girth girth : Girth.values()) {
+      names.add("finished-" + girth.key());
+      names.add("body-" + girth.key());
+      names.add(ReadGirths.seamsOf(girth));
+    }
+    for (OpeningEdge edge : OpeningEdge.values()) {
+      names.add("opening-" + edge.key());
+      OF_EDGE.forEach(part -> names.add(edge.key() + part));
+      for (LinkKind link : links()) {
+        String field = edge.key() + "-" + link.key();
+        names.add(field);
+        OF_LINK.forEach(part -> names.add(field + part));
+      }
+    }
+    return List.copyOf(names);
+  }
+
   /**
    * Reads a sheet without saving it; no book is asked.
    *
@@ -72,23 +123,15 @@ public final class KeepGarment {
       Unit lengths) {
     Form form = new Form(typed, lengths);
     GarmentKind kind = kind(form);
-    Double from = form.length("gauge-from", 500);
-    Double to = form.length("gauge-to", 1000);
-    if (from != null && to != null && to < from) {
-      form.refuse("gauge-to", "gauge.shorter", form.text("gauge-from"));
-    }
-    PatternAsks pattern =
-        form.isRefused() || from == null || to == null
-            ? new PatternAsks(null, null, form.number("allowance", 0, USUAL_ALLOWANCE_MM))
-            : new PatternAsks(from, to, form.number("allowance", 0, USUAL_ALLOWANCE_MM));
+    PatternAsks pattern = pattern(form);
     GarmentSewing sewing = sewing(form);
     Integer crossing = form.whole("seams", 0, 20);
     int seams = crossing == null ? USUAL_SEAMS : crossing;
-    List<GarmentGirth> girths = girths(form, kind, seams);
-    List<GarmentOpening> openings = openings(form, kind, seams);
-    for (Girth girth : Girth.values()) {
-      form.length("body-" + girth.key(), USUAL_GIRTH_MM);
-    }
+    ReadGirths measures = new ReadGirths(form, tables.garment().girths());
+    measures.body(kind);
+    List<GarmentGirth> girths = measures.finished(kind, seams);
+    List<GarmentOpening> openings =
+        new ReadOpenings(form, tables.stitchTypes(), measures).of(kind, seams);
     String name = form.needed("sheet-name");
     Grain grain = form.choice("grain-round", Grain.class);
     String cloth = form.text("cloth");
@@ -105,7 +148,7 @@ public final class KeepGarment {
             kind.key(),
             cloth.isEmpty() ? null : UUID.fromString(cloth),
             grain == null ? Grain.COURSE : grain,
-            kind.wear().key(),
+            wear(form, kind),
             pattern,
             sewing,
             girths,
@@ -127,68 +170,59 @@ public final class KeepGarment {
             });
   }
 
-  private static GarmentSewing sewing(Form form) {
+  private static String wear(Form form, GarmentKind kind) {
+    String wear = form.text("wear");
+    return wear.isEmpty() ? kind.wear().key() : Wear.of(wear).key();
+  }
+
+  private static PatternAsks pattern(Form form) {
+    Double from = form.length("gauge-from", 500);
+    Double to = form.length("gauge-to", 2000);
+    Double allowance = form.number("allowance", 0, USUAL_ALLOWANCE_MM);
+    if (from != null && to != null) {
+      GaugeNeed.of(from, to, null).problems().forEach(form::add);
+    } else if (from != null && form.text("gauge-to").isEmpty()) {
+      form.ask("gauge-to", "gauge.half", "");
+    } else if (to != null && form.text("gauge-from").isEmpty()) {
+      form.ask("gauge-from", "gauge.half", "");
+    }
+    return form.isRefused() || from == null || to == null
+        ? new PatternAsks(null, null, allowance)
+        : new PatternAsks(from, to, allowance);
+  }
+
+  private GarmentSewing sewing(Form form) {
     MachineKind machine = form.choice("machine-kind", MachineKind.class);
+    String stitch = form.needed("stitch");
+    if (machine != null) {
+      tables.stitchTypes().stream()
+          .filter(each -> each.key().equals(stitch) && !each.machines().contains(machine.key()))
+          .findFirst()
+          .ifPresent(each -> form.ask("stitch", "stitch.other-machine", each.name()));
+    }
     return new GarmentSewing(
         new StitchChoice(
             machine == null ? MachineKind.SEWING : machine,
-            form.needed("stitch"),
-            form.number("dial-width", 0, 10),
-            form.number("dial-length", 0, 10)),
+            stitch,
+            form.number("dial-width", 0, USUAL_DIAL),
+            form.number("dial-length", 0, USUAL_DIAL)),
         form.number("sewn", 0, USUAL_ALLOWANCE_MM),
         Boolean.TRUE.equals(form.yes("trimmed")),
         Boolean.TRUE.equals(form.yes("sleeve")));
   }
 
-  private static List<GarmentGirth> girths(Form form, GarmentKind kind, int seams) {
-    List<GarmentGirth> girths = new ArrayList<>();
-    for (Girth girth : kind.girths()) {
-      Double finished = form.length("finished-" + girth.key(), USUAL_GIRTH_MM);
-      if (finished != null) {
-        girths.add(new GarmentGirth(girth.key(), finished, seams));
-      }
-    }
-    return girths;
-  }
-
-  private static List<GarmentOpening> openings(Form form, GarmentKind kind, int seams) {
-    List<GarmentOpening> openings = new ArrayList<>();
-    for (KindOpening each : kind.openings()) {
-      String edge = each.edge().key();
-      boolean neck = each.edge() == OpeningEdge.NECKLINE;
-      String shape = form.text("shape");
-      openings.add(
-          new GarmentOpening(
-              edge,
-              each.over().key(),
-              form.length("opening-" + edge, USUAL_GIRTH_MM),
-              seams,
-              neck && !shape.isEmpty() ? shape : STRAIGHT,
-              null,
-              null,
-              links().stream()
-                  .filter(link -> form.text(edge + "-" + link.key()).equals("yes"))
-                  .map(link -> new GarmentEdge(link.key(), null, null))
-                  .toList()));
-    }
-    return openings;
-  }
-
-  /** The body's girths in mm by key, as far as they can be read. */
-  public static Map<String, Double> body(Map<String, String> typed, Unit lengths) {
+  /** The body's girths in mm by key that the kind asks for, as far as they can be read. */
+  public Map<String, Double> body(Map<String, String> typed, Unit lengths) {
     Form form = new Form(typed, lengths);
     Map<String, Double> body = new LinkedHashMap<>();
-    for (Girth girth : Girth.values()) {
-      Double mm = form.length("body-" + girth.key(), USUAL_GIRTH_MM);
-      if (mm != null) {
-        body.put(girth.key(), mm);
-      }
-    }
+    new ReadGirths(form, tables.garment().girths())
+        .body(kind(form))
+        .forEach((girth, mm) -> body.put(girth.key(), mm));
     return body;
   }
 
   /**
-   * Saves a sheet that was read.
+   * Saves a sheet that was read, and lets its draft go in the same step.
    *
    * @param fresh whether the book has it not yet
    * @param body the body's girths to keep; empty keeps none and forgets those kept before
@@ -198,9 +232,11 @@ public final class KeepGarment {
         () -> {
           if (fresh) {
             book.garments().add(sheet);
+            new KeepGarmentDraft(book).drop(null, sheet.studentId());
           } else {
             book.garments().update(sheet);
           }
+          new KeepGarmentDraft(book).drop(sheet, sheet.studentId());
           book.garments().keepBody(sheet.id(), body);
           return sheet;
         });

@@ -29,6 +29,7 @@ public final class DemoClass {
           taught.forEach(readings::save);
           readings.saveWashes();
           new DemoPieces(book, room, lessons, stitches, chance).save(taught);
+          new DemoGarments(book, room).save();
           note(book, taught);
           return taught.size();
         });

@@ -5,26 +5,20 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import walebook.act.decide.AnswerGarment;
 import walebook.book.Book;
-import walebook.drawing.BandPicture;
 import walebook.drawing.Drawing;
-import walebook.drawing.PatternPiecePicture;
-import walebook.drawing.RingsPicture;
+import walebook.drawing.GarmentPictures;
 import walebook.garment.Advice;
-import walebook.garment.BandChoice;
 import walebook.garment.Check;
 import walebook.garment.GarmentAnswers;
 import walebook.garment.GarmentQuestion;
 import walebook.garment.Girth;
-import walebook.garment.GirthPlan;
 import walebook.garment.Link;
-import walebook.garment.QuarterMarks;
 import walebook.paper.GarmentPaper;
 import walebook.paper.PaperSize;
 import walebook.problem.Answer;
@@ -50,7 +44,8 @@ public final class PrintGarment {
           Check.Kind.OPENING,
           Check.Kind.BAND_OVER);
 
-  private static final int QUARTERS = 4;
+  /** More would not leave the answers one page. */
+  private static final int DRAWINGS = 3;
 
   private final Book book;
   private final Words words;
@@ -81,7 +76,7 @@ public final class PrintGarment {
     Map<String, Double> body = book.garments().bodyOf(sheet.id());
     AnswerGarment answer = new AnswerGarment(book, tables);
     GarmentQuestion question = answer.question(sheet, body);
-    GarmentAnswers answers = GarmentAnswers.of(question, tables.garment());
+    GarmentAnswers answers = answer.answer(sheet, body);
     boolean keepBack = !girths && !body.isEmpty();
     return new GarmentPaper(
         sheet.name(),
@@ -173,31 +168,11 @@ public final class PrintGarment {
   }
 
   private List<Drawing> drawings(GarmentQuestion question, boolean withBody) {
-    List<Drawing> drawings = new ArrayList<>();
-    drawings.add(new PatternPiecePicture(question.cloth(), question.round()));
-    BandChoice band = question.band();
-    if (band != null) {
-      drawings.add(
-          new BandPicture(
-              band.plan(),
-              QuarterMarks.of(band.plan().openingMm(), band.plan().lengthMm(), QUARTERS)));
-    }
-    if (withBody) {
-      question.girths().stream()
-          .map(each -> rings(each, question.edgeGain()))
-          .filter(Objects::nonNull)
-          .findFirst()
-          .ifPresent(drawings::add);
-    }
-    return drawings;
-  }
-
-  private @Nullable Drawing rings(GirthPlan plan, double gain) {
-    Double body = plan.bodyMm();
-    Double sewn = plan.sewnMm(gain);
-    return body == null || sewn == null || body <= 0 || sewn <= 0
-        ? null
-        : new RingsPicture(body, sewn, book.info().lengthUnit());
+    return GarmentPictures.of(question, book.info().lengthUnit()).stream()
+        .filter(each -> withBody || each.kind() != GarmentPictures.Kind.RINGS)
+        .map(GarmentPictures.One::drawing)
+        .limit(DRAWINGS)
+        .toList();
   }
 
   private List<String> cautions(GarmentAnswers answers) {

@@ -14,7 +14,10 @@ public interface PickFile {
     PHOTO,
     /** A zip, or the pack.yaml of a folder. */
     PACK,
+    /** A picture in dots. */
     PICTURE,
+    /** A picture in lines. */
+    DRAWING,
     /** A folder to write into; opened, never saved. */
     FOLDER
   }

@@ -26,6 +26,9 @@ public final class PlaceFrame extends BorderPane {
   private static final double SIDE_EMS = 21;
   private static final double NARROW_EMS = 52;
 
+  /** So many buttons leave the notice room beside them. */
+  private static final int BESIDE_NOTICE = 2;
+
   private final Words words;
   private final HBox context = new HBox(8);
   private final VBox work = new VBox();
@@ -94,7 +97,7 @@ public final class PlaceFrame extends BorderPane {
   public PlaceFrame primary(Button button) {
     button.getStyleClass().add("primary");
     actions.removeIf(other -> other.getStyleClass().contains("primary"));
-    actions.add(button);
+    addAction(actions.size(), button);
     footArranged();
     footShown();
     return this;
@@ -102,7 +105,7 @@ public final class PlaceFrame extends BorderPane {
 
   /** A lesser action, left of the primary one. */
   public PlaceFrame lesser(Button button) {
-    actions.add(0, button);
+    addAction(0, button);
     footArranged();
     footShown();
     return this;
@@ -111,6 +114,12 @@ public final class PlaceFrame extends BorderPane {
   /** Says a sentence in the line at the foot. */
   public void say(String sentence) {
     notice.noticeProperty().set(new Notice(sentence, null));
+  }
+
+  /** What a button does is never cut short: a long notice wraps instead. */
+  private void addAction(int place, Button button) {
+    button.setMinWidth(Region.USE_PREF_SIZE);
+    actions.add(place, button);
   }
 
   /** The line at the foot. */
@@ -179,9 +188,9 @@ public final class PlaceFrame extends BorderPane {
     }
   }
 
-  /** Where there is little room the notice stands above the buttons, and they wrap. */
+  /** Where there is little room, or many buttons, the notice stands above them, and they wrap. */
   private void footArranged() {
-    if (narrow) {
+    if (narrow || actions.size() > BESIDE_NOTICE) {
       FlowPane wrapping = new FlowPane(8, 8);
       wrapping.setAlignment(Pos.CENTER_RIGHT);
       wrapping.getChildren().setAll(actions);

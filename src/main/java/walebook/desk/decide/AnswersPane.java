@@ -19,6 +19,7 @@ import walebook.garment.OpeningQuestion;
 import walebook.quantity.Show;
 import walebook.words.Words;
 import walebook.working.Caution;
+import walebook.working.Verdict;
 
 /** The answers of a sheet: what to do in order, each check with its working, the cautions. */
 final class AnswersPane extends VBox {
@@ -42,12 +43,12 @@ final class AnswersPane extends VBox {
     }
     getChildren().add(new VerdictBadge(words, answers.verdict()));
     advice(answers.advice());
-    getChildren().add(Texts.section(words.say("desk.decide.sheet.checks")));
-    answers.checks().forEach(each -> getChildren().add(check(each)));
     for (Caution caution : answers.cautions()) {
       String says = words.say("desk.common.caution", words.say(caution.says()));
       getChildren().add(Texts.text(says, "caution"));
     }
+    getChildren().add(Texts.section(words.say("desk.decide.sheet.checks")));
+    answers.checks().forEach(each -> getChildren().add(check(each)));
   }
 
   private void advice(List<Advice> all) {
@@ -71,7 +72,21 @@ final class AnswersPane extends VBox {
     }
   }
 
+  /** What waits for a measure has nothing to unfold yet. */
+  private Node waiting(Check check) {
+    VBox card =
+        new VBox(
+            4,
+            Texts.text(words.say(check.about()), "strong"),
+            Texts.caption(words.say(check.working().says())));
+    card.getStyleClass().add("answer");
+    return card;
+  }
+
   private Node check(Check check) {
+    if (check.verdict() == Verdict.NOT_KNOWN && check.working().steps().isEmpty()) {
+      return waiting(check);
+    }
     String about = words.say(check.about());
     WorkingPane working = new WorkingPane(words);
     working.openProperty().set(unfolded.contains(about));

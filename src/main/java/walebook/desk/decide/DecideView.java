@@ -5,6 +5,8 @@ import javafx.beans.property.ObjectProperty;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import walebook.desk.common.ChoiceWords;
@@ -19,6 +21,9 @@ import walebook.working.Working;
 
 /** The place of decisions: garment sheets with their answers, and every check by itself. */
 public final class DecideView extends BorderPane {
+  private static final KeyCombination SAVE =
+      new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN);
+
   private final Words words;
   private final Look look;
   private final ChecksViewModel model;
@@ -46,9 +51,15 @@ public final class DecideView extends BorderPane {
     model.openProperty().addListener((from, old, now) -> show());
     part.addListener((from, old, now) -> show());
     sheets.openProperty().addListener((from, old, now) -> show());
+    sheets.comparingProperty().addListener((from, old, now) -> show());
     sheets.loadedProperty().addListener((from, old, now) -> show());
     addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
     show();
+  }
+
+  /** Keeps what is typed, before the book is closed. */
+  public void rest() {
+    sheets.rest();
   }
 
   private void show() {
@@ -56,6 +67,10 @@ public final class DecideView extends BorderPane {
   }
 
   private Node sheets() {
+    CompareViewModel comparing = sheets.comparingProperty().get();
+    if (comparing != null) {
+      return place.compare(comparing);
+    }
     SheetViewModel open = sheets.openProperty().get();
     return open == null ? place.list(parts()) : place.sheet(open);
   }
@@ -106,9 +121,28 @@ public final class DecideView extends BorderPane {
     }
   }
 
+  private void pressedOnSheet(KeyEvent key) {
+    SheetViewModel open = sheets.openProperty().get();
+    if (open == null) {
+      return;
+    }
+    boolean comparing = sheets.comparingProperty().get() != null;
+    if (key.getCode() == KeyCode.ESCAPE && comparing) {
+      key.consume();
+      sheets.stopComparing();
+    } else if (SAVE.match(key) && !comparing) {
+      key.consume();
+      open.save();
+    }
+  }
+
   private void pressed(KeyEvent key) {
+    if (part.get() == SheetsPlace.Part.SHEETS) {
+      pressedOnSheet(key);
+      return;
+    }
     CheckViewModel open = model.openProperty().get();
-    if (open == null || part.get() != SheetsPlace.Part.CHECKS) {
+    if (open == null) {
       return;
     }
     if (key.getCode() == KeyCode.ESCAPE) {

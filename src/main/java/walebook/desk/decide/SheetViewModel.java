@@ -1,9 +1,10 @@
 package walebook.desk.decide;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.function.Consumer;
+import javafx.beans.property.ReadOnlyIntegerProperty;
+import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.jspecify.annotations.Nullable;
@@ -16,8 +17,6 @@ import walebook.desk.common.Notice;
 import walebook.desk.common.Session;
 import walebook.garment.Advice;
 import walebook.garment.GarmentAnswers;
-import walebook.garment.Girth;
-import walebook.garment.OpeningEdge;
 import walebook.problem.Answer;
 import walebook.quantity.Unit;
 import walebook.record.GarmentSheet;
@@ -28,16 +27,18 @@ import walebook.record.Student;
 /** One garment sheet: its form, and the answers that follow every change. */
 public final class SheetViewModel {
   private static final Map<String, String> USUAL =
-      Map.of(
-          "garment-kind", "fitted-top",
-          "grain-round", "course",
-          "machine-kind", "sewing",
-          "stitch", "304",
-          "seams", "2",
-          "shape", "crew",
-          "trimmed", "no",
-          "sleeve", "no",
-          "keep-body", "no");
+      Map.ofEntries(
+          Map.entry("garment-kind", "fitted-top"),
+          Map.entry("grain-round", "course"),
+          Map.entry("machine-kind", "sewing"),
+          Map.entry("stitch", "304"),
+          Map.entry("seams", "2"),
+          Map.entry("upper-arm-seams", "1"),
+          Map.entry("sleeve-hem-seams", "1"),
+          Map.entry("shape", "crew"),
+          Map.entry("trimmed", "no"),
+          Map.entry("sleeve", "no"),
+          Map.entry("keep-body", "no"));
 
   private final Session session;
   private final Unit lengths;
@@ -45,11 +46,14 @@ public final class SheetViewModel {
   private final AnswerGarment answer;
   private final PlanTestPiece plan;
   private final FormFields fields;
+  private final SheetDraft drafts;
+  private final ReadOnlyIntegerWrapper edits = new ReadOnlyIntegerWrapper(this, "edits");
   private final ReadOnlyObjectWrapper<@Nullable GarmentAnswers> answers =
       new ReadOnlyObjectWrapper<>(this, "answers");
   private final ReadOnlyObjectWrapper<Notice> notice =
       new ReadOnlyObjectWrapper<>(this, "notice", Notice.NONE);
   private @Nullable GarmentSheet saved;
+  private int kept;
   private int asked;
   private boolean working;
 
@@ -64,40 +68,8 @@ public final class SheetViewModel {
     this.keep = new KeepGarment(session.book(), session.tables(), session.clock());
     this.answer = new AnswerGarment(session.book(), session.tables());
     this.plan = new PlanTestPiece(session.book(), session.clock(), session.chance());
-    this.fields = new FormFields(this::changed, names());
-  }
-
-  private static String[] names() {
-    List<String> names =
-        new ArrayList<>(
-            List.of(
-                "sheet-name",
-                "garment-kind",
-                "cloth",
-                "grain-round",
-                "gauge-from",
-                "gauge-to",
-                "allowance",
-                "machine-kind",
-                "stitch",
-                "dial-width",
-                "dial-length",
-                "sewn",
-                "trimmed",
-                "sleeve",
-                "seams",
-                "shape",
-                "keep-body",
-                "remark"));
-    for (Girth girth : Girth.values()) {
-      names.add("finished-" + girth.key());
-      names.add("body-" + girth.key());
-    }
-    for (OpeningEdge edge : OpeningEdge.values()) {
-      names.add("opening-" + edge.key());
-      KeepGarment.links().forEach(link -> names.add(edge.key() + "-" + link.key()));
-    }
-    return names.toArray(String[]::new);
+    this.fields = new FormFields(this::changed, KeepGarment.fields().toArray(String[]::new));
+    this.drafts = new SheetDraft(session);
   }
 
   public FormFields fields() {
@@ -113,26 +85,104 @@ public final class SheetViewModel {
     return notice.getReadOnlyProperty();
   }
 
+  /** Shows a line at the foot. */
+  void tell(Notice says) {
+    notice.set(says);
+  }
+
   /** True once the book has it. */
   boolean isSaved() {
     return saved != null;
   }
 
-  /** Starts a new sheet with what is usual filled in. */
-  public void begin() {
-    saved = null;
-    fields.put(USUAL);
+  /** Moves at each change, so that a view can wait for a pause in the typing. */
+  public ReadOnlyIntegerProperty editsProperty() {
+    return edits.getReadOnlyProperty();
   }
 
-  /** Opens a saved sheet. */
+  /** Starts a new sheet with what is usual filled in, or with what was typed before a crash. */
+  public void begin() {
+    saved = null;
+    put(USUAL);
+    drafts.find(null, this::resume);
+  }
+
+  /** The same sheet for another choice: never saved and never kept as a draft. */
+  SheetViewModel copy() {
+    SheetViewModel copy = new SheetViewModel(session, lengths);
+    copy.put(fields.typed());
+    return copy;
+  }
+
+  /** Fills the form; that is no change by a person. */
+  void put(Map<String, String> typed) {
+    fields.put(typed);
+    unchanged();
+  }
+
+  private void unchanged() {
+    kept = 0;
+    edits.set(0);
+  }
+
+  private void resume(Map<String, String> typed) {
+    if (edits.get() == 0) {
+      put(typed);
+      notice.set(new Notice(session.words().say("desk.decide.resumed"), null));
+    }
+  }
+
+  /** Keeps what is typed, so that it is there again after a crash. */
+  public void keepDraft() {
+    if (edits.get() != kept) {
+      kept = edits.get();
+      drafts.keep(saved, fields.typed());
+    }
+  }
+
+  /** The same at once, before the book is closed: there is no later. */
+  void rest() {
+    if (edits.get() != kept) {
+      kept = edits.get();
+      drafts.keepNow(saved, fields.typed());
+    }
+  }
+
+  /** Throws away what is typed: back to the sheet as it was saved, or to an empty one. */
+  public void discard() {
+    Map<String, String> typed = fields.typed();
+    GarmentSheet sheet = saved;
+    drafts.drop(sheet);
+    Notice undo =
+        new Notice(
+            session.words().say("desk.decide.discarded"),
+            () -> {
+              put(typed);
+              edits.set(1);
+              notice.set(Notice.NONE);
+            });
+    if (sheet == null) {
+      put(USUAL);
+      notice.set(undo);
+    } else {
+      load(sheet, shown -> notice.set(undo));
+    }
+  }
+
+  /** Opens a saved sheet, with what was typed and not saved. */
   public void open(GarmentSheet sheet) {
     saved = sheet;
+    load(sheet, shown -> drafts.find(shown, this::resume));
+  }
+
+  private void load(GarmentSheet sheet, Consumer<GarmentSheet> then) {
     session.run(
         progress -> session.book().garments().bodyOf(sheet.id()),
         body -> {
           Map<String, String> typed = TypedGarment.of(sheet, body, lengths);
           typed.put("keep-body", body.isEmpty() ? "no" : "yes");
-          fields.put(typed);
+          put(typed);
+          then.accept(sheet);
         });
   }
 
@@ -149,6 +199,7 @@ public final class SheetViewModel {
         progress -> keep.save(read.value(), fresh, body),
         sheet -> {
           saved = sheet;
+          unchanged();
           notice.set(new Notice(session.words().say("desk.decide.saved", sheet.name()), null));
           session.changed();
         });
@@ -191,7 +242,7 @@ public final class SheetViewModel {
   }
 
   private Map<String, Double> body() {
-    return KeepGarment.body(fields.typed(), lengths);
+    return keep.body(fields.typed(), lengths);
   }
 
   private Answer<GarmentSheet> read() {
@@ -207,6 +258,7 @@ public final class SheetViewModel {
 
   /** While one answer is being worked out, changes wait; the last one is answered after it. */
   private void changed() {
+    edits.set(edits.get() + 1);
     asked++;
     if (!working) {
       work();

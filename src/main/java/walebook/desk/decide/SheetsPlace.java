@@ -7,6 +7,7 @@ import javafx.scene.control.Button;
 import walebook.desk.common.ColumnTable;
 import walebook.desk.common.EmptyState;
 import walebook.desk.common.PlaceFrame;
+import walebook.desk.common.SavePicture;
 import walebook.desk.common.Session;
 import walebook.quantity.Unit;
 import walebook.words.Words;
@@ -60,12 +61,35 @@ final class SheetsPlace {
     back.setOnAction(pressed -> model.close());
     Button save = new Button(words.say("desk.common.save"));
     save.setOnAction(pressed -> sheet.save());
+    Button compare = new Button(words.say("desk.decide.compare"));
+    compare.setOnAction(pressed -> model.compare());
+    Button discard = new Button(words.say("desk.decide.discard"));
+    discard.getStyleClass().add("quiet");
+    discard.setOnAction(pressed -> sheet.discard());
     frame.notice().noticeProperty().bind(sheet.noticeProperty());
+    PicturesViewModel pictures = new PicturesViewModel(words, lengths, sheet.answersProperty());
+    SavePicture picture = new SavePicture(session, sheet::tell);
     return frame
         .context(back)
         .work(new SheetPane(session, sheet, model.cloths(), lengths))
-        .means(new AnswersPane(words, sheet))
+        .means(
+            new SheetMeaningPane(
+                words, new AnswersPane(words, sheet), new PicturesPane(words, pictures, picture)))
+        .lesser(compare)
+        .lesser(discard)
         .primary(save);
+  }
+
+  Node compare(CompareViewModel comparing) {
+    Button back = new Button(words.say("desk.decide.compare.back"));
+    back.getStyleClass().add("quiet");
+    back.setOnAction(pressed -> model.stopComparing());
+    Button take = new Button(words.say("desk.decide.compare.take"));
+    take.setOnAction(pressed -> model.take());
+    return new PlaceFrame(words, words.say("desk.decide.compare.title"))
+        .context(back)
+        .work(new ComparePane(session, comparing, model.cloths(), lengths))
+        .primary(take);
   }
 
   /** Which of the two the place shows. */

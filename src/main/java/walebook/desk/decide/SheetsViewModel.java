@@ -28,6 +28,9 @@ public final class SheetsViewModel {
   private final ReadOnlyBooleanWrapper loaded = new ReadOnlyBooleanWrapper(this, "loaded");
   private final ReadOnlyObjectWrapper<@Nullable SheetViewModel> open =
       new ReadOnlyObjectWrapper<>(this, "open");
+  private final ReadOnlyObjectWrapper<@Nullable CompareViewModel> comparing =
+      new ReadOnlyObjectWrapper<>(this, "comparing");
+  private final Map<SheetViewModel, CompareViewModel> compared = new HashMap<>();
   private @Nullable SheetViewModel fresh;
 
   /** One sheet of the list, in words. */
@@ -68,6 +71,46 @@ public final class SheetsViewModel {
     return open.getReadOnlyProperty();
   }
 
+  /** The sheet that is open with two choices side by side; null while it is not. */
+  public ReadOnlyObjectProperty<@Nullable CompareViewModel> comparingProperty() {
+    return comparing.getReadOnlyProperty();
+  }
+
+  /** Compares the sheet that is open with another choice; one begun before is gone on with. */
+  public void compare() {
+    SheetViewModel sheet = open.get();
+    if (sheet != null) {
+      CompareViewModel begun = compared.get(sheet);
+      CompareViewModel next = begun == null ? new CompareViewModel(sheet) : begun;
+      compared.put(sheet, next);
+      next.follow();
+      comparing.set(next);
+    }
+  }
+
+  /** Puts the other choice on the sheet and shows it. */
+  public void take() {
+    CompareViewModel now = comparing.get();
+    if (now != null) {
+      now.take();
+      stopComparing();
+    }
+  }
+
+  /** Back to the sheet as it stands. */
+  public void stopComparing() {
+    comparing.set(null);
+  }
+
+  /** Keeps what is typed, before the book is closed. */
+  public void rest() {
+    begun.values().forEach(SheetViewModel::rest);
+    SheetViewModel sheet = fresh;
+    if (sheet != null) {
+      sheet.rest();
+    }
+  }
+
   /** Begins a new sheet, or goes on with the one that was begun and not saved. */
   public void add() {
     SheetViewModel sheet = fresh;
@@ -93,13 +136,19 @@ public final class SheetsViewModel {
 
   /** Somebody else sits down: girths that were typed and not kept are nobody else's business. */
   private void forget() {
+    close();
     fresh = null;
     begun.clear();
-    close();
+    compared.clear();
   }
 
   /** Back to the list. */
   public void close() {
+    SheetViewModel sheet = open.get();
+    if (sheet != null) {
+      sheet.keepDraft();
+    }
+    comparing.set(null);
     open.set(null);
   }
 

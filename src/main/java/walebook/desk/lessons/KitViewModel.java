@@ -191,7 +191,7 @@ public final class KitViewModel {
 
   /** Saves one cutting plan as a picture, where the person says. */
   public void save(ClothToBuy cloth) {
-    Path file = session.files().save(PickFile.Kind.PICTURE, "cutting-plan.svg");
+    Path file = session.files().save(PickFile.Kind.DRAWING, "cutting-plan.svg");
     if (file == null) {
       return;
     }

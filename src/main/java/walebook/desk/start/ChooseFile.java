@@ -66,6 +66,8 @@ final class ChooseFile implements PickFile {
           new FileChooser.ExtensionFilter(
               words.say("desk.start.kind.photo"), "*.jpg", "*.jpeg", "*.png");
       case PICTURE ->
+          new FileChooser.ExtensionFilter(words.say("desk.start.kind.picture"), "*.png");
+      case DRAWING ->
           new FileChooser.ExtensionFilter(words.say("desk.start.kind.picture"), "*.svg");
       case PACK, FOLDER ->
           new FileChooser.ExtensionFilter(words.say("desk.start.kind.pack"), "*.zip", "pack.yaml");

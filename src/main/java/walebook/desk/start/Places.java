@@ -51,6 +51,7 @@ final class Places {
   private final PiecesViewModel pieces;
   private final TypeInViewModel typing;
   private @Nullable LessonsView lessons;
+  private @Nullable DecideView decide;
 
   /**
    * Makes the places.
@@ -73,11 +74,7 @@ final class Places {
         entry(1, "today", "desk.start.place.today", this::today),
         entry(2, "pieces", "desk.start.place.pieces", () -> new PiecesView(words, pieces)),
         entry(3, "cloths", "desk.start.place.cloths", () -> new ClothsView(session)),
-        entry(
-            4,
-            "decide",
-            "desk.start.place.decide",
-            () -> new DecideView(session, look, lengthUnit)),
+        entry(4, "decide", "desk.start.place.decide", this::decide),
         entry(5, "lessons", "desk.start.place.lessons", this::lessons),
         entry(6, "class", "desk.start.place.class", this::classroom),
         entry(7, "term", "desk.start.place.term", this::term),
@@ -102,6 +99,10 @@ final class Places {
     if (lessons != null) {
       lessons.rest();
     }
+    DecideView shown = decide;
+    if (shown != null) {
+      shown.rest();
+    }
   }
 
   private PlaceEntry entry(int digit, String key, String title, Supplier<? extends Node> view) {
@@ -110,6 +111,12 @@ final class Places {
         words.say(title),
         new KeyCodeCombination(DIGITS.get(digit - 1), KeyCombination.SHORTCUT_DOWN),
         view);
+  }
+
+  private Node decide() {
+    DecideView view = new DecideView(session, look, lengthUnit);
+    decide = view;
+    return view;
   }
 
   private Node today() {

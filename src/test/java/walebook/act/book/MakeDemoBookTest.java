@@ -11,6 +11,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import walebook.act.decide.AnswerGarment;
 import walebook.act.piece.JudgePiece;
 import walebook.act.piece.LoadPieceRoom;
 import walebook.act.piece.PieceRoom;
@@ -20,12 +21,16 @@ import walebook.book.PieceFilter;
 import walebook.book.open.SqliteFiles;
 import walebook.compare.ClassProgress;
 import walebook.compare.ClothStretch;
+import walebook.garment.Advice;
+import walebook.garment.Check;
+import walebook.record.GarmentSheet;
 import walebook.record.Grain;
 import walebook.record.SeamEnd;
 import walebook.record.Step;
 import walebook.record.TestPiece;
 import walebook.statistics.Proportion;
 import walebook.tables.SharedTables;
+import walebook.working.Verdict;
 
 /** The invented class: its size, that it can be made again, and that there is something to find. */
 class MakeDemoBookTest {
@@ -101,6 +106,26 @@ class MakeDemoBookTest {
   void aHeavyFootMakesWaves() {
     assertThat(meanEdge(Step.HIGHER)).isGreaterThan(meanEdge(Step.NORMAL) + 1);
     assertThat(meanEdge(Step.NORMAL)).isGreaterThan(meanEdge(Step.LOWER));
+  }
+
+  @Test
+  void oneGarmentLiesTheWrongWayAndOneNeckbandDoesNotPass() {
+    AnswerGarment act = new AnswerGarment(book, SharedTables.read());
+    List<GarmentSheet> sheets = book.garments().all();
+    assertThat(sheets).hasSize(2);
+    GarmentSheet top = sheet(sheets, "fitted-top");
+    assertThat(act.answer(top, book.garments().bodyOf(top.id())).advice().get(0).action())
+        .isEqualTo(Advice.Action.TURN_PIECES);
+    GarmentSheet sweatshirt = sheet(sheets, "loose-top");
+    assertThat(
+            act.answer(sweatshirt, book.garments().bodyOf(sweatshirt.id())).checks().stream()
+                .filter(each -> each.kind() == Check.Kind.BAND_OVER)
+                .map(Check::verdict))
+        .containsExactly(Verdict.NOT_MET);
+  }
+
+  private static GarmentSheet sheet(List<GarmentSheet> sheets, String kind) {
+    return sheets.stream().filter(each -> each.kind().equals(kind)).findFirst().orElseThrow();
   }
 
   @Test

@@ -64,4 +64,33 @@ class SheetsViewModelTest {
           .isEmpty();
     }
   }
+
+  @Test
+  void comparingGoesOnWhereItWasLeftAndTakingPutsItOnTheSheet() {
+    try (Classroom room = Classroom.in(folder.resolve("c.walebook"))) {
+      Session session = Sessions.of(room);
+      session.studentProperty().set(room.first);
+      SheetsViewModel model = new SheetsViewModel(session, Unit.MM);
+      model.compare();
+      assertThat(model.comparingProperty().get()).isNull();
+      model.add();
+      SheetViewModel sheet = Objects.requireNonNull(model.openProperty().get());
+      model.compare();
+      CompareViewModel comparing = Objects.requireNonNull(model.comparingProperty().get());
+      comparing.other().fields().field("stitch").text().set("514");
+      model.stopComparing();
+      sheet.fields().field("finished-chest").text().set("880");
+      model.compare();
+      assertThat(model.comparingProperty().get()).isSameAs(comparing);
+      assertThat(comparing.other().fields().text("finished-chest")).isEqualTo("880");
+      assertThat(comparing.other().fields().text("stitch")).isEqualTo("514");
+      assertThat(sheet.fields().text("stitch")).isEqualTo("304");
+      model.take();
+      assertThat(model.comparingProperty().get()).isNull();
+      assertThat(sheet.fields().text("stitch")).isEqualTo("514");
+      model.compare();
+      session.studentProperty().set(room.second);
+      assertThat(model.comparingProperty().get()).isNull();
+    }
+  }
 }

@@ -1,0 +1,87 @@
+package walebook.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.BufferedReader;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Random;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import walebook.act.book.MakeDemoBook;
+import walebook.book.Classroom;
+import walebook.book.open.SqliteFiles;
+import walebook.words.Words;
+
+/** Garment sheets of the invented class without the window. */
+class GarmentCommandTest {
+  @TempDir static Path folder;
+  private static String book = "";
+
+  private record Ran(int exit, String out, String err) {}
+
+  @BeforeAll
+  static void make() {
+    Path file = folder.resolve(MakeDemoBook.FILE);
+    new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK)
+        .make(file, MakeDemoBook.SEED)
+        .value()
+        .close();
+    book = file.toString();
+  }
+
+  private static Ran run(String... args) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    Terminal terminal =
+        new Terminal(
+            new BufferedReader(new StringReader("")),
+            new PrintStream(out, true, StandardCharsets.UTF_8),
+            new PrintStream(err, true, StandardCharsets.UTF_8),
+            Words.english(),
+            Classroom.CLOCK,
+            new Random(1));
+    int exit = RunCommand.run(terminal, args);
+    return new Ran(
+        exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+  }
+
+  @Test
+  void listsAndAnswers() {
+    assertThat(run("garment", "list", "--book", book).out()).contains("Striped top", "loose-top");
+    Ran ran = run("garment", "check", "--book", book, "--garment", "striped");
+    assertThat(ran.exit()).isZero();
+    assertThat(ran.out()).contains("not met", "1. Turn the pieces");
+  }
+
+  @Test
+  void comparesTheOtherWayRound() {
+    String[] args = {
+      "garment", "compare", "--book", book, "--garment", "striped", "--grain-round", "course"
+    };
+    Ran ran = run(args);
+    assertThat(ran.err()).isEmpty();
+    assertThat(ran.out()).contains("pattern's gauge", "▲ the other choice is better");
+    String[] json = java.util.Arrays.copyOf(args, args.length + 1);
+    json[args.length] = "--json";
+    JsonNode node = JsonMapper.shared().readTree(run(json).out());
+    assertThat(node.get("pairs").get(0).get("differs").asString()).isEqualTo("better");
+    assertThat(node.get("other").get("checks").size())
+        .isEqualTo(node.get("sheet").get("checks").size());
+  }
+
+  @Test
+  void whatIsWrongIsRefusedByName() {
+    Ran ran =
+        run("garment", "compare", "--book", book, "--garment", "striped", "--dial-width", "2x");
+    assertThat(ran.exit()).isEqualTo(1);
+    assertThat(ran.err()).contains("2x");
+    assertThat(run("garment", "check", "--book", book, "--garment", "none").exit()).isEqualTo(1);
+  }
+}

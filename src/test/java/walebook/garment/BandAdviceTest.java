@@ -1,0 +1,116 @@
+package walebook.garment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import walebook.Seeded;
+import walebook.words.Words;
+import walebook.working.Caution;
+
+/** A neckband that does not pass over the head, mended by what is advised; girths are invented. */
+class BandAdviceTest {
+  private static final Words WORDS = Words.english();
+
+  private static GarmentAnswers of(double openingMm, double ratio, double stretch) {
+    GrainStretch course = new GrainStretch(stretch, 0);
+    return GarmentAnswers.of(
+        new GarmentQuestion(
+            Rows.kind("loose-top"),
+            null,
+            new ClothStretch(null, course),
+            GrainRound.COURSE,
+            Wear.DAY,
+            10,
+            List.of(),
+            List.of(),
+            null,
+            List.of(
+                new BandChoice(
+                    OpeningEdge.NECKLINE,
+                    new BandPlan(openingMm, ratio, 20, 6, 6),
+                    BandRatio.Place.NECK,
+                    6,
+                    course,
+                    Girth.HEAD,
+                    575.0))),
+        Rows.ROWS);
+  }
+
+  private static List<String> advice(GarmentAnswers answers) {
+    return answers.advice().stream().map(each -> WORDS.say(each.says())).toList();
+  }
+
+  private static boolean passes(GarmentAnswers answers) {
+    return answers.checks().stream()
+        .filter(each -> each.kind() == Check.Kind.BAND_OVER)
+        .allMatch(each -> each.verdict() == walebook.working.Verdict.MET);
+  }
+
+  @Test
+  void theLeastLengthIsNamed() {
+    // By hand: 0.6 × 520 = 312 mm; 575 ÷ 1.5 = 383.3, so 384 mm, and 384 ÷ 520 = 0.7385, so 0.74.
+    GarmentAnswers tight = of(520, 0.6, 50);
+    assertThat(passes(tight)).isFalse();
+    assertThat(advice(tight))
+        .anyMatch(says -> says.contains("from 312 mm to at least 384 mm round, ratio 0.74"));
+    assertThat(passes(of(520, 0.74, 50))).isTrue();
+  }
+
+  @Test
+  void anOpeningThatIsTooSmallForAnyBandIsToBeWidened() {
+    // 575 ÷ 1.1 = 522.7 mm, which is more than the opening has.
+    assertThat(advice(of(480, 0.9, 10)))
+        .anyMatch(
+            says -> says.contains("Even a band as long as its opening") && says.contains("523 mm"));
+  }
+
+  @Test
+  void whatIsAdvisedPassesWhateverTheNumbers() {
+    Seeded.cases(
+        31,
+        random -> {
+          double opening = Seeded.between(random, 400, 560);
+          double stretch = Seeded.between(random, 45, 120);
+          if (passes(of(opening, 0.55, stretch))) {
+            return;
+          }
+          double ratio = Math.ceil(Math.ceil(575 / (1 + stretch / 100)) / opening * 100) / 100;
+          if (ratio <= 1) {
+            assertThat(passes(of(opening, ratio, stretch))).isTrue();
+          }
+        });
+  }
+
+  @Test
+  void tightAndElasticGarmentsCarryTheirCautions() {
+    GirthPlan tight = new GirthPlan(Girth.CHEST, 920.0, 700.0, 2);
+    OpeningPlan elastic =
+        new OpeningPlan(
+            OpeningEdge.HEM,
+            Girth.CHEST,
+            950.0,
+            920.0,
+            0,
+            2,
+            List.of(Link.unknown(LinkKind.ELASTIC)));
+    GarmentAnswers answers =
+        GarmentAnswers.of(
+            new GarmentQuestion(
+                Rows.kind("loose-top"),
+                null,
+                new ClothStretch(null, new GrainStretch(40, 0.5)),
+                GrainRound.COURSE,
+                Wear.DAY,
+                10,
+                List.of(tight),
+                List.of(elastic),
+                null,
+                List.of()),
+            Rows.ROWS);
+    assertThat(answers.cautions().stream().map(Caution::key))
+        .containsExactly("tight-garment", "compression-medical", "latex", "elastic-tight");
+    assertThat(answers.with(GarmentCaution.TIGHT).cautions()).hasSize(4);
+    assertThat(of(520, 0.8, 50).cautions()).isEmpty();
+  }
+}
