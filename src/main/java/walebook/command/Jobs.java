@@ -14,6 +14,7 @@ final class Jobs {
     all.addAll(PieceJobs.all());
     all.addAll(ClothJobs.all());
     all.addAll(CompareJobs.all());
+    all.addAll(FairJobs.all());
     all.addAll(ExportJobs.all());
     all.addAll(WorkJobs.all());
     all.addAll(PackJobs.all());

@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
-import walebook.book.PieceFilter;
-import walebook.compare.ClothStretch;
+import walebook.book.ResultFilter;
 import walebook.compare.CompareBySetting;
 import walebook.compare.Comparison;
 import walebook.compare.Factor;
 import walebook.compare.Names;
+import walebook.record.ResultLine;
 
 /** Compares a class's pieces by setting. */
 public final class CompareClass {
@@ -40,15 +40,17 @@ public final class CompareClass {
 
   /** Reads the pieces and compares them. */
   public Comparison compare(Question question) {
-    PieceFilter filter =
-        PieceFilter.ALL
+    ResultFilter filter =
+        ResultFilter.ALL
             .ofClass(question.classId())
             .ofLesson(question.lessonId())
-            .onCloth(question.clothId());
-    return CompareBySetting.of(
-        book.pieces().list(filter),
+            .onCloth(question.clothId())
+            .withFaults();
+    List<ResultLine> lines = book.results().list(filter);
+    return CompareBySetting.ofLines(
+        lines,
         question.factors(),
-        ClothStretch.of(book.clothLog().allReadings()),
-        Names.of(book, question.namesHidden()));
+        Stretches.of(book, lines),
+        Names.of(book, question.namesHidden(), lines));
   }
 }

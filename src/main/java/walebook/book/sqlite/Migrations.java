@@ -12,7 +12,8 @@ import java.util.List;
 /** Brings a file to the newest shape, script by script; each leaves its number in the header. */
 public final class Migrations {
   /** The scripts in the order of their numbers; a test holds this against the folder. */
-  public static final List<String> SCRIPTS = List.of("V001__book.sql", "V002__garment_sheets.sql");
+  public static final List<String> SCRIPTS =
+      List.of("V001__book.sql", "V002__garment_sheets.sql", "V004__marks_and_history.sql");
 
   private Migrations() {}
 
