@@ -15,6 +15,8 @@ final class Jobs {
     all.addAll(ClothJobs.all());
     all.addAll(CompareJobs.all());
     all.addAll(FairJobs.all());
+    all.addAll(KnownJobs.all());
+    all.addAll(OddJobs.all());
     all.addAll(ExportJobs.all());
     all.addAll(WorkJobs.all());
     all.addAll(PackJobs.all());

@@ -17,6 +17,9 @@ final class ComparePairs {
   /** More pieces are only advised up to this many times those there are. */
   private static final double AT_MOST_TIMES = 4;
 
+  /** More than a class could sew of two settings is no advice. */
+  private static final double AT_MOST_PIECES = 60;
+
   /** Below this the scatter is too badly known to reckon with. */
   private static final int FEWEST_DEGREES = 5;
 
@@ -119,11 +122,8 @@ final class ComparePairs {
     Double matters = question.matters();
     double away = Math.abs(Math.abs(estimate) - (matters == null ? 0 : matters));
     double times = away == 0 ? Double.POSITIVE_INFINITY : Math.pow(interval.width() / 2 / away, 2);
-    return times > AT_MOST_TIMES ? null : Integer.valueOf(Math.max(1, ceil((times - 1) * pieces)));
-  }
-
-  private static int ceil(double value) {
-    return (int) Math.ceil(value);
+    double wanted = Math.max(1, Math.ceil((times - 1) * pieces));
+    return times > AT_MOST_TIMES || wanted > AT_MOST_PIECES ? null : Integer.valueOf((int) wanted);
   }
 
   /** Both medians lie in their limits at once, so their difference lies between the far ends. */

@@ -160,16 +160,22 @@ public final class FairFindings {
     if (sure.isEmpty() && !sorted.isEmpty()) {
       says.addAll(pairs.of(sorted.get(0)));
     }
-    long open =
-        sorted.stream().filter(pair -> pair.size() == FairPair.Size.CANT_TELL).count();
-    long alike = sorted.stream().filter(pair -> pair.size() == FairPair.Size.LESS).count();
+    String all = Wording.count(sorted.size());
+    String differ = Wording.count(sure.size());
+    String open = Wording.count(count(sorted, FairPair.Size.CANT_TELL));
     says.add(
-        Message.of(
-            "compare.found.of-pairs",
-            Wording.count(sorted.size()),
-            Wording.count(sure.size()),
-            Wording.count((int) alike),
-            Wording.count((int) open)));
+        found.question().matters() == null
+            ? Message.of("compare.found.of-pairs", all, differ, open)
+            : Message.of(
+                "compare.found.of-pairs-mattering",
+                all,
+                differ,
+                Wording.count(count(sorted, FairPair.Size.LESS)),
+                open));
+  }
+
+  private static int count(List<FairPair> pairs, FairPair.Size size) {
+    return (int) pairs.stream().filter(pair -> pair.size() == size).count();
   }
 
   /** The value that all pieces have, or null when they differ. */
@@ -242,7 +248,7 @@ public final class FairFindings {
     boolean adjusted = found.rows().stream().anyMatch(row -> row.adjusted() != null);
     if (found.students() == 1 && found.pieces() > 1) {
       says.add(Message.of("compare.found.one-student"));
-    } else if (found.pieces() > found.students() && found.rows().size() > 1 && !adjusted) {
+    } else if (found.pieces() > found.students() && (!adjusted || found.rows().size() == 1)) {
       says.add(Message.of("compare.found.hands"));
     }
     if (found.pairs().stream().anyMatch(p -> p.isSure() || p.size() == FairPair.Size.LESS)) {

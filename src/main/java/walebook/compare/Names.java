@@ -50,6 +50,11 @@ public final class Names {
     return new Names(shown);
   }
 
+  /** Names by key, from wherever they are known. */
+  public static Names given(Map<String, String> shown) {
+    return new Names(shown);
+  }
+
   /** Names from several books in one; keys are never the same in two. */
   public static Names together(List<Names> all) {
     Map<String, String> shown = new HashMap<>();
