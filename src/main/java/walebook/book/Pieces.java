@@ -12,8 +12,8 @@ public interface Pieces {
   void add(TestPiece piece);
 
   /**
-   * Saves a changed piece and writes what it was into the history; its stamp must be the next
-   * after the saved one's.
+   * Saves a changed piece and writes what it was into the history; its stamp must be the next after
+   * the saved one's.
    *
    * @throws StaleRow when somebody else saved it meanwhile
    */

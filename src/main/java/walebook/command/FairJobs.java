@@ -69,9 +69,7 @@ final class FairJobs {
     terminal
         .out()
         .println(
-            typed.has("json")
-                ? Json.write(show.json(found, tables))
-                : show.text(found, tables));
+            typed.has("json") ? Json.write(show.json(found, tables)) : show.text(found, tables));
   }
 
   static FairQuestion question(Typed typed) {
@@ -137,9 +135,7 @@ final class FairJobs {
                 cloth == null ? null : cloth.id(),
                 typed.has("aliases"));
     ShowAlike show = new ShowAlike(terminal.words(), book);
-    terminal
-        .out()
-        .println(typed.has("json") ? Json.write(show.json(found)) : show.text(found));
+    terminal.out().println(typed.has("json") ? Json.write(show.json(found)) : show.text(found));
     return Exit.DONE;
   }
 }

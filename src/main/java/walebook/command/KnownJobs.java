@@ -94,9 +94,7 @@ final class KnownJobs {
         worded(
             terminal,
             ControlFindings.of(
-                found,
-                levels -> settings.setting(found.factors(), levels),
-                question.confidence()));
+                found, levels -> settings.setting(found.factors(), levels), question.confidence()));
     terminal
         .out()
         .println(
@@ -156,8 +154,7 @@ final class KnownJobs {
       for (String file : typed.all("also")) {
         books.add(
             Refused.unless(
-                new SqliteFiles().open(AtBook.path("also", file), terminal.clock()),
-                Exit.NO_BOOK));
+                new SqliteFiles().open(AtBook.path("also", file), terminal.clock()), Exit.NO_BOOK));
       }
       Cloth cloth = Pick.cloth(typed.text("cloth"), book);
       FairQuestion question = FairJobs.question(typed);
@@ -210,8 +207,7 @@ final class KnownJobs {
               ShowFair.number(each.median()),
               each.held() == null
                   ? "–"
-                  : String.format(
-                      Locale.ROOT, "%d/%d", each.held().count(), each.held().n())));
+                  : String.format(Locale.ROOT, "%d/%d", each.held().count(), each.held().n())));
     }
     terminal.out().println(String.join(System.lineSeparator(), says));
     terminal.out().println();

@@ -12,6 +12,7 @@ import walebook.act.classroom.MarkReading;
 import walebook.book.Book;
 import walebook.compare.odd.OddFindings;
 import walebook.compare.odd.OddReading;
+import walebook.problem.Answer;
 import walebook.quantity.Show;
 import walebook.record.By;
 import walebook.record.Cloth;
@@ -20,7 +21,6 @@ import walebook.record.Lesson;
 import walebook.record.MarkedValue;
 import walebook.record.SchoolClass;
 import walebook.record.TestPiece;
-import walebook.problem.Answer;
 import walebook.words.Words;
 
 /** Odd values: what they are, and what the tutor makes of them. */
@@ -54,8 +54,7 @@ final class OddJobs {
                 BY,
                 Job.SURE)
             .operand("CODE", "command.operand.piece-or-reading"),
-        Job.shows(
-                "odd undo", "command.odd.undo", AtBook.open(OddJobs::undo), Job.BOOK, BY)
+        Job.shows("odd undo", "command.odd.undo", AtBook.open(OddJobs::undo), Job.BOOK, BY)
             .operand("STEP", "command.operand.step"));
   }
 
@@ -118,8 +117,7 @@ final class OddJobs {
       node.put("among", each.among());
       node.put("z", each.z());
       ArrayNode reasons = node.putArray("reasons");
-      each.reasons()
-          .forEach(r -> reasons.add(r.name().toLowerCase(Locale.ROOT).replace('_', '-')));
+      each.reasons().forEach(r -> reasons.add(r.name().toLowerCase(Locale.ROOT).replace('_', '-')));
       node.put("mark", each.mark() == null ? null : each.mark().mark().key());
       node.put("reason", each.mark() == null ? null : each.mark().reason());
     }
@@ -137,8 +135,7 @@ final class OddJobs {
     if (reason != null) {
       answer = act.setAside(value, target, reason, by);
     } else if (field != null) {
-      answer =
-          act.mistyped(value, target, field, typed.text("right", ""), typed.has("sure"), by);
+      answer = act.mistyped(value, target, field, typed.text("right", ""), typed.has("sure"), by);
     } else if (typed.has("kept")) {
       answer = act.keep(value, target, by);
     } else {

@@ -37,9 +37,7 @@ final class ShowAlike {
     List<String> parts = new ArrayList<>();
     for (AlikeStudy study : found.studies()) {
       parts.add(
-          title(study)
-              + System.lineSeparator()
-              + String.join(System.lineSeparator(), says(study)));
+          title(study) + System.lineSeparator() + String.join(System.lineSeparator(), says(study)));
       parts.add(people(study));
     }
     return String.join(System.lineSeparator().repeat(2), parts);
@@ -55,9 +53,7 @@ final class ShowAlike {
     String lesson = lesson(study.conditions().lessonId());
     String cloth = cloth(study.conditions().clothId());
     String grain = words.say("act.class.grain." + study.conditions().grain().key());
-    return lesson.isEmpty()
-        ? cloth + " · " + grain
-        : cloth + " · " + grain + " · " + lesson;
+    return lesson.isEmpty() ? cloth + " · " + grain : cloth + " · " + grain + " · " + lesson;
   }
 
   private String cloth(UUID id) {

@@ -3,6 +3,7 @@ package walebook.command;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tools.jackson.databind.node.ObjectNode;
 import walebook.act.classroom.CompareFair;
 import walebook.act.classroom.SettingWords;
 import walebook.compare.Dot;
@@ -17,7 +18,6 @@ import walebook.quantity.Show;
 import walebook.statistics.Interval;
 import walebook.words.Words;
 import walebook.working.Message;
-import tools.jackson.databind.node.ObjectNode;
 
 /** A fair comparison in plain text. */
 final class ShowFair {

@@ -130,8 +130,7 @@ public final class CompareFairly {
         compared++;
         String level = name(cell.getKey());
         cell.getValue()
-            .forEach(
-                dot -> responses.add(new Response(block(dot, lines), level, dot.value())));
+            .forEach(dot -> responses.add(new Response(block(dot, lines), level, dot.value())));
       }
     }
     int pairs = Math.max(1, cells.size() * (cells.size() - 1) / 2);

@@ -104,13 +104,12 @@ final class ComparePairs {
   private @Nullable Boolean onlyMeasuring(double estimate, FairRow first, FairRow second) {
     return measuring == null
         ? null
-        : Boolean.valueOf(
-            Math.abs(estimate) <= measuring.limit(first.pieces(), second.pieces()));
+        : Boolean.valueOf(Math.abs(estimate) <= measuring.limit(first.pieces(), second.pieces()));
   }
 
   /**
-   * An interval's width goes with one over the root of the number of pieces. What is seen is only an
-   * estimate, so nothing is advised where it lies close to what matters, or where many times the
+   * An interval's width goes with one over the root of the number of pieces. What is seen is only
+   * an estimate, so nothing is advised where it lies close to what matters, or where many times the
    * pieces would be needed.
    */
   private @Nullable Integer more(
@@ -170,8 +169,8 @@ final class ComparePairs {
   }
 
   /**
-   * Rates of few pieces: the interval alone can call too much sure, so Fisher's exact test, adjusted
-   * by Holm, must agree.
+   * Rates of few pieces: the interval alone can call too much sure, so Fisher's exact test,
+   * adjusted by Holm, must agree.
    */
   private List<FairPair> withHolm(List<FairPair> pairs) {
     List<Double> alone = pairs.stream().map(each -> each.p() == null ? 1 : each.p()).toList();

@@ -36,8 +36,7 @@ public final class ControlFindings {
     for (FromControl.Row row : found.rows()) {
       says.add(row(row, wording, each));
     }
-    boolean machines =
-        found.machines().pairs().stream().anyMatch(FairPair::isSure);
+    boolean machines = found.machines().pairs().stream().anyMatch(FairPair::isSure);
     if (found.machines().rows().size() > 1) {
       says.add(
           machines

@@ -107,7 +107,8 @@ public record FactorTables(List<FairComparison> single, List<Grid> pairs) {
 
   private static Grid grid(FairComparison both) {
     List<Cell> cells = both.rows().stream().map(FactorTables::cell).toList();
-    Set<String> rows = cells.stream().map(Cell::row).collect(Collectors.toCollection(LinkedHashSet::new));
+    Set<String> rows =
+        cells.stream().map(Cell::row).collect(Collectors.toCollection(LinkedHashSet::new));
     List<String> columns =
         both.rows().stream()
             .map(row -> row.levels().subList(1, 2))

@@ -117,8 +117,7 @@ public record FairComparison(
    * @param worst the worst first
    * @param photos keys of their photos, by piece; pieces without one are not in it
    */
-  public record Standouts(
-      List<Dot> best, List<Dot> worst, Map<UUID, List<UUID>> photos) {
+  public record Standouts(List<Dot> best, List<Dot> worst, Map<UUID, List<UUID>> photos) {
     public Standouts {
       best = List.copyOf(best);
       worst = List.copyOf(worst);
@@ -126,9 +125,7 @@ public record FairComparison(
     }
 
     public List<UUID> pieceIds() {
-      return Stream.concat(best.stream(), worst.stream())
-          .map(Dot::pieceId)
-          .toList();
+      return Stream.concat(best.stream(), worst.stream()).map(Dot::pieceId).toList();
     }
 
     public Standouts with(Map<UUID, List<UUID>> found) {

@@ -58,10 +58,7 @@ public final class FairFindings {
     } else {
       several();
     }
-    found.rows().stream()
-        .filter(row -> row.bounds() > 0)
-        .limit(FEW_ROWS)
-        .forEach(this::bounds);
+    found.rows().stream().filter(row -> row.bounds() > 0).limit(FEW_ROWS).forEach(this::bounds);
     care();
     return List.copyOf(says);
   }
@@ -208,9 +205,7 @@ public final class FairFindings {
             ? Message.of(
                 "compare.found.all-gave", Wording.count(all), Wording.percent(interval.high()))
             : Message.of(
-                "compare.found.all-held",
-                Wording.count(all),
-                Wording.percent(1 - interval.low())));
+                "compare.found.all-held", Wording.count(all), Wording.percent(1 - interval.low())));
     return true;
   }
 
@@ -239,8 +234,7 @@ public final class FairFindings {
     } else if (lasting.median() == null) {
       says.add(Message.of("compare.found.no-median", name, held, n, wording.value(most)));
     } else {
-      says.add(
-          Message.of("compare.found.median", name, held, n, wording.value(lasting.median())));
+      says.add(Message.of("compare.found.median", name, held, n, wording.value(lasting.median())));
     }
   }
 

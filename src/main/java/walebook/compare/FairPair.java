@@ -16,8 +16,8 @@ import walebook.statistics.Interval;
  * @param high upper limit; null when there is none to give
  * @param p Holm's p for all pairs together; null when not known
  * @param size what the limits allow to be said
- * @param onlyMeasuring true when the difference is no more than measuring alone makes; null when the
- *     measuring error is not known
+ * @param onlyMeasuring true when the difference is no more than measuring alone makes; null when
+ *     the measuring error is not known
  * @param morePieces how many more pieces of these two would be likely to tell if what was seen is
  *     so; null when that can't honestly be said, or is not needed
  */

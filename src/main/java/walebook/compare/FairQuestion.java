@@ -9,8 +9,8 @@ import org.jspecify.annotations.Nullable;
  * @param factors what to tell pieces apart by
  * @param withinMachine true to allow for the machine too: only pieces of one student on one machine
  *     are then compared with each other
- * @param matters the difference that matters to the tutor, in the outcome's unit (points of percent,
- *     grades, or percent of pieces held); null when none was set
+ * @param matters the difference that matters to the tutor, in the outcome's unit (points of
+ *     percent, grades, or percent of pieces held); null when none was set
  * @param confidence of all that is said, strictly between 0 and 1
  */
 public record FairQuestion(

@@ -42,7 +42,8 @@ public record FromControl(
    *
    * @param mean of its values; a control that only held is a lower bound and not among them
    */
-  public record Own(UUID studentId, String who, @Nullable UUID machineId, double mean, int pieces) {}
+  public record Own(
+      UUID studentId, String who, @Nullable UUID machineId, double mean, int pieces) {}
 
   /**
    * A piece against its student's control.
@@ -138,9 +139,7 @@ public record FromControl(
               question.factors(),
               names);
       List<Row> rows = new ArrayList<>();
-      settings
-          .cells()
-          .forEach((levels, lines) -> addRow(rows, levels, lines, means, without));
+      settings.cells().forEach((levels, lines) -> addRow(rows, levels, lines, means, without));
       FairQuestion byMachine =
           new FairQuestion(
               question.outcome(), List.of(Factor.MACHINE), false, null, question.confidence());

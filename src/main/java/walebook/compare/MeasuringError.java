@@ -40,9 +40,7 @@ public record MeasuringError(double sd, From from) {
     return switch (outcome) {
       case SEAM_STRETCH -> sd > 0 ? new MeasuringError(sd, From.REPEATED_READINGS) : null;
       case SEAM_SHARE ->
-          sd > 0 && cloth > 0
-              ? new MeasuringError(100 * sd / cloth, From.REPEATED_READINGS)
-              : null;
+          sd > 0 && cloth > 0 ? new MeasuringError(100 * sd / cloth, From.REPEATED_READINGS) : null;
       case EDGE_CHANGE -> new MeasuringError(ofRule(), From.RULE);
       case GRADE, HELD -> null;
     };

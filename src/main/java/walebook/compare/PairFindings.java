@@ -44,8 +44,7 @@ final class PairFindings {
     double estimate = Objects.requireNonNull(pair.estimate());
     if (pair.low() == null || pair.high() == null) {
       says.add(
-          Message.of(
-              "compare.found.no-limits", first, second, n(pair.first()), n(pair.second())));
+          Message.of("compare.found.no-limits", first, second, n(pair.first()), n(pair.second())));
       return;
     }
     String apart = wording.apart(estimate);
@@ -116,8 +115,7 @@ final class PairFindings {
       case DIFFERS_MAYBE_LITTLE ->
           Message.of("compare.median.maybe", first, second, least, wording.unit(), matters());
       case CANT_TELL, NOT_COMPARABLE ->
-          Message.of(
-              "compare.median.cant-tell", first, second, n(pair.first()), n(pair.second()));
+          Message.of("compare.median.cant-tell", first, second, n(pair.first()), n(pair.second()));
     };
   }
 

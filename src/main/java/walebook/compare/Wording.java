@@ -38,8 +38,7 @@ final class Wording {
 
   /** What a difference is counted in, as a name of the bundle. */
   String unit() {
-    return Message.name(
-        outcome == Outcome.GRADE ? "compare.unit.grades" : "compare.unit.points");
+    return Message.name(outcome == Outcome.GRADE ? "compare.unit.grades" : "compare.unit.points");
   }
 
   static String count(int number) {

@@ -69,8 +69,8 @@ public record Additive(
   }
 
   /**
-   * The fit, with a confidence of its own for differences: where many are looked at, {@code 1 − (1 −
-   * c)/m} keeps all m of them at once at c (Bonferroni).
+   * The fit, with a confidence of its own for differences: where many are looked at, {@code 1 − (1
+   * − c)/m} keeps all m of them at once at c (Bonferroni).
    *
    * @param responses at least one
    * @param confidence of the means' intervals

@@ -19,14 +19,16 @@ import walebook.record.Grain;
 import walebook.record.How;
 import walebook.record.Mark;
 import walebook.record.MarkedValue;
-import walebook.record.PullReading;
 import walebook.record.Pull;
+import walebook.record.PullReading;
 import walebook.record.SeamEnd;
 import walebook.record.Seen;
 import walebook.record.TestPiece;
 import walebook.record.ValueMark;
 
-/** Nothing typed is lost: what was there stands in the history, and everything can be taken back. */
+/**
+ * Nothing typed is lost: what was there stands in the history, and everything can be taken back.
+ */
 class HistoryTest {
   private static final By TUTOR = By.named("Tutor");
 
@@ -117,8 +119,7 @@ class HistoryTest {
       room.book.pieces().update(after, TUTOR, "piece.correct", first);
       UUID second = Ids.next();
       room.book.pieces().update(changed(after), TUTOR, "piece.correct", second);
-      assertThatThrownBy(() -> room.book.history().undo(first, TUTOR))
-          .isInstanceOf(StaleRow.class);
+      assertThatThrownBy(() -> room.book.history().undo(first, TUTOR)).isInstanceOf(StaleRow.class);
       room.book.history().undo(second, TUTOR);
       assertThatThrownBy(() -> room.book.history().undo(second, TUTOR))
           .isInstanceOf(IllegalArgumentException.class);
@@ -147,9 +148,23 @@ class HistoryTest {
       ClothReading wrong = reading(room, 510, 1);
       room.book.clothLog().add(wrong);
       ClothReading right = reading(room, 151, 2);
-      right = new ClothReading(
-          wrong.id(), right.clothId(), null, null, right.measuredBy(), right.grain(), 100, 151,
-          null, right.how(), right.edge(), 1, right.measuredOn(), "", wrong.stamp().next(Classroom.NOW));
+      right =
+          new ClothReading(
+              wrong.id(),
+              right.clothId(),
+              null,
+              null,
+              right.measuredBy(),
+              right.grain(),
+              100,
+              151,
+              null,
+              right.how(),
+              right.edge(),
+              1,
+              right.measuredOn(),
+              "",
+              wrong.stamp().next(Classroom.NOW));
       UUID step = Ids.next();
       room.book.clothLog().update(right, TUTOR, "reading.correct", step);
       assertThat(room.book.clothLog().find(wrong.id())).isEqualTo(right);
@@ -196,8 +211,7 @@ class HistoryTest {
       assertThat(requireNonNull(marks.find(MarkedValue.EDGE_CHANGE, piece.id())).mark())
           .isEqualTo(Mark.KEPT);
       UUID first = room.book.history().of("value_mark", aside.id()).get(2).stepId();
-      assertThatThrownBy(() -> room.book.history().undo(first, TUTOR))
-          .isInstanceOf(StaleRow.class);
+      assertThatThrownBy(() -> room.book.history().undo(first, TUTOR)).isInstanceOf(StaleRow.class);
     }
   }
 

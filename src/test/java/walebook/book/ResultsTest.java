@@ -22,8 +22,7 @@ class ResultsTest {
   @Test
   void linesAreThoseOfTheWholePieces() {
     Path file = folder.resolve("demo.walebook");
-    try (Book book =
-        new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK).make(file, 3).value()) {
+    try (Book book = new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK).make(file, 3).value()) {
       SchoolClass in = book.classes().all().get(0);
       ResultFilter all = ResultFilter.ALL.ofClass(in.id());
       List<ResultLine> whole =

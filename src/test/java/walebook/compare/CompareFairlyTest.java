@@ -120,8 +120,7 @@ class CompareFairlyTest {
 
   @Test
   void withinAMachineOnlyItsOwnPiecesAreCompared() {
-    MadeClass made =
-        new MadeClass().edge("Ada", 1, 1, 1.2).on("7").edge("Ada", 3, 4, 4.1).on("4");
+    MadeClass made = new MadeClass().edge("Ada", 1, 1, 1.2).on("7").edge("Ada", 3, 4, 4.1).on("4");
     FairQuestion question = FairQuestion.of(Outcome.EDGE_CHANGE, List.of(Factor.WIDTH));
     assertThat(requireNonNull(made.ask(question, null).pair(NARROW, WIDE)).basis())
         .isEqualTo(FairPair.Basis.ADJUSTED_MEANS);
@@ -155,8 +154,7 @@ class CompareFairlyTest {
     for (double width : new double[] {3, 4, 5, 6}) {
       made.held("Bo", width, 90, 91).gave("Bo", width, 50, 51);
     }
-    FairPair pair =
-        requireNonNull(made.ask(Outcome.HELD, null).pair(List.of("1"), List.of("2")));
+    FairPair pair = requireNonNull(made.ask(Outcome.HELD, null).pair(List.of("1"), List.of("2")));
     assertThat(requireNonNull(pair.p())).isCloseTo(15.0 / 55, within(1e-9));
     assertThat(pair.size()).isEqualTo(FairPair.Size.CANT_TELL);
   }
@@ -189,8 +187,10 @@ class CompareFairlyTest {
   @Test
   void standoutsAreTheBestAndTheWorstNoneTwice() {
     FairComparison found =
-        new MadeClass().edge("Ada", 1, -0.5, 3, -7).edge("Bo", 3, 1, 5).ask(
-            Outcome.EDGE_CHANGE, null);
+        new MadeClass()
+            .edge("Ada", 1, -0.5, 3, -7)
+            .edge("Bo", 3, 1, 5)
+            .ask(Outcome.EDGE_CHANGE, null);
     FairComparison.Standouts some = found.standouts(3);
     assertThat(some.best()).extracting(Dot::value).containsExactly(-0.5, 1.0, 3.0);
     assertThat(some.worst()).extracting(Dot::value).containsExactly(-7.0, 5.0);

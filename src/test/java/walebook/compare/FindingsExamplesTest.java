@@ -16,8 +16,8 @@ import walebook.act.classroom.SettingWords;
 import walebook.words.Words;
 
 /**
- * The findings of made classes, word for word as they were read and approved. A change here is to be
- * read as critically as a new text: does any sentence say more than its numbers?
+ * The findings of made classes, word for word as they were read and approved. A change here is to
+ * be read as critically as a new text: does any sentence say more than its numbers?
  */
 class FindingsExamplesTest {
 

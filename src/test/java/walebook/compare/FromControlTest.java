@@ -73,7 +73,8 @@ class FromControlTest {
   @Test
   void whatCannotBeToldIsSaidToBeSo() {
     assertThat(says(ask(new MadeClass(), EDGES)))
-        .containsExactly("Nobody has a control with a plain value, so nothing can be read against it.");
+        .containsExactly(
+            "Nobody has a control with a plain value, so nothing can be read against it.");
     MadeClass one = new MadeClass().edge("Ada", 2, 3).control().edge("Ada", 1, 2);
     assertThat(says(ask(one, EDGES))).anyMatch(each -> each.endsWith("Too few to tell more."));
     MadeClass held =

@@ -9,8 +9,8 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 /**
- * 2,000 made classes in which skill and setting go together: what is called sure is so, and adjusted
- * differences find what raw ones hide.
+ * 2,000 made classes in which skill and setting go together: what is called sure is so, and
+ * adjusted differences find what raw ones hide.
  */
 class SimulatedClassesTest {
   private static final int CLASSES = 2000;
@@ -25,8 +25,7 @@ class SimulatedClassesTest {
         int mostly = student < 4 ? 0 : 2;
         int pieces = setting == mostly ? 3 : 1;
         for (int i = 0; i < pieces; i++) {
-          made.edge(
-              "S" + student, 1 + setting, 6 - skill + TRUTH[setting] + random.nextGaussian());
+          made.edge("S" + student, 1 + setting, 6 - skill + TRUTH[setting] + random.nextGaussian());
         }
       }
     }
@@ -98,8 +97,7 @@ class SimulatedClassesTest {
           made.gave("S" + i, width, 50);
         }
       }
-      boolean any =
-          made.ask(Outcome.HELD, null).pairs().stream().anyMatch(FairPair::isSure);
+      boolean any = made.ask(Outcome.HELD, null).pairs().stream().anyMatch(FairPair::isSure);
       found += any ? 1 : 0;
     }
     assertThat((double) found / CLASSES).isLessThan(0.05);

@@ -27,7 +27,10 @@ public final class AskAlike {
    * @param namesHidden true to show students' aliases
    */
   public MeasureAlike ask(
-      @Nullable UUID classId, @Nullable UUID lessonId, @Nullable UUID clothId, boolean namesHidden) {
+      @Nullable UUID classId,
+      @Nullable UUID lessonId,
+      @Nullable UUID clothId,
+      boolean namesHidden) {
     List<ClothReading> all =
         clothId == null ? book.clothLog().allReadings() : book.clothLog().readingsOf(clothId);
     List<ClothReading> asked =

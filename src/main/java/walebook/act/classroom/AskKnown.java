@@ -118,8 +118,7 @@ public final class AskKnown {
     return found;
   }
 
-  private static List<KnownSoFar.ClassLine> classes(
-      Book book, Facts facts, FairQuestion question) {
+  private static List<KnownSoFar.ClassLine> classes(Book book, Facts facts, FairQuestion question) {
     Map<UUID, Term> terms = new HashMap<>();
     book.terms().all().forEach(each -> terms.put(each.id(), each));
     List<KnownSoFar.ClassLine> classes = new ArrayList<>();

@@ -29,8 +29,7 @@ public final class AskOdd {
         book.clothLog().allReadings().stream()
             .filter(each -> isAsked(which, each.classId(), each.lessonId(), each.clothId()))
             .toList();
-    MeasureAlike alike =
-        MeasureAlike.of(readings, names, Set.of(), FairQuestion.USUAL_CONFIDENCE);
+    MeasureAlike alike = MeasureAlike.of(readings, names, Set.of(), FairQuestion.USUAL_CONFIDENCE);
     return FindOdd.of(lines, alike, names, book.marks().all());
   }
 

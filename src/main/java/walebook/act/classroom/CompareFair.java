@@ -107,7 +107,9 @@ public final class CompareFair {
             outcome, outcome.isOfSeam() ? stretchSd(lines, names) : null, clothStretch));
   }
 
-  /** Repeatability of reading the stretch of the very cloths that were sewn, all classes together. */
+  /**
+   * Repeatability of reading the stretch of the very cloths that were sewn, all classes together.
+   */
   private @Nullable Double stretchSd(List<ResultLine> lines, Names names) {
     List<ClothReading> readings =
         lines.stream()

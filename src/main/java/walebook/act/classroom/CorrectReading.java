@@ -22,8 +22,8 @@ import walebook.record.TestPiece;
 
 /**
  * Puts one number of a piece or a reading right; what stood there is kept in the history. Fields of
- * a seam's stretch: gauge, end-length; of an edge change: edge-before, edge-sewn, edge-pressed; of a
- * look: grade; of a cloth's stretch: gauge, stretched, released.
+ * a seam's stretch: gauge, end-length; of an edge change: edge-before, edge-sewn, edge-pressed; of
+ * a look: grade; of a cloth's stretch: gauge, stretched, released.
  */
 public final class CorrectReading {
   private static final double USUAL_MM = 1000;
@@ -80,10 +80,7 @@ public final class CorrectReading {
     if (!fields(value).contains(field)) {
       return Answer.bad(
           Problem.refuse(
-              "choice.unknown",
-              Place.field("field"),
-              field,
-              String.join(", ", fields(value))));
+              "choice.unknown", Place.field("field"), field, String.join(", ", fields(value))));
     }
     Form form = new Form(Map.of(field, typed), book.info().lengthUnit());
     form.needed(field);
@@ -134,13 +131,11 @@ public final class CorrectReading {
       return Answer.bad(MarkReading.notThere(id));
     }
     if (field.equals("end-length") && was.measure().counting() == null) {
-      return Answer.bad(
-          Problem.refuse("correct.no-pull", Place.field(field), was.code(), ""));
+      return Answer.bad(Problem.refuse("correct.no-pull", Place.field(field), was.code(), ""));
     }
     Seen seen =
         field.equals("grade")
-            ? new Seen(
-                (int) number, was.seen().outcome(), was.seen().faults(), was.seen().remark())
+            ? new Seen((int) number, was.seen().outcome(), was.seen().faults(), was.seen().remark())
             : was.seen();
     TestPiece right =
         new TestPiece(

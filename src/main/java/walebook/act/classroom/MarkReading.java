@@ -50,8 +50,7 @@ public final class MarkReading {
       return Answer.bad(notThere(targetId));
     }
     UUID step = Ids.next();
-    return Answer.good(
-        new Marked(book.marks().put(value, targetId, mark, reason, by, step), step));
+    return Answer.good(new Marked(book.marks().put(value, targetId, mark, reason, by, step), step));
   }
 
   /**
@@ -71,8 +70,7 @@ public final class MarkReading {
             return Answer.bad(corrected.problems());
           }
           return Answer.good(
-              new Marked(
-                  book.marks().put(value, targetId, Mark.MISTYPED, "", by, step), step));
+              new Marked(book.marks().put(value, targetId, Mark.MISTYPED, "", by, step), step));
         });
   }
 
@@ -89,8 +87,7 @@ public final class MarkReading {
       return Answer.bad(
           Problem.refuse("undo.changed-since", Place.field("step"), stepId.toString(), ""));
     } catch (IllegalArgumentException e) {
-      return Answer.bad(
-          Problem.refuse("undo.nothing", Place.field("step"), stepId.toString(), ""));
+      return Answer.bad(Problem.refuse("undo.nothing", Place.field("step"), stepId.toString(), ""));
     }
   }
 

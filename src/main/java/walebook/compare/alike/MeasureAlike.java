@@ -88,8 +88,7 @@ public record MeasureAlike(
     List<Sample> samples = new ArrayList<>();
     byPerson.forEach(
         (who, own) ->
-            samples.add(
-                new Sample(who, own.stream().map(ClothReading::stretchPercent).toList())));
+            samples.add(new Sample(who, own.stream().map(ClothReading::stretchPercent).toList())));
     // Everybody's bias is looked at: the intervals are to hold for all of them at once.
     Agreement agreement = Agreement.of(samples, 1 - (1 - confidence) / samples.size());
     Double criticalH = agreement.criticalH();
@@ -103,8 +102,7 @@ public record MeasureAlike(
                       .map(r -> new ReadingDot(r.id(), r.stretchPercent(), r.cycle()))
                       .toList();
               String who = names.of(member.name());
-              people.add(
-                  Person.of(UUID.fromString(member.name()), who, dots, member, criticalH));
+              people.add(Person.of(UUID.fromString(member.name()), who, dots, member, criticalH));
             });
     people.sort(Comparator.comparing(Person::who).thenComparing(Person::studentId));
     boolean mixed = readings.stream().map(ClothReading::cycle).distinct().count() > 1;

@@ -53,8 +53,7 @@ public record Person(
       List<ReadingDot> readings,
       Member member,
       @Nullable Double criticalH) {
-    return new Person(
-        studentId, who, readings, member, bias(member, criticalH), scatter(member));
+    return new Person(studentId, who, readings, member, bias(member, criticalH), scatter(member));
   }
 
   private static Bias bias(Member member, @Nullable Double criticalH) {

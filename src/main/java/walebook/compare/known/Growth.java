@@ -86,9 +86,7 @@ public record Growth(List<Period> periods, int notJudged) {
         continue;
       }
       Attempts tries = attempts(chain);
-      sorted
-          .computeIfAbsent(period.apply(tries.classId()), key -> new ArrayList<>())
-          .add(tries);
+      sorted.computeIfAbsent(period.apply(tries.classId()), key -> new ArrayList<>()).add(tries);
     }
     List<Period> periods = new ArrayList<>();
     sorted.forEach((name, tries) -> periods.add(period(name, tries)));
@@ -101,8 +99,7 @@ public record Growth(List<Period> periods, int notJudged) {
   }
 
   private static Period period(String name, List<Attempts> tries) {
-    List<Attempts> inOrder =
-        tries.stream().sorted(Comparator.comparing(Attempts::began)).toList();
+    List<Attempts> inOrder = tries.stream().sorted(Comparator.comparing(Attempts::began)).toList();
     int right = (int) inOrder.stream().filter(Attempts::firstTimeRight).count();
     ProductLimit limit =
         ProductLimit.of(

@@ -149,9 +149,7 @@ public final class FindOdd {
     Map<List<String>, List<ResultLine>> sorted = new LinkedHashMap<>();
     for (ResultLine piece : pieces) {
       if (number(piece, value) != null) {
-        sorted
-            .computeIfAbsent(levels(piece, value, factors), key -> new ArrayList<>())
-            .add(piece);
+        sorted.computeIfAbsent(levels(piece, value, factors), key -> new ArrayList<>()).add(piece);
       }
     }
     return sorted;
@@ -215,8 +213,7 @@ public final class FindOdd {
         MarkedValue.CLOTH_STRETCH,
         dot.readingId(),
         "",
-        List.of(
-            names.of(study.conditions().clothId()), study.conditions().grain().key()),
+        List.of(names.of(study.conditions().clothId()), study.conditions().grain().key()),
         person.who(),
         dot.stretch(),
         robust == null ? null : robust.median(),

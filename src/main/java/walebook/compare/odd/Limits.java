@@ -13,8 +13,8 @@ final class Limits {
   private Limits() {}
 
   /**
-   * How far off the middle a value may lie through reading alone, whatever its like say: a stretch is
-   * read to about a point, an edge to half of one, a look is a judgement of a grade either way.
+   * How far off the middle a value may lie through reading alone, whatever its like say: a stretch
+   * is read to about a point, an edge to half of one, a look is a judgement of a grade either way.
    */
   static double readingAlone(MarkedValue value) {
     return switch (value) {

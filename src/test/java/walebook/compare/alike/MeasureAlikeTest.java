@@ -110,7 +110,9 @@ class MeasureAlikeTest {
 
   @Test
   void readingsOfAnotherGrainOrPullAreAnotherStudy() {
-    read("Ada", Grain.COURSE, 1, 50, 52).read("Bo", Grain.COURSE, 1, 51).read("Ada", Grain.WALE, 1, 20);
+    read("Ada", Grain.COURSE, 1, 50, 52)
+        .read("Bo", Grain.COURSE, 1, 51)
+        .read("Ada", Grain.WALE, 1, 20);
     assertThat(found().studies()).hasSize(2);
     assertThat(study().people()).extracting(Person::who).containsExactly("Ada", "Bo");
   }
@@ -141,11 +143,12 @@ class MeasureAlikeTest {
 
   @Test
   void twoOfUsMayDifferBySoMuch() {
-    read("Ada", Grain.COURSE, 1, 50, 52).read("Bo", Grain.COURSE, 1, 55, 57).read("Cy", Grain.COURSE, 1, 51, 49);
+    read("Ada", Grain.COURSE, 1, 50, 52)
+        .read("Bo", Grain.COURSE, 1, 55, 57)
+        .read("Cy", Grain.COURSE, 1, 51, 49);
     double limit = requireNonNull(study().reproducibilityLimit());
     assertThat(says())
-        .contains(
-            WORDS.say("compare.alike.two-of-us", walebook.quantity.Show.fixed(limit, 1)));
+        .contains(WORDS.say("compare.alike.two-of-us", walebook.quantity.Show.fixed(limit, 1)));
   }
 
   @Test
@@ -160,7 +163,9 @@ class MeasureAlikeTest {
     assertThat(study().reproducibilityLimit()).isNull();
     assertThat(says()).anyMatch(each -> each.startsWith("Everyone’s own readings are equal"));
     readings.clear();
-    read("Ada", Grain.COURSE, 1, 50, 51).read("Ada", Grain.COURSE, 2, 54).read("Bo", Grain.COURSE, 1, 50);
+    read("Ada", Grain.COURSE, 1, 50, 51)
+        .read("Ada", Grain.COURSE, 2, 54)
+        .read("Bo", Grain.COURSE, 1, 50);
     assertThat(says())
         .contains("With two of us it can’t be told who of the two is off.")
         .anyMatch(each -> each.startsWith("First and later stretches"));

@@ -61,7 +61,8 @@ class GrowthTest {
   @Test
   void triesAreCountedUntilOneIsGood() {
     try (Classroom room = Classroom.in(folder.resolve("a.walebook"))) {
-      chain(room, AUTUMN, "2026-10-05", PieceOutcome.CHANGE, PieceOutcome.CHANGE, PieceOutcome.KEEP);
+      chain(
+          room, AUTUMN, "2026-10-05", PieceOutcome.CHANGE, PieceOutcome.CHANGE, PieceOutcome.KEEP);
       chain(room, AUTUMN, "2026-10-12", PieceOutcome.KEEP);
       chain(room, AUTUMN, "2026-10-19", PieceOutcome.SPOILED, PieceOutcome.CHANGE);
       chain(room, AUTUMN, "2026-10-26", (PieceOutcome) null);
@@ -96,7 +97,8 @@ class GrowthTest {
       }
     }
     assertThat(requireNonNull(growth().lastAgainstFirst()).fisher()).isLessThan(0.05);
-    assertThat(says()).contains("More come right at once than at first, by more than chance makes.");
+    assertThat(says())
+        .contains("More come right at once than at first, by more than chance makes.");
   }
 
   @Test

@@ -24,10 +24,7 @@ class FindOddTest {
   }
 
   private static MadeClass slip() {
-    return new MadeClass()
-        .gave("Ada", 2, 40, 42, 44)
-        .gave("Bo", 2, 41, 43, 45)
-        .gave("Cy", 2, 143);
+    return new MadeClass().gave("Ada", 2, 40, 42, 44).gave("Bo", 2, 41, 43, 45).gave("Cy", 2, 143);
   }
 
   /** Median 43, MAD 2: the modified z of 143 is 0.6745 · 100 / 2 = 33.7. */
