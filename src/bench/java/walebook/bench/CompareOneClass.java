@@ -18,9 +18,9 @@ import walebook.compare.FairQuestion;
 import walebook.compare.Outcome;
 
 /**
- * One class's comparison in a book of a million pieces beside the bare rows of the same class, asked
- * by the command-line tool {@code sqlite3}; by turns in one run, another class each time. The tool's
- * time is told with its own start and without (less the median of asking it for nothing).
+ * One class's comparison in a book of a million pieces beside the bare rows of the same class,
+ * asked by the command-line tool {@code sqlite3}; by turns in one run, another class each time. The
+ * tool's time is told with its own start and without (less the median of asking it for nothing).
  *
  * <p>Without the tool on the path nothing is measured, and that is said.
  */

@@ -27,8 +27,8 @@ import walebook.record.Stamp;
 import walebook.record.Student;
 
 /**
- * A book of a million test pieces: the demo class over and over, each time with students of its own,
- * eight classes sewing side by side as in a school, so that no class's rows stand together.
+ * A book of a million test pieces: the demo class over and over, each time with students of its
+ * own, eight classes sewing side by side as in a school, so that no class's rows stand together.
  */
 final class MillionPieces {
   static final int PIECES = 1_000_000;
@@ -69,12 +69,12 @@ final class MillionPieces {
           for (int i = 0; i < AT_ONCE; i++) {
             UUID id = Ids.next();
             String name = like.name() + " " + (classes.size() + 1);
-            book.classes()
-                .add(new SchoolClass(id, like.termId(), like.tutorId(), name, "", stamp));
+            book.classes().add(new SchoolClass(id, like.termId(), like.tutorId(), name, "", stamp));
             Map<String, String> keys = new HashMap<>();
             keys.put(like.id().toString(), id.toString());
             for (Student each : students) {
-              Student other = new Student(Ids.next(), each.name(), each.alias(), each.tier(), stamp);
+              Student other =
+                  new Student(Ids.next(), each.name(), each.alias(), each.tier(), stamp);
               book.students().add(other);
               book.enrolments().join(id, other.id(), java.time.LocalDate.of(2026, 9, 14));
               keys.put(each.id().toString(), other.id().toString());

@@ -62,6 +62,15 @@ public final class CompareBySetting {
     return new Comparison(settings.telling(), settings.same(), rows, pieces.size(), students);
   }
 
+  /** The same without the values that were set aside, saying how many these were. */
+  public static Comparison ofLines(
+      LeaveOut leaving,
+      List<Factor> factors,
+      Map<UUID, Map<Grain, ClothStretch>> stretches,
+      Names names) {
+    return ofLines(leaving.lines(), factors, stretches, names).leavingOut(leaving.setAside());
+  }
+
   static @Nullable ClothStretch stretch(
       Map<UUID, Map<Grain, ClothStretch>> stretches, ResultLine piece) {
     SetTo set = piece.setTo();

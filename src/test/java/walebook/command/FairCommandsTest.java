@@ -81,6 +81,13 @@ class FairCommandsTest {
   }
 
   @Test
+  void theMeasuringErrorOfASeamComesFromTheClassesOwnReadings() {
+    double alike = run("alike", "--json").json().get("repeatabilitySd").asDouble();
+    JsonNode json = run("compare", "--outcome", "seam-stretch", "--by", "stitch", "--json").json();
+    assertThat(json.get("measuringSd").asDouble()).isEqualTo(alike);
+  }
+
+  @Test
   void pValuesAreShownOnlyWhenAskedFor() {
     Ran ran = run("compare", "--outcome", "grade", "--by", "stitch", "--p-values", "--json");
     assertThat(ran.json().get("pairs").get(0).has("pHolm")).isTrue();

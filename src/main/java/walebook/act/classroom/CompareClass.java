@@ -1,6 +1,9 @@
 package walebook.act.classroom;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
@@ -8,7 +11,9 @@ import walebook.book.ResultFilter;
 import walebook.compare.CompareBySetting;
 import walebook.compare.Comparison;
 import walebook.compare.Factor;
+import walebook.compare.LeaveOut;
 import walebook.compare.Names;
+import walebook.record.MarkedValue;
 import walebook.record.ResultLine;
 
 /** Compares a class's pieces by setting. */
@@ -47,8 +52,12 @@ public final class CompareClass {
             .onCloth(question.clothId())
             .withFaults();
     List<ResultLine> lines = book.results().list(filter);
+    Map<MarkedValue, Set<UUID>> setAside = new EnumMap<>(MarkedValue.class);
+    for (MarkedValue each : MarkedValue.values()) {
+      setAside.put(each, book.marks().setAside(each));
+    }
     return CompareBySetting.ofLines(
-        lines,
+        LeaveOut.of(lines, setAside),
         question.factors(),
         Stretches.of(book, lines),
         Names.of(book, question.namesHidden(), lines));

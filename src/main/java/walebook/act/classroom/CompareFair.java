@@ -95,28 +95,21 @@ public final class CompareFair {
   private Facts facts(Which which, Outcome outcome) {
     List<ResultLine> lines = book.results().list(which.filter());
     Names names = Names.of(book, which.namesHidden(), lines);
-    Map<UUID, Map<Grain, ClothStretch>> stretches =
-        outcome.isOfSeam() ? Stretches.of(book, lines) : Map.of();
+    List<ClothReading> readings = outcome.isOfSeam() ? Stretches.readings(book, lines) : List.of();
+    Map<UUID, Map<Grain, ClothStretch>> stretches = Stretches.ofReadings(book, readings);
     Double clothStretch = Stretches.mean(stretches, lines);
     return new Facts(
         lines,
         stretches,
         names,
         book.marks().setAside(outcome.marked()),
-        MeasuringError.of(
-            outcome, outcome.isOfSeam() ? stretchSd(lines, names) : null, clothStretch));
+        MeasuringError.of(outcome, stretchSd(readings, names), clothStretch));
   }
 
   /**
    * Repeatability of reading the stretch of the very cloths that were sewn, all classes together.
    */
-  private @Nullable Double stretchSd(List<ResultLine> lines, Names names) {
-    List<ClothReading> readings =
-        lines.stream()
-            .map(line -> line.setTo().clothId())
-            .distinct()
-            .flatMap(cloth -> book.clothLog().readingsOf(cloth).stream())
-            .toList();
+  private @Nullable Double stretchSd(List<ClothReading> readings, Names names) {
     return MeasureAlike.of(
             readings,
             names,

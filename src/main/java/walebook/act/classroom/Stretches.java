@@ -1,6 +1,5 @@
 package walebook.act.classroom;
 
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -19,18 +18,19 @@ final class Stretches {
   private Stretches() {}
 
   static Map<UUID, Map<Grain, ClothStretch>> of(Book book, List<ResultLine> lines) {
+    return ofReadings(book, readings(book, lines));
+  }
+
+  static Map<UUID, Map<Grain, ClothStretch>> ofReadings(Book book, List<ClothReading> readings) {
+    Set<UUID> aside = book.marks().setAside(MarkedValue.CLOTH_STRETCH);
+    return ClothStretch.of(readings.stream().filter(each -> !aside.contains(each.id())).toList());
+  }
+
+  /** Every reading of the cloths that were sewn. */
+  static List<ClothReading> readings(Book book, List<ResultLine> lines) {
     Set<UUID> cloths = new HashSet<>();
     lines.forEach(line -> cloths.add(line.setTo().clothId()));
-    Set<UUID> aside = book.marks().setAside(MarkedValue.CLOTH_STRETCH);
-    Map<UUID, Map<Grain, ClothStretch>> all = new HashMap<>();
-    for (UUID cloth : cloths) {
-      List<ClothReading> readings =
-          book.clothLog().readingsOf(cloth).stream()
-              .filter(each -> !aside.contains(each.id()))
-              .toList();
-      all.putAll(ClothStretch.of(readings));
-    }
-    return all;
+    return cloths.stream().flatMap(cloth -> book.clothLog().readingsOf(cloth).stream()).toList();
   }
 
   /** The mean stretch over the cloths and grains of pieces, percent; null when none is known. */

@@ -147,14 +147,7 @@ record JooqHistory(Access access, Clock clock) implements History {
     if (before != null) {
       restore(dsl, before, version);
     }
-    note(
-        access,
-        clock.instant(),
-        by,
-        "undo",
-        undoing,
-        /* before= */ after,
-        /* after= */ before);
+    note(access, clock.instant(), by, "undo", undoing, /* before= */ after, /* after= */ before);
   }
 
   private void restore(DSLContext dsl, List<TableRecord<?>> before, @Nullable Long version) {

@@ -10,6 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.book.Classroom;
 import walebook.book.Ids;
+import walebook.compare.CompareBySetting;
+import walebook.compare.Comparison;
 import walebook.compare.Factor;
 import walebook.compare.FairQuestion;
 import walebook.compare.Outcome;
@@ -58,6 +60,14 @@ class MarkReadingTest {
       assertThat(marked.mark().mark()).isEqualTo(Mark.SET_ASIDE);
       assertThat(ask(room).comparison().setAside()).isEqualTo(1);
       assertThat(ask(room).comparison().pieces()).isZero();
+      Comparison plain =
+          new CompareClass(room.book)
+              .compare(
+                  new CompareClass.Question(
+                      room.schoolClass.id(), null, null, CompareBySetting.USUAL, false));
+      assertThat(plain.setAside()).isEqualTo(1);
+      assertThat(plain.rows().get(0).heldShare()).isNull();
+      assertThat(plain.rows().get(0).edgeChange()).isNotNull();
       assertThat(act(room).undo(marked.stepId(), TUTOR).isGood()).isTrue();
       assertThat(ask(room).comparison().pieces()).isEqualTo(1);
     }
