@@ -46,6 +46,7 @@ final class MillionPieces {
       SchoolClass like = book.classes().all().get(0);
       List<Student> students = book.enrolments().everyoneOf(like.id());
       List<Object[]> rows = rows(file, like.id());
+      rows.forEach(row -> codes.add(String.valueOf(row[1])));
       int wanted = (PIECES + rows.size() - 1) / rows.size();
       for (int made = 0; made < wanted; made += AT_ONCE) {
         List<Map<String, String>> cohort = cohort(book, like, students, clock);

@@ -10,6 +10,7 @@ import walebook.words.Words;
 /** Tiny, lopsided, tied, censored and disconnected classes: true sentences, never NaN. */
 class AnyClassTest {
   private static final Words WORDS = Words.english();
+  private static final List<Outcome> OUTCOMES = List.of(Outcome.values());
 
   private static MadeClass made(Random random) {
     MadeClass made = new MadeClass();
@@ -42,7 +43,7 @@ class AnyClassTest {
     Random random = new Random(31);
     for (int round = 0; round < 3000; round++) {
       MadeClass made = made(random);
-      Outcome outcome = Outcome.values()[random.nextInt(Outcome.values().length)];
+      Outcome outcome = OUTCOMES.get(random.nextInt(OUTCOMES.size()));
       Double matters = random.nextBoolean() ? 10.0 : null;
       FairQuestion question =
           FairQuestion.of(outcome, List.of(Factor.WIDTH))
