@@ -25,7 +25,7 @@ import walebook.compare.Outcome;
  * <p>Without the tool on the path nothing is measured, and that is said.
  */
 public final class CompareOneClass {
-  private static final int WARM = 60;
+  private static final int WARM = 400;
   private static final int MEASURED = 100;
   private static final String COLUMNS =
       "id, code, class_id, student_id, sewn_on, cloth_id, grain, stitch_name, dial_width,"

@@ -1,7 +1,9 @@
 package walebook.compare;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -28,6 +30,7 @@ final class ComparePairs {
   private final Function<List<String>, String> name;
   private final @Nullable MeasuringError measuring;
   private final double each;
+  private final Map<Additive.Pair, Difference> differences = new HashMap<>();
 
   private ComparePairs(
       FairQuestion question,
@@ -40,6 +43,11 @@ final class ComparePairs {
     this.name = name;
     this.measuring = measuring;
     this.each = 1 - (1 - question.confidence()) / Math.max(1, rows * (rows - 1) / 2);
+    if (model != null) {
+      model
+          .differences()
+          .forEach(one -> differences.put(new Additive.Pair(one.first(), one.second()), one));
+    }
   }
 
   static List<FairPair> of(
@@ -69,9 +77,7 @@ final class ComparePairs {
   }
 
   private FairPair means(FairRow first, FairRow second) {
-    Difference found =
-        Objects.requireNonNull(model)
-            .difference(name.apply(first.levels()), name.apply(second.levels()));
+    Difference found = difference(name.apply(first.levels()), name.apply(second.levels()));
     if (found == null) {
       return new FairPair(
           first.levels(),
@@ -99,6 +105,13 @@ final class ComparePairs {
         size,
         onlyMeasuring(found.estimate(), first, second),
         more(found.estimate(), interval, size, first.pieces() + second.pieces()));
+  }
+
+  private @Nullable Difference difference(String first, String second) {
+    Difference found = differences.get(new Additive.Pair(first, second));
+    Difference turned =
+        differences.get(new Additive.Pair(/* first= */ second, /* second= */ first));
+    return found != null || turned == null ? found : turned.turned();
   }
 
   private @Nullable Boolean onlyMeasuring(double estimate, FairRow first, FairRow second) {
