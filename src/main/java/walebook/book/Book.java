@@ -47,6 +47,13 @@ public interface Book extends AutoCloseable {
 
   Pieces pieces();
 
+  /** The pieces again, cut down to what comparisons need. */
+  Results results();
+
+  Marks marks();
+
+  History history();
+
   Photos photos();
 
   Notes notes();

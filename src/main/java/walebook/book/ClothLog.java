@@ -2,6 +2,8 @@ package walebook.book;
 
 import java.util.List;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import walebook.record.By;
 import walebook.record.ClothReading;
 import walebook.record.ClothWash;
 
@@ -10,6 +12,16 @@ public interface ClothLog {
   void add(ClothReading reading);
 
   void add(ClothWash wash);
+
+  @Nullable ClothReading find(UUID readingId);
+
+  /**
+   * Saves a changed reading and writes what it was into the history; its stamp must be the next
+   * after the saved one's.
+   *
+   * @throws StaleRow when somebody else saved it meanwhile
+   */
+  void update(ClothReading reading, By by, String act, UUID stepId);
 
   /** Readings of one cloth, oldest first. */
   List<ClothReading> readingsOf(UUID clothId);

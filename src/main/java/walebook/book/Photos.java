@@ -1,6 +1,7 @@
 package walebook.book;
 
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import walebook.record.PhotoInfo;
 
@@ -11,6 +12,9 @@ public interface Photos {
   List<PhotoInfo> ofPiece(UUID pieceId);
 
   List<PhotoInfo> ofCloth(UUID clothId);
+
+  /** The photos of several pieces, by piece and oldest first; pieces without one are left out. */
+  Map<UUID, List<UUID>> idsOf(List<UUID> pieceIds);
 
   /**
    * The picture itself.

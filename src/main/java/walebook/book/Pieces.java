@@ -3,6 +3,7 @@ package walebook.book;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import walebook.record.By;
 import walebook.record.TestPiece;
 
 /** The test pieces that were sewn. */
@@ -11,11 +12,19 @@ public interface Pieces {
   void add(TestPiece piece);
 
   /**
-   * Saves a changed piece; its stamp must be the next after the saved one's.
+   * Saves a changed piece and writes what it was into the history; its stamp must be the next after
+   * the saved one's.
    *
    * @throws StaleRow when somebody else saved it meanwhile
    */
   void update(TestPiece piece);
+
+  /**
+   * The same, with who did it and as what; changes of one step are undone together.
+   *
+   * @throws StaleRow when somebody else saved it meanwhile
+   */
+  void update(TestPiece piece, By by, String act, UUID stepId);
 
   @Nullable TestPiece find(UUID id);
 

@@ -4,19 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
+import walebook.act.classroom.CompareClass;
 import walebook.book.Book;
-import walebook.book.PieceFilter;
 import walebook.compare.ClassProgress;
-import walebook.compare.ClothStretch;
-import walebook.compare.CompareBySetting;
 import walebook.compare.Comparison;
-import walebook.compare.Factor;
-import walebook.compare.Names;
 import walebook.record.Cloth;
-import walebook.record.Keyed;
 import walebook.record.Lesson;
 import walebook.record.SchoolClass;
-import walebook.record.TestPiece;
 
 /** What a class found, and who has logged what. */
 final class CompareJobs {
@@ -31,8 +25,14 @@ final class CompareJobs {
             Job.BOOK,
             Job.CLASS,
             Job.LESSON,
-            Option.of("cloth", "NAME", "command.field.cloth"),
-            Option.many("by", "FACTOR", "command.option.by")),
+            FairJobs.CLOTH,
+            FairJobs.BY,
+            FairJobs.OUTCOME,
+            FairJobs.MATTERS,
+            Option.flag("within-machine", "command.option.within-machine"),
+            Option.flag("tables", "command.option.tables"),
+            Option.flag("p-values", "command.option.p-values"),
+            FairJobs.ALIASES),
         Job.shows(
             "progress",
             "command.progress",
@@ -43,22 +43,21 @@ final class CompareJobs {
   }
 
   private static Exit compare(Typed typed, Terminal terminal, Book book) {
+    if (typed.text("outcome") != null) {
+      return FairJobs.compare(typed, terminal, book);
+    }
     SchoolClass in = Pick.schoolClass(typed, book);
     Lesson lesson = Pick.lesson(typed.text("lesson"), book, in);
     Cloth cloth = Pick.cloth(typed.text("cloth"), book);
-    List<TestPiece> pieces =
-        book.pieces()
-            .list(
-                PieceFilter.ALL
-                    .ofClass(in.id())
-                    .ofLesson(lesson == null ? null : lesson.id())
-                    .onCloth(cloth == null ? null : cloth.id()));
     Comparison comparison =
-        CompareBySetting.of(
-            pieces,
-            factors(typed.all("by")),
-            ClothStretch.of(book.clothLog().allReadings()),
-            Names.of(book, false));
+        new CompareClass(book)
+            .compare(
+                new CompareClass.Question(
+                    in.id(),
+                    lesson == null ? null : lesson.id(),
+                    cloth == null ? null : cloth.id(),
+                    FairJobs.factors(typed.all("by")),
+                    typed.has("aliases")));
     terminal
         .out()
         .println(
@@ -66,25 +65,6 @@ final class CompareJobs {
                 ? Json.write(ShowComparison.json(comparison))
                 : ShowComparison.text(comparison, terminal.words()));
     return Exit.DONE;
-  }
-
-  private static List<Factor> factors(List<String> keys) {
-    if (keys.isEmpty()) {
-      return CompareBySetting.USUAL;
-    }
-    List<Factor> factors = new ArrayList<>();
-    for (String key : keys) {
-      Factor factor = Keyed.find(Factor.class, key);
-      if (factor == null) {
-        List<String> known = new ArrayList<>();
-        for (Factor each : Factor.values()) {
-          known.add(each.key());
-        }
-        throw Refused.field("by", "choice.unknown", key, String.join(", ", known));
-      }
-      factors.add(factor);
-    }
-    return factors;
   }
 
   private static Exit progress(Typed typed, Terminal terminal, Book book) {

@@ -16,6 +16,9 @@ final class Jobs {
     all.addAll(ClothJobs.all());
     all.addAll(CompareJobs.all());
     all.addAll(GarmentJobs.all());
+    all.addAll(FairJobs.all());
+    all.addAll(KnownJobs.all());
+    all.addAll(OddJobs.all());
     all.addAll(ExportJobs.all());
     all.addAll(PrintJobs.all());
     all.addAll(WorkJobs.all());

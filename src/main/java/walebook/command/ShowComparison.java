@@ -53,6 +53,10 @@ final class ShowComparison {
     }
     StringBuilder text = new StringBuilder();
     text.append(words.say("command.say.compared", comparison.pieces(), comparison.students()));
+    if (comparison.setAside() > 0) {
+      text.append(System.lineSeparator())
+          .append(words.say("compare.found.aside", comparison.setAside()));
+    }
     for (Comparison.FixedLevel each : comparison.same()) {
       text.append(System.lineSeparator())
           .append(words.say("command.factor." + each.factor().key()))
@@ -80,6 +84,7 @@ final class ShowComparison {
     ObjectNode json = Json.object();
     json.put("pieces", comparison.pieces());
     json.put("students", comparison.students());
+    json.put("setAside", comparison.setAside());
     ArrayNode factors = json.putArray("factors");
     comparison.factors().forEach(each -> factors.add(each.key()));
     ObjectNode same = json.putObject("same");

@@ -2,16 +2,13 @@ package walebook.compare;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.TreeMap;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import walebook.record.ClothUse;
 import walebook.record.Grain;
+import walebook.record.ResultLine;
+import walebook.record.SetTo;
 import walebook.record.TestPiece;
 
 /** Sorts pieces into combinations of levels; pure, so that any choice of pieces can be compared. */
@@ -30,7 +27,7 @@ public final class CompareBySetting {
   private CompareBySetting() {}
 
   /**
-   * Compares pieces by factors.
+   * Compares whole pieces by factors.
    *
    * @param stretches what is known of each cloth's stretch
    * @param names gives a level's shown name; rows are sorted by it
@@ -40,46 +37,44 @@ public final class CompareBySetting {
       List<Factor> factors,
       Map<UUID, Map<Grain, ClothStretch>> stretches,
       Names names) {
-    Map<Factor, Set<String>> levels = levels(pieces, factors, names);
-    List<Factor> telling = factors.stream().filter(f -> several(levels, f)).toList();
-    List<Comparison.FixedLevel> same = new ArrayList<>();
-    levels.forEach(
-        (factor, found) -> {
-          if (found.size() == 1 && !found.iterator().next().isEmpty()) {
-            same.add(new Comparison.FixedLevel(factor, found.iterator().next()));
-          }
-        });
-    Map<List<String>, List<PieceResult>> cells = new TreeMap<>(byLevels());
-    for (TestPiece piece : pieces) {
-      List<String> cell = telling.stream().map(f -> names.show(f, f.level(piece))).toList();
-      cells
-          .computeIfAbsent(cell, key -> new ArrayList<>())
-          .add(PieceResult.of(piece, stretch(stretches, piece.cloth())));
-    }
+    return ofLines(pieces.stream().map(ResultLine::of).toList(), factors, stretches, names);
+  }
+
+  /** Compares pieces cut down to their results. */
+  public static Comparison ofLines(
+      List<ResultLine> pieces,
+      List<Factor> factors,
+      Map<UUID, Map<Grain, ClothStretch>> stretches,
+      Names names) {
+    Settings settings = Settings.of(pieces, factors, names);
     List<SettingRow> rows = new ArrayList<>();
-    cells.forEach((cell, results) -> rows.add(new SettingRow(cell, results)));
-    int students = (int) pieces.stream().map(each -> each.whose().studentId()).distinct().count();
-    return new Comparison(telling, same, rows, pieces.size(), students);
+    settings
+        .cells()
+        .forEach(
+            (cell, lines) ->
+                rows.add(
+                    new SettingRow(
+                        cell,
+                        lines.stream()
+                            .map(each -> PieceResult.of(each, stretch(stretches, each)))
+                            .toList())));
+    int students = (int) pieces.stream().map(ResultLine::studentId).distinct().count();
+    return new Comparison(settings.telling(), settings.same(), rows, pieces.size(), students);
   }
 
-  private static @Nullable ClothStretch stretch(
-      Map<UUID, Map<Grain, ClothStretch>> stretches, ClothUse use) {
-    return stretches.getOrDefault(use.clothId(), Map.of()).get(use.grain());
+  /** The same without the values that were set aside, saying how many these were. */
+  public static Comparison ofLines(
+      LeaveOut leaving,
+      List<Factor> factors,
+      Map<UUID, Map<Grain, ClothStretch>> stretches,
+      Names names) {
+    return ofLines(leaving.lines(), factors, stretches, names).leavingOut(leaving.setAside());
   }
 
-  private static boolean several(Map<Factor, Set<String>> levels, Factor factor) {
-    return levels.getOrDefault(factor, Set.of()).size() > 1;
-  }
-
-  private static Map<Factor, Set<String>> levels(
-      List<TestPiece> pieces, List<Factor> factors, Names names) {
-    Map<Factor, Set<String>> levels = new EnumMap<>(Factor.class);
-    for (Factor factor : factors) {
-      Set<String> found = new LinkedHashSet<>();
-      pieces.forEach(piece -> found.add(names.show(factor, factor.level(piece))));
-      levels.put(factor, found);
-    }
-    return levels;
+  static @Nullable ClothStretch stretch(
+      Map<UUID, Map<Grain, ClothStretch>> stretches, ResultLine piece) {
+    SetTo set = piece.setTo();
+    return stretches.getOrDefault(set.clothId(), Map.of()).get(set.grain());
   }
 
   /** Level by level: numbers by size, words by the alphabet, a missing level first. */

@@ -10,9 +10,25 @@ import java.util.List;
  * @param rows one for each combination that was sewn, in the order of its levels
  * @param pieces how many pieces went in
  * @param students how many students sewed them
+ * @param setAside how many values the tutor set aside and that are left out
  */
 public record Comparison(
-    List<Factor> factors, List<FixedLevel> same, List<SettingRow> rows, int pieces, int students) {
+    List<Factor> factors,
+    List<FixedLevel> same,
+    List<SettingRow> rows,
+    int pieces,
+    int students,
+    int setAside) {
+
+  /** With nothing set aside. */
+  public Comparison(
+      List<Factor> factors,
+      List<FixedLevel> same,
+      List<SettingRow> rows,
+      int pieces,
+      int students) {
+    this(factors, same, rows, pieces, students, 0);
+  }
 
   /** A factor whose level is the same in all pieces. */
   public record FixedLevel(Factor factor, String level) {}
@@ -21,6 +37,11 @@ public record Comparison(
     factors = List.copyOf(factors);
     same = List.copyOf(same);
     rows = List.copyOf(rows);
+  }
+
+  /** The same, saying how many values were left out. */
+  Comparison leavingOut(int values) {
+    return new Comparison(factors, same, rows, pieces, students, values);
   }
 
   public boolean isEmpty() {

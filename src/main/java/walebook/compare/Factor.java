@@ -5,7 +5,8 @@ import org.jspecify.annotations.Nullable;
 import walebook.quantity.Show;
 import walebook.record.Keyed;
 import walebook.record.Needle;
-import walebook.record.TestPiece;
+import walebook.record.ResultLine;
+import walebook.record.SetTo;
 
 /** What pieces can be told apart by. */
 public enum Factor implements Keyed {
@@ -34,20 +35,21 @@ public enum Factor implements Keyed {
   }
 
   /** The piece's level of this factor; a key or a number as text, empty where it has none. */
-  public String level(TestPiece piece) {
+  public String level(ResultLine piece) {
+    SetTo set = piece.setTo();
     return switch (this) {
-      case CLOTH -> piece.cloth().clothId().toString();
-      case GRAIN -> piece.cloth().grain().key();
-      case STITCH -> piece.setting().stitchName();
-      case WIDTH -> number(piece.setting().dialWidth());
-      case LENGTH -> number(piece.setting().dialLength());
-      case NEEDLE -> needle(piece.setting().needle());
-      case HEM_METHOD -> piece.setting().hemMethod();
-      case FEED -> number(piece.setting().differentialFeed());
-      case PRESSURE -> key(piece.setting().pressure());
-      case STABILISER -> piece.setting().stabiliser();
-      case MACHINE -> id(piece.setting().machineId());
-      case STUDENT -> piece.whose().studentId().toString();
+      case CLOTH -> set.clothId().toString();
+      case GRAIN -> set.grain().key();
+      case STITCH -> set.stitchName();
+      case WIDTH -> number(set.dialWidth());
+      case LENGTH -> number(set.dialLength());
+      case NEEDLE -> needle(set.needle());
+      case HEM_METHOD -> set.hemMethod();
+      case FEED -> number(set.feed());
+      case PRESSURE -> key(set.pressure());
+      case STABILISER -> set.stabiliser();
+      case MACHINE -> id(set.machineId());
+      case STUDENT -> piece.studentId().toString();
     };
   }
 

@@ -1,9 +1,15 @@
 package walebook.compare;
 
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
 import walebook.book.Book;
 import walebook.record.Machine;
+import walebook.record.ResultLine;
+import walebook.record.Student;
 
 /** The shown names of levels that are keys of rows. */
 public final class Names {
@@ -19,15 +25,54 @@ public final class Names {
    * @param aliases true to show students' aliases in the place of their names
    */
   public static Names of(Book book, boolean aliases) {
+    Map<String, String> shown = room(book);
+    book.students().all().forEach(each -> put(shown, each, aliases));
+    return new Names(shown);
+  }
+
+  /** The same for those whose pieces are looked at, where a book holds many more. */
+  public static Names of(Book book, boolean aliases, List<ResultLine> lines) {
+    Map<String, String> shown = room(book);
+    Set<UUID> classes = new HashSet<>();
+    Set<UUID> students = new HashSet<>();
+    for (ResultLine line : lines) {
+      classes.add(line.classId());
+      students.add(line.studentId());
+    }
+    classes.forEach(
+        id -> book.enrolments().everyoneOf(id).forEach(each -> put(shown, each, aliases)));
+    for (UUID id : students) {
+      Student missing = shown.containsKey(id.toString()) ? null : book.students().find(id);
+      if (missing != null) {
+        put(shown, missing, aliases);
+      }
+    }
+    return new Names(shown);
+  }
+
+  /** Names by key, from wherever they are known. */
+  public static Names given(Map<String, String> shown) {
+    return new Names(shown);
+  }
+
+  /** Names from several books in one; keys are never the same in two. */
+  public static Names together(List<Names> all) {
+    Map<String, String> shown = new HashMap<>();
+    all.forEach(each -> shown.putAll(each.shown));
+    return new Names(shown);
+  }
+
+  private static Map<String, String> room(Book book) {
     Map<String, String> shown = new HashMap<>();
     book.cloths().all().forEach(each -> shown.put(each.id().toString(), each.name()));
     for (Machine each : book.machines().all()) {
       shown.put(each.id().toString(), each.label());
     }
-    book.students()
-        .all()
-        .forEach(each -> shown.put(each.id().toString(), aliases ? each.alias() : each.name()));
-    return new Names(shown);
+    return shown;
+  }
+
+  private static void put(Map<String, String> shown, Student student, boolean alias) {
+    shown.put(student.id().toString(), alias ? student.alias() : student.name());
   }
 
   /** A level as people read it. */

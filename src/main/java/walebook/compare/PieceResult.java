@@ -2,7 +2,7 @@ package walebook.compare;
 
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import walebook.record.PullReading;
+import walebook.record.ResultLine;
 import walebook.record.SeamEnd;
 import walebook.record.TestPiece;
 
@@ -30,22 +30,26 @@ public record PieceResult(
 
   /** Reads a piece's results off it. */
   public static PieceResult of(TestPiece piece, @Nullable ClothStretch cloth) {
-    PullReading pull = piece.measure().counting();
-    Double stretch = piece.measure().seamStretchPercent();
+    return of(ResultLine.of(piece), cloth);
+  }
+
+  /** The results of a piece's line. */
+  public static PieceResult of(ResultLine piece, @Nullable ClothStretch cloth) {
+    Double stretch = piece.seamStretch();
     Double share =
         stretch == null || cloth == null || cloth.percent() <= 0
             ? null
-            : 100 * stretch / cloth.percent();
+            : Double.valueOf(100 * stretch / cloth.percent());
     return new PieceResult(
-        piece.id(),
+        piece.pieceId(),
         piece.code(),
-        piece.whose().studentId(),
-        pull == null ? null : pull.end(),
+        piece.studentId(),
+        piece.end(),
         stretch,
         share,
-        piece.measure().edgeChangePercent(),
-        piece.seen().grade(),
-        piece.seen().faults().stream().mapToInt(each -> each.severity()).max().orElse(0));
+        piece.edgeChange(),
+        piece.grade(),
+        piece.worstFault());
   }
 
   public boolean held() {

@@ -65,6 +65,18 @@ public record Additive(
    * @param confidence of all intervals
    */
   public static Additive of(List<Response> responses, double confidence) {
+    return of(responses, confidence, confidence);
+  }
+
+  /**
+   * The fit, with a confidence of its own for differences: where many are looked at, {@code 1 − (1
+   * − c)/m} keeps all m of them at once at c (Bonferroni).
+   *
+   * @param responses at least one
+   * @param confidence of the means' intervals
+   * @param each of every difference's interval
+   */
+  public static Additive of(List<Response> responses, double confidence, double each) {
     Layout layout = new Layout(responses);
     WithinBlocks fit = new WithinBlocks(layout);
     Scatter scatter = Scatter.of(fit, layout, confidence);
@@ -75,7 +87,7 @@ public record Additive(
             : Double.valueOf(fit.ssLevels / fit.dfLevels / (sd * sd));
     List<Difference> differences = new ArrayList<>();
     List<Pair> not = new ArrayList<>();
-    compare(layout, fit, scatter, differences, not);
+    compare(layout, fit, Scatter.of(fit, layout, each), differences, not);
     return new Additive(
         responses.size(),
         layout.blocks,

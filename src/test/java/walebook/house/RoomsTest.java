@@ -67,7 +67,8 @@ class RoomsTest {
         "org.commonmark.");
     room("book", "problem quantity record", "org.jooq.", "org.sqlite.", "com.github.f4b6a3.uuid.");
     // The cloth's stretch and its uncertainty come from the calculations, not from a copy of them.
-    room("compare", "problem quantity record statistics book cloth seam");
+    // What was found is named by keys of sentences, as data; they are worded outside.
+    room("compare", "problem quantity working record statistics book cloth seam");
     room(
         "sheet",
         "problem quantity working words record compare book statistics tables cloth seam",

@@ -31,7 +31,11 @@ class BundleTest {
   /** Families whose last part is the key of a constant, a field or a row of a table. */
   private static final List<String> BY_KEY =
       List.of(
+          "act.class.factor.",
+          "act.class.grain.",
           "common.choice.",
+          "compare.outcome.",
+          "compare.value.",
           "problem.field.",
           "command.factor.",
           "command.field.",

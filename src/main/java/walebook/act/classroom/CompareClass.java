@@ -1,15 +1,20 @@
 package walebook.act.classroom;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
-import walebook.book.PieceFilter;
-import walebook.compare.ClothStretch;
+import walebook.book.ResultFilter;
 import walebook.compare.CompareBySetting;
 import walebook.compare.Comparison;
 import walebook.compare.Factor;
+import walebook.compare.LeaveOut;
 import walebook.compare.Names;
+import walebook.record.MarkedValue;
+import walebook.record.ResultLine;
 
 /** Compares a class's pieces by setting. */
 public final class CompareClass {
@@ -40,15 +45,21 @@ public final class CompareClass {
 
   /** Reads the pieces and compares them. */
   public Comparison compare(Question question) {
-    PieceFilter filter =
-        PieceFilter.ALL
+    ResultFilter filter =
+        ResultFilter.ALL
             .ofClass(question.classId())
             .ofLesson(question.lessonId())
-            .onCloth(question.clothId());
-    return CompareBySetting.of(
-        book.pieces().list(filter),
+            .onCloth(question.clothId())
+            .withFaults();
+    List<ResultLine> lines = book.results().list(filter);
+    Map<MarkedValue, Set<UUID>> setAside = new EnumMap<>(MarkedValue.class);
+    for (MarkedValue each : MarkedValue.values()) {
+      setAside.put(each, book.marks().setAside(each));
+    }
+    return CompareBySetting.ofLines(
+        LeaveOut.of(lines, setAside),
         question.factors(),
-        ClothStretch.of(book.clothLog().allReadings()),
-        Names.of(book, question.namesHidden()));
+        Stretches.of(book, lines),
+        Names.of(book, question.namesHidden(), lines));
   }
 }

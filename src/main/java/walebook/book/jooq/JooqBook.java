@@ -13,11 +13,14 @@ import walebook.book.ClothLog;
 import walebook.book.Drafts;
 import walebook.book.Enrolments;
 import walebook.book.Garments;
+import walebook.book.History;
 import walebook.book.Lessons;
+import walebook.book.Marks;
 import walebook.book.Notes;
 import walebook.book.PackShelf;
 import walebook.book.Photos;
 import walebook.book.Pieces;
+import walebook.book.Results;
 import walebook.book.Shelf;
 import walebook.book.sqlite.Backups;
 import walebook.record.BookInfo;
@@ -108,7 +111,7 @@ public final class JooqBook implements Book {
 
   @Override
   public ClothLog clothLog() {
-    return new JooqClothLog(access);
+    return new JooqClothLog(access, clock);
   }
 
   @Override
@@ -123,7 +126,22 @@ public final class JooqBook implements Book {
 
   @Override
   public Pieces pieces() {
-    return new JooqPieces(access);
+    return new JooqPieces(access, clock);
+  }
+
+  @Override
+  public Results results() {
+    return new JooqResults(access);
+  }
+
+  @Override
+  public Marks marks() {
+    return new JooqMarks(access, clock);
+  }
+
+  @Override
+  public History history() {
+    return new JooqHistory(access, clock);
   }
 
   @Override

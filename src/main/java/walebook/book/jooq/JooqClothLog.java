@@ -3,16 +3,22 @@ package walebook.book.jooq;
 import static walebook.book.jooq.made.Tables.CLOTH_READING;
 import static walebook.book.jooq.made.Tables.CLOTH_WASH;
 
+import java.time.Clock;
+import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
 import org.jooq.Condition;
 import org.jooq.impl.DSL;
+import org.jspecify.annotations.Nullable;
 import walebook.book.ClothLog;
+import walebook.book.StaleRow;
+import walebook.book.jooq.made.tables.records.ClothReadingRecord;
+import walebook.record.By;
 import walebook.record.ClothReading;
 import walebook.record.ClothWash;
 
 /** Readings and washes of cloths. */
-record JooqClothLog(Access access) implements ClothLog {
+record JooqClothLog(Access access, Clock clock) implements ClothLog {
 
   @Override
   public void add(ClothReading reading) {
@@ -22,6 +28,29 @@ record JooqClothLog(Access access) implements ClothLog {
   @Override
   public void add(ClothWash wash) {
     access.insert(ClothRows.row(wash));
+  }
+
+  @Override
+  public @Nullable ClothReading find(UUID readingId) {
+    List<ClothReading> found = readings(CLOTH_READING.ID.eq(readingId));
+    return found.isEmpty() ? null : found.get(0);
+  }
+
+  @Override
+  public void update(ClothReading reading, By by, String act, UUID stepId) {
+    access.write(
+        dsl -> {
+          var before =
+              dsl.selectFrom(CLOTH_READING).where(CLOTH_READING.ID.eq(reading.id())).fetch();
+          if (before.isEmpty()) {
+            throw new StaleRow(CLOTH_READING.getName(), reading.id());
+          }
+          ClothReadingRecord after = ClothRows.row(reading);
+          Rows.update(dsl, after);
+          Instant now = clock.instant();
+          JooqHistory.note(access, now, by, act, stepId, before, List.of(after));
+          return reading;
+        });
   }
 
   @Override

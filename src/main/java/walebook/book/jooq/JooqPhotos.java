@@ -4,6 +4,7 @@ import static walebook.book.jooq.made.Tables.PHOTO;
 import static walebook.book.jooq.made.Tables.PHOTO_IMAGE;
 
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import org.jooq.Condition;
 import walebook.book.Photos;
@@ -42,6 +43,19 @@ record JooqPhotos(Access access) implements Photos {
   @Override
   public List<PhotoInfo> ofCloth(UUID clothId) {
     return list(PHOTO.CLOTH_ID.eq(clothId));
+  }
+
+  @Override
+  public Map<UUID, List<UUID>> idsOf(List<UUID> pieceIds) {
+    return pieceIds.isEmpty()
+        ? Map.of()
+        : access.read(
+            dsl ->
+                dsl.select(PHOTO.PIECE_ID, PHOTO.ID)
+                    .from(PHOTO)
+                    .where(PHOTO.PIECE_ID.in(pieceIds))
+                    .orderBy(PHOTO.ID)
+                    .fetchGroups(PHOTO.PIECE_ID, PHOTO.ID));
   }
 
   private List<PhotoInfo> list(Condition which) {

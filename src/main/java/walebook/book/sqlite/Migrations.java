@@ -13,7 +13,11 @@ import java.util.List;
 public final class Migrations {
   /** The scripts in the order of their numbers; a test holds this against the folder. */
   public static final List<String> SCRIPTS =
-      List.of("V001__book.sql", "V002__garment_sheets.sql", "V003__packs.sql");
+      List.of(
+          "V001__book.sql",
+          "V002__garment_sheets.sql",
+          "V003__packs.sql",
+          "V004__marks_and_history.sql");
 
   private Migrations() {}
 

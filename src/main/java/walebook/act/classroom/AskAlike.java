@@ -1,0 +1,47 @@
+package walebook.act.classroom;
+
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import walebook.book.Book;
+import walebook.compare.FairQuestion;
+import walebook.compare.Names;
+import walebook.compare.alike.MeasureAlike;
+import walebook.record.ClothReading;
+import walebook.record.MarkedValue;
+
+/** Asks whether a class measures alike. */
+public final class AskAlike {
+  private final Book book;
+
+  public AskAlike(Book book) {
+    this.book = book;
+  }
+
+  /**
+   * Reads the readings and sorts them into studies.
+   *
+   * @param classId null for every class of the book
+   * @param lessonId null for all lessons and readings without one
+   * @param clothId null for all cloths
+   * @param namesHidden true to show students' aliases
+   */
+  public MeasureAlike ask(
+      @Nullable UUID classId,
+      @Nullable UUID lessonId,
+      @Nullable UUID clothId,
+      boolean namesHidden) {
+    List<ClothReading> all =
+        clothId == null ? book.clothLog().allReadings() : book.clothLog().readingsOf(clothId);
+    List<ClothReading> asked =
+        all.stream()
+            .filter(each -> classId == null || classId.equals(each.classId()))
+            .filter(each -> lessonId == null || lessonId.equals(each.lessonId()))
+            .toList();
+    return MeasureAlike.of(
+        asked,
+        Names.of(book, namesHidden),
+        book.marks().setAside(MarkedValue.CLOTH_STRETCH),
+        FairQuestion.USUAL_CONFIDENCE);
+  }
+}

@@ -1,0 +1,153 @@
+package walebook.act.classroom;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import walebook.book.Book;
+import walebook.book.ResultFilter;
+import walebook.compare.ClothStretch;
+import walebook.compare.CompareFairly;
+import walebook.compare.FairComparison;
+import walebook.compare.FairQuestion;
+import walebook.compare.FairRow;
+import walebook.compare.Names;
+import walebook.compare.known.KnownSoFar;
+import walebook.record.Cloth;
+import walebook.record.Grain;
+import walebook.record.ResultLine;
+import walebook.record.SchoolClass;
+import walebook.record.Term;
+
+/** Asks the same question of every class and term, in one book or several. */
+public final class AskKnown {
+  private final List<Book> books;
+
+  /**
+   * Sets it up.
+   *
+   * @param books at least one, all open; cloths of the same name count as one
+   */
+  public AskKnown(List<Book> books) {
+    if (books.isEmpty()) {
+      throw new IllegalArgumentException("books must hold at least one");
+    }
+    this.books = List.copyOf(books);
+  }
+
+  private record Facts(
+      List<ResultLine> lines,
+      Map<UUID, Map<Grain, ClothStretch>> stretches,
+      List<Names> names,
+      Set<UUID> setAside) {}
+
+  /**
+   * What is known so far.
+   *
+   * @param clothName null for all cloths
+   * @param stitch plain name of the stitch; null for all
+   */
+  public KnownSoFar ask(
+      FairQuestion question,
+      @Nullable String clothName,
+      @Nullable String stitch,
+      boolean namesHidden) {
+    Facts all = new Facts(new ArrayList<>(), new HashMap<>(), new ArrayList<>(), new HashSet<>());
+    List<KnownSoFar.ClassLine> classes = new ArrayList<>();
+    for (Book book : books) {
+      List<ResultLine> lines = lines(book, clothName, stitch);
+      Facts own =
+          new Facts(
+              lines,
+              Stretches.of(book, lines),
+              List.of(Names.of(book, namesHidden, lines)),
+              book.marks().setAside(question.outcome().marked()));
+      classes.addAll(classes(book, own, question));
+      all.lines().addAll(own.lines());
+      all.stretches().putAll(own.stretches());
+      all.names().addAll(own.names());
+      all.setAside().addAll(own.setAside());
+    }
+    classes.sort(
+        Comparator.comparing(KnownSoFar.ClassLine::starts)
+            .thenComparing(KnownSoFar.ClassLine::className));
+    return new KnownSoFar(clothName == null ? Map.of() : ofOne(all), classes, fair(all, question));
+  }
+
+  /** The stretch of the one cloth, from the book that read it most. */
+  private static Map<Grain, ClothStretch> ofOne(Facts all) {
+    Map<Grain, ClothStretch> best = new HashMap<>();
+    all.stretches()
+        .values()
+        .forEach(
+            each ->
+                each.forEach(
+                    (grain, known) ->
+                        best.merge(grain, known, (one, two) -> one.n() >= two.n() ? one : two)));
+    return best;
+  }
+
+  private static FairComparison fair(Facts facts, FairQuestion question) {
+    return CompareFairly.of(
+        facts.lines(),
+        question,
+        facts.stretches(),
+        Names.together(facts.names()),
+        facts.setAside(),
+        null);
+  }
+
+  private static List<ResultLine> lines(
+      Book book, @Nullable String clothName, @Nullable String stitch) {
+    List<ResultLine> found = new ArrayList<>();
+    if (clothName == null) {
+      found.addAll(book.results().list(ResultFilter.ALL));
+    } else {
+      for (Cloth cloth : book.cloths().all()) {
+        if (cloth.name().equalsIgnoreCase(clothName.strip())) {
+          found.addAll(book.results().list(ResultFilter.ALL.onCloth(cloth.id())));
+        }
+      }
+    }
+    found.removeIf(line -> stitch != null && !line.setTo().stitchName().equalsIgnoreCase(stitch));
+    return found;
+  }
+
+  private static List<KnownSoFar.ClassLine> classes(Book book, Facts facts, FairQuestion question) {
+    Map<UUID, Term> terms = new HashMap<>();
+    book.terms().all().forEach(each -> terms.put(each.id(), each));
+    List<KnownSoFar.ClassLine> classes = new ArrayList<>();
+    for (SchoolClass each : book.classes().all()) {
+      List<ResultLine> own =
+          facts.lines().stream().filter(line -> line.classId().equals(each.id())).toList();
+      Term term = terms.get(each.termId());
+      if (!own.isEmpty() && term != null) {
+        Facts part = new Facts(own, facts.stretches(), facts.names(), facts.setAside());
+        // Nothing is told apart: the class's pieces stand as one row.
+        classes.add(line(book, each, term, fair(part, question.by(List.of()))));
+      }
+    }
+    return classes;
+  }
+
+  private static KnownSoFar.ClassLine line(
+      Book book, SchoolClass in, Term term, FairComparison found) {
+    FairRow row = found.rows().isEmpty() ? null : found.rows().get(0);
+    return new KnownSoFar.ClassLine(
+        book.info().name(),
+        in.name(),
+        term.name(),
+        term.startsOn(),
+        found.pieces(),
+        found.students(),
+        found.setAside(),
+        row == null ? null : row.raw(),
+        row == null || row.lasting() == null ? null : row.lasting().median(),
+        row == null ? null : row.held());
+  }
+}

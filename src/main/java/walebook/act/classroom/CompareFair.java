@@ -1,0 +1,120 @@
+package walebook.act.classroom;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import walebook.book.Book;
+import walebook.book.ResultFilter;
+import walebook.compare.ClothStretch;
+import walebook.compare.CompareFairly;
+import walebook.compare.FactorTables;
+import walebook.compare.FairComparison;
+import walebook.compare.FairQuestion;
+import walebook.compare.MeasuringError;
+import walebook.compare.Names;
+import walebook.compare.Outcome;
+import walebook.compare.alike.MeasureAlike;
+import walebook.record.ClothReading;
+import walebook.record.Grain;
+import walebook.record.MarkedValue;
+import walebook.record.ResultLine;
+
+/** Compares the settings of one or several classes with allowance for who sewed what. */
+public final class CompareFair {
+  private static final int STANDOUTS = 3;
+
+  private final Book book;
+
+  public CompareFair(Book book) {
+    this.book = book;
+  }
+
+  /**
+   * Whose pieces are asked about.
+   *
+   * @param classIds empty for every class of the book
+   * @param lessonId null for all lessons and pieces without one
+   * @param clothId null for all cloths
+   * @param namesHidden true to show students' aliases
+   */
+  public record Which(
+      List<UUID> classIds, @Nullable UUID lessonId, @Nullable UUID clothId, boolean namesHidden) {
+    public Which {
+      classIds = List.copyOf(classIds);
+    }
+
+    ResultFilter filter() {
+      return ResultFilter.ALL.ofClasses(classIds).ofLesson(lessonId).onCloth(clothId);
+    }
+  }
+
+  /**
+   * What was found.
+   *
+   * @param standouts the best and worst pieces with the keys of their photos
+   */
+  public record Found(FairComparison comparison, FairComparison.Standouts standouts) {}
+
+  /** Everything that the question leans on, read once. */
+  private record Facts(
+      List<ResultLine> lines,
+      Map<UUID, Map<Grain, ClothStretch>> stretches,
+      Names names,
+      Set<UUID> setAside,
+      @Nullable MeasuringError measuring) {}
+
+  /** Reads the pieces and compares them. */
+  public Found compare(Which which, FairQuestion question) {
+    Facts facts = facts(which, question.outcome());
+    FairComparison found =
+        CompareFairly.of(
+            facts.lines(),
+            question,
+            facts.stretches(),
+            facts.names(),
+            facts.setAside(),
+            facts.measuring());
+    FairComparison.Standouts some = found.standouts(STANDOUTS);
+    return new Found(found, some.with(book.photos().idsOf(some.pieceIds())));
+  }
+
+  /** The same question taken apart: factor by factor, and every two of them. */
+  public FactorTables tables(Which which, FairQuestion question) {
+    Facts facts = facts(which, question.outcome());
+    return FactorTables.of(
+        facts.lines(),
+        question,
+        facts.stretches(),
+        facts.names(),
+        facts.setAside(),
+        facts.measuring());
+  }
+
+  private Facts facts(Which which, Outcome outcome) {
+    List<ResultLine> lines = book.results().list(which.filter());
+    Names names = Names.of(book, which.namesHidden(), lines);
+    List<ClothReading> readings = outcome.isOfSeam() ? Stretches.readings(book, lines) : List.of();
+    Map<UUID, Map<Grain, ClothStretch>> stretches = Stretches.ofReadings(book, readings);
+    Double clothStretch = Stretches.mean(stretches, lines);
+    return new Facts(
+        lines,
+        stretches,
+        names,
+        book.marks().setAside(outcome.marked()),
+        MeasuringError.of(outcome, stretchSd(readings, names), clothStretch));
+  }
+
+  /**
+   * Repeatability of reading the stretch of the very cloths that were sewn, all classes together.
+   */
+  private @Nullable Double stretchSd(List<ClothReading> readings, Names names) {
+    return MeasureAlike.of(
+            readings,
+            names,
+            book.marks().setAside(MarkedValue.CLOTH_STRETCH),
+            FairQuestion.USUAL_CONFIDENCE)
+        .repeatabilitySd();
+  }
+}

@@ -1,0 +1,106 @@
+package walebook.book.jooq;
+
+import static walebook.book.jooq.made.Tables.FAULT_SEEN;
+import static walebook.book.jooq.made.Tables.PLANNED_PIECE;
+import static walebook.book.jooq.made.Tables.TEST_PIECE;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import org.jooq.Condition;
+import org.jooq.DSLContext;
+import org.jooq.SelectField;
+import org.jooq.impl.DSL;
+import walebook.book.ResultFilter;
+import walebook.book.Results;
+import walebook.record.ResultLine;
+
+/** The columns that comparisons need and no more, found by the index of classes or cloths. */
+record JooqResults(Access access) implements Results {
+  static final List<SelectField<?>> COLUMNS =
+      List.of(
+          TEST_PIECE.ID,
+          TEST_PIECE.CODE,
+          TEST_PIECE.CLASS_ID,
+          TEST_PIECE.STUDENT_ID,
+          TEST_PIECE.SEWN_ON,
+          TEST_PIECE.CLOTH_ID,
+          TEST_PIECE.GRAIN,
+          TEST_PIECE.STITCH_NAME,
+          TEST_PIECE.DIAL_WIDTH,
+          TEST_PIECE.DIAL_LENGTH,
+          TEST_PIECE.NEEDLE_POINT,
+          TEST_PIECE.NEEDLE_NM,
+          TEST_PIECE.HEM_METHOD,
+          TEST_PIECE.DIFFERENTIAL_FEED,
+          TEST_PIECE.PRESSURE,
+          TEST_PIECE.STABILISER,
+          TEST_PIECE.MACHINE_ID,
+          TEST_PIECE.SEAM_END,
+          TEST_PIECE.GAUGE_MM,
+          TEST_PIECE.END_MM,
+          TEST_PIECE.EDGE_BEFORE_MM,
+          TEST_PIECE.EDGE_SEWN_MM,
+          TEST_PIECE.EDGE_PRESSED_MM,
+          TEST_PIECE.GRADE);
+
+  @Override
+  public List<ResultLine> list(ResultFilter filter) {
+    Condition which = condition(filter);
+    return access.read(
+        dsl -> {
+          ResultReader reader = new ResultReader(filter.faults() ? faults(dsl, which) : Map.of());
+          return reader.all(
+              dsl.select(COLUMNS)
+                  .from(TEST_PIECE)
+                  .where(which)
+                  .orderBy(TEST_PIECE.SEWN_ON, TEST_PIECE.ID));
+        });
+  }
+
+  private static Map<UUID, Integer> faults(DSLContext dsl, Condition which) {
+    var worst = DSL.max(FAULT_SEEN.SEVERITY).cast(Integer.class);
+    return dsl.select(FAULT_SEEN.PIECE_ID, worst)
+        .from(TEST_PIECE)
+        .join(FAULT_SEEN)
+        .on(FAULT_SEEN.PIECE_ID.eq(TEST_PIECE.ID))
+        .where(which)
+        .groupBy(FAULT_SEEN.PIECE_ID)
+        .fetchMap(FAULT_SEEN.PIECE_ID, worst);
+  }
+
+  @Override
+  public Set<UUID> controls(ResultFilter filter) {
+    return new HashSet<>(
+        access.read(
+            dsl ->
+                dsl.select(TEST_PIECE.ID)
+                    .from(TEST_PIECE)
+                    .join(PLANNED_PIECE)
+                    .on(PLANNED_PIECE.ID.eq(TEST_PIECE.PLANNED_ID))
+                    .where(condition(filter))
+                    .and(PLANNED_PIECE.IS_CONTROL.isTrue())
+                    .fetch(TEST_PIECE.ID)));
+  }
+
+  static Condition condition(ResultFilter filter) {
+    Condition all = DSL.noCondition();
+    if (filter.classIds().size() == 1) {
+      all = all.and(TEST_PIECE.CLASS_ID.eq(filter.classIds().get(0)));
+    } else if (!filter.classIds().isEmpty()) {
+      all = all.and(TEST_PIECE.CLASS_ID.in(filter.classIds()));
+    }
+    if (filter.lessonId() != null) {
+      all = all.and(TEST_PIECE.LESSON_ID.eq(filter.lessonId()));
+    }
+    if (filter.studentId() != null) {
+      all = all.and(TEST_PIECE.STUDENT_ID.eq(filter.studentId()));
+    }
+    if (filter.clothId() != null) {
+      all = all.and(TEST_PIECE.CLOTH_ID.eq(filter.clothId()));
+    }
+    return all;
+  }
+}

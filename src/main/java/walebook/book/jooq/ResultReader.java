@@ -1,0 +1,103 @@
+package walebook.book.jooq;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.function.Function;
+import org.jooq.Select;
+import org.jspecify.annotations.Nullable;
+import walebook.record.Grain;
+import walebook.record.Keyed;
+import walebook.record.Needle;
+import walebook.record.NeedlePoint;
+import walebook.record.ResultLine;
+import walebook.record.SeamEnd;
+import walebook.record.SetTo;
+import walebook.record.Step;
+
+/**
+ * Reads lines straight off the rows in the order of {@link JooqResults#COLUMNS}. A class's pieces
+ * share most of their words and keys: each is read once and kept, and jOOQ's own records, made one
+ * for each row, are gone round.
+ */
+final class ResultReader {
+  private final Map<UUID, Integer> faults;
+  private final Map<String, UUID> ids = new HashMap<>();
+  private final Map<String, LocalDate> dates = new HashMap<>();
+
+  ResultReader(Map<UUID, Integer> faults) {
+    this.faults = faults;
+  }
+
+  List<ResultLine> all(Select<?> query) {
+    List<ResultLine> lines = new ArrayList<>();
+    try (ResultSet row = query.fetchResultSet()) {
+      while (row.next()) {
+        lines.add(line(row));
+      }
+    } catch (SQLException e) {
+      throw Trouble.of(e);
+    }
+    return lines;
+  }
+
+  private ResultLine line(ResultSet row) throws SQLException {
+    UUID id = UUID.fromString(row.getString(1));
+    Double edgeBefore = number(row, 21);
+    Double pressed = number(row, 23);
+    Double edgeAfter = pressed == null ? number(row, 22) : pressed;
+    Double grade = number(row, 24);
+    return new ResultLine(
+        id,
+        row.getString(2),
+        shared(ids, row.getString(3), UUID::fromString),
+        shared(ids, row.getString(4), UUID::fromString),
+        shared(dates, row.getString(5), LocalDate::parse),
+        setTo(row),
+        Keyed.find(SeamEnd.class, row.getString(18)),
+        ResultLine.changePercent(number(row, 19), number(row, 20)),
+        ResultLine.changePercent(edgeBefore, edgeAfter),
+        grade == null ? null : Integer.valueOf(grade.intValue()),
+        faults.getOrDefault(id, 0));
+  }
+
+  private SetTo setTo(ResultSet row) throws SQLException {
+    String machine = row.getString(17);
+    return new SetTo(
+        shared(ids, row.getString(6), UUID::fromString),
+        Keyed.of(Grain.class, row.getString(7)),
+        row.getString(8),
+        number(row, 9),
+        number(row, 10),
+        needle(row.getString(11), number(row, 12)),
+        row.getString(13),
+        number(row, 14),
+        Keyed.find(Step.class, row.getString(15)),
+        row.getString(16),
+        machine == null ? null : shared(ids, machine, UUID::fromString));
+  }
+
+  private static @Nullable Needle needle(@Nullable String point, @Nullable Double nm) {
+    NeedlePoint found = Keyed.find(NeedlePoint.class, point);
+    return found == null || nm == null ? null : new Needle(found, nm.intValue());
+  }
+
+  private static @Nullable Double number(ResultSet row, int column) throws SQLException {
+    double value = row.getDouble(column);
+    return row.wasNull() ? null : value;
+  }
+
+  private static <T> T shared(Map<String, T> known, String text, Function<String, T> read) {
+    T found = known.get(text);
+    if (found == null) {
+      found = read.apply(text);
+      known.put(text, found);
+    }
+    return found;
+  }
+}

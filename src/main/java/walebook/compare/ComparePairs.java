@@ -1,0 +1,210 @@
+package walebook.compare;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import walebook.statistics.Additive;
+import walebook.statistics.Difference;
+import walebook.statistics.Holm;
+import walebook.statistics.Interval;
+import walebook.statistics.Proportion;
+import walebook.statistics.TwoRates;
+
+/** Compares every two settings, all at once at the question's confidence. */
+final class ComparePairs {
+  /** More pieces are only advised up to this many times those there are. */
+  private static final double AT_MOST_TIMES = 4;
+
+  /** More than a class could sew of two settings is no advice. */
+  private static final double AT_MOST_PIECES = 60;
+
+  /** Below this the scatter is too badly known to reckon with. */
+  private static final int FEWEST_DEGREES = 5;
+
+  private final FairQuestion question;
+  private final @Nullable Additive model;
+  private final Function<List<String>, String> name;
+  private final @Nullable MeasuringError measuring;
+  private final double each;
+  private final Map<Additive.Pair, Difference> differences = new HashMap<>();
+
+  private ComparePairs(
+      FairQuestion question,
+      @Nullable Additive model,
+      Function<List<String>, String> name,
+      @Nullable MeasuringError measuring,
+      int rows) {
+    this.question = question;
+    this.model = model;
+    this.name = name;
+    this.measuring = measuring;
+    this.each = 1 - (1 - question.confidence()) / Math.max(1, rows * (rows - 1) / 2);
+    if (model != null) {
+      model
+          .differences()
+          .forEach(one -> differences.put(new Additive.Pair(one.first(), one.second()), one));
+    }
+  }
+
+  static List<FairPair> of(
+      List<FairRow> rows,
+      FairQuestion question,
+      @Nullable Additive model,
+      Function<List<String>, String> name,
+      @Nullable MeasuringError measuring) {
+    ComparePairs compare = new ComparePairs(question, model, name, measuring, rows.size());
+    List<FairPair> pairs = new ArrayList<>();
+    for (int i = 0; i < rows.size(); i++) {
+      for (int j = i + 1; j < rows.size(); j++) {
+        pairs.add(compare.pair(rows.get(i), rows.get(j)));
+      }
+    }
+    return question.outcome().isRate() ? compare.withHolm(pairs) : pairs;
+  }
+
+  private FairPair pair(FairRow first, FairRow second) {
+    if (question.outcome().isRate()) {
+      return rates(first, second);
+    }
+    if (first.adjusted() != null && second.adjusted() != null) {
+      return means(first, second);
+    }
+    return medians(first, second);
+  }
+
+  private FairPair means(FairRow first, FairRow second) {
+    Difference found = difference(name.apply(first.levels()), name.apply(second.levels()));
+    if (found == null) {
+      return new FairPair(
+          first.levels(),
+          second.levels(),
+          FairPair.Basis.NONE,
+          null,
+          null,
+          null,
+          null,
+          FairPair.Size.NOT_COMPARABLE,
+          null,
+          null);
+    }
+    Interval interval = found.interval();
+    FairPair.Size size =
+        FairPair.size(FairPair.low(interval), FairPair.high(interval), question.matters());
+    return new FairPair(
+        first.levels(),
+        second.levels(),
+        FairPair.Basis.ADJUSTED_MEANS,
+        found.estimate(),
+        FairPair.low(interval),
+        FairPair.high(interval),
+        found.holm(),
+        size,
+        onlyMeasuring(found.estimate(), first, second),
+        more(found.estimate(), interval, size, first.pieces() + second.pieces()));
+  }
+
+  private @Nullable Difference difference(String first, String second) {
+    Difference found = differences.get(new Additive.Pair(first, second));
+    Difference turned =
+        differences.get(new Additive.Pair(/* first= */ second, /* second= */ first));
+    return found != null || turned == null ? found : turned.turned();
+  }
+
+  private @Nullable Boolean onlyMeasuring(double estimate, FairRow first, FairRow second) {
+    return measuring == null
+        ? null
+        : Boolean.valueOf(Math.abs(estimate) <= measuring.limit(first.pieces(), second.pieces()));
+  }
+
+  /**
+   * An interval's width goes with one over the root of the number of pieces. What is seen is only
+   * an estimate, so nothing is advised where it lies close to what matters, or where many times the
+   * pieces would be needed.
+   */
+  private @Nullable Integer more(
+      double estimate, @Nullable Interval interval, FairPair.Size size, int pieces) {
+    boolean open = size == FairPair.Size.CANT_TELL || size == FairPair.Size.DIFFERS_MAYBE_LITTLE;
+    if (!open || interval == null || model == null || model.dfError() < FEWEST_DEGREES) {
+      return null;
+    }
+    Double matters = question.matters();
+    double away = Math.abs(Math.abs(estimate) - (matters == null ? 0 : matters));
+    double times = away == 0 ? Double.POSITIVE_INFINITY : Math.pow(interval.width() / 2 / away, 2);
+    double wanted = Math.max(1, Math.ceil((times - 1) * pieces));
+    return times > AT_MOST_TIMES || wanted > AT_MOST_PIECES ? null : Integer.valueOf((int) wanted);
+  }
+
+  /** Both medians lie in their limits at once, so their difference lies between the far ends. */
+  private FairPair medians(FairRow first, FairRow second) {
+    Lasting one = Objects.requireNonNull(first.lasting());
+    Lasting two = Objects.requireNonNull(second.lasting());
+    Double low = minus(one.low(), two.high());
+    Double high = minus(one.high(), two.low());
+    return new FairPair(
+        first.levels(),
+        second.levels(),
+        FairPair.Basis.MEDIANS,
+        minus(one.median(), two.median()),
+        low,
+        high,
+        null,
+        FairPair.size(low, high, question.matters()),
+        null,
+        null);
+  }
+
+  private static @Nullable Double minus(@Nullable Double one, @Nullable Double two) {
+    return one == null || two == null ? null : Double.valueOf(one - two);
+  }
+
+  private FairPair rates(FairRow first, FairRow second) {
+    Proportion one = Objects.requireNonNull(first.held());
+    Proportion two = Objects.requireNonNull(second.held());
+    TwoRates rates = new TwoRates(one, two);
+    Interval interval = rates.newcombe(each);
+    double low = 100 * interval.low();
+    double high = 100 * interval.high();
+    return new FairPair(
+        first.levels(),
+        second.levels(),
+        FairPair.Basis.RATES,
+        100 * rates.difference(),
+        low,
+        high,
+        rates.fisher(),
+        FairPair.size(low, high, question.matters()),
+        null,
+        null);
+  }
+
+  /**
+   * Rates of few pieces: the interval alone can call too much sure, so Fisher's exact test,
+   * adjusted by Holm, must agree.
+   */
+  private List<FairPair> withHolm(List<FairPair> pairs) {
+    List<Double> alone = pairs.stream().map(each -> each.p() == null ? 1 : each.p()).toList();
+    List<Double> together = Holm.adjust(alone);
+    List<FairPair> all = new ArrayList<>();
+    for (int i = 0; i < pairs.size(); i++) {
+      FairPair pair = pairs.get(i);
+      boolean doubted = pair.isSure() && together.get(i) > 1 - question.confidence();
+      all.add(
+          new FairPair(
+              pair.first(),
+              pair.second(),
+              pair.basis(),
+              pair.estimate(),
+              pair.low(),
+              pair.high(),
+              together.get(i),
+              doubted ? FairPair.Size.CANT_TELL : pair.size(),
+              pair.onlyMeasuring(),
+              pair.morePieces()));
+    }
+    return all;
+  }
+}

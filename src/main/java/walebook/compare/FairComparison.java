@@ -1,0 +1,135 @@
+package walebook.compare;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import walebook.statistics.Additivity;
+
+/**
+ * Settings compared with allowance for who sewed what.
+ *
+ * @param factors what rows are told apart by; each has more than one level
+ * @param same factors of the question with one level in all pieces
+ * @param rows one for each setting with a value, in the order of its levels
+ * @param groups settings that hang together through shared students, more than one when the layout
+ *     falls apart; empty where nothing is adjusted
+ * @param pairs every two settings
+ * @param pieces how many pieces have a value and count
+ * @param students how many students sewed them
+ * @param setAside how many were left out because the tutor set their value aside
+ * @param without how many have no value of this outcome
+ * @param residualSd scatter left when student and setting are allowed for; null when not known
+ * @param additivity whether settings do the same in everybody's hands; null when not known
+ * @param measuring what measuring alone makes; null when not known
+ */
+public record FairComparison(
+    FairQuestion question,
+    List<Factor> factors,
+    List<Comparison.FixedLevel> same,
+    List<FairRow> rows,
+    List<Group> groups,
+    List<FairPair> pairs,
+    int pieces,
+    int students,
+    int setAside,
+    int without,
+    @Nullable Double residualSd,
+    @Nullable Additivity additivity,
+    @Nullable MeasuringError measuring) {
+
+  /**
+   * Settings that can be compared with each other.
+   *
+   * @param settings levels of each
+   * @param students who sewed them, by name or alias
+   */
+  public record Group(List<List<String>> settings, List<String> students) {
+    public Group {
+      settings = List.copyOf(settings);
+      students = List.copyOf(students);
+    }
+  }
+
+  public FairComparison {
+    factors = List.copyOf(factors);
+    same = List.copyOf(same);
+    rows = List.copyOf(rows);
+    groups = List.copyOf(groups);
+    pairs = List.copyOf(pairs);
+  }
+
+  /** True when no piece has a value. */
+  public boolean isEmpty() {
+    return pieces == 0;
+  }
+
+  /** The pair in this order, or null when one of them is not compared. */
+  public @Nullable FairPair pair(List<String> first, List<String> second) {
+    for (FairPair each : pairs) {
+      if (each.first().equals(first) && each.second().equals(second)) {
+        return each;
+      }
+      if (each.first().equals(second) && each.second().equals(first)) {
+        return each.turned();
+      }
+    }
+    return null;
+  }
+
+  public @Nullable FairRow row(List<String> levels) {
+    return rows.stream().filter(row -> row.levels().equals(levels)).findFirst().orElse(null);
+  }
+
+  /** All pieces that count, the best first. */
+  public List<Dot> bestFirst() {
+    Outcome outcome = question.outcome();
+    return rows.stream()
+        .flatMap(row -> row.dots().stream())
+        .sorted(
+            Comparator.comparingDouble((Dot dot) -> -outcome.goodness(dot.value()))
+                .thenComparing(Dot::atLeast, Comparator.reverseOrder())
+                .thenComparing(Dot::code))
+        .toList();
+  }
+
+  /**
+   * Pieces of which photos are wanted: the best few and the worst few, none twice; none for a rate,
+   * where all that held are alike.
+   */
+  public Standouts standouts(int each) {
+    List<Dot> all = question.outcome().isRate() ? List.of() : bestFirst();
+    int best = Math.min(each, (all.size() + 1) / 2);
+    int worst = Math.min(each, all.size() - best);
+    List<Dot> last = new ArrayList<>(all.subList(all.size() - worst, all.size()));
+    Collections.reverse(last);
+    return new Standouts(all.subList(0, best), last, Map.of());
+  }
+
+  /**
+   * The best and the worst pieces.
+   *
+   * @param best the best first
+   * @param worst the worst first
+   * @param photos keys of their photos, by piece; pieces without one are not in it
+   */
+  public record Standouts(List<Dot> best, List<Dot> worst, Map<UUID, List<UUID>> photos) {
+    public Standouts {
+      best = List.copyOf(best);
+      worst = List.copyOf(worst);
+      photos = Map.copyOf(photos);
+    }
+
+    public List<UUID> pieceIds() {
+      return Stream.concat(best.stream(), worst.stream()).map(Dot::pieceId).toList();
+    }
+
+    public Standouts with(Map<UUID, List<UUID>> found) {
+      return new Standouts(best, worst, found);
+    }
+  }
+}

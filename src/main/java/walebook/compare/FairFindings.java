@@ -1,0 +1,256 @@
+package walebook.compare;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import walebook.statistics.Additivity;
+import walebook.statistics.Interval;
+import walebook.statistics.Proportion;
+import walebook.statistics.Summary;
+import walebook.working.Message;
+
+/**
+ * What a fair comparison says in plain words. No sentence says more than the limits allow; what
+ * can't be told is said to be so, with the numbers that it was tried with.
+ */
+public final class FairFindings {
+  private static final int FEW_ROWS = 3;
+  private static final int MOST_SURE = 3;
+  private static final double ODD = 0.05;
+
+  private final FairComparison found;
+  private final Wording wording;
+  private final PairFindings pairs;
+  private final List<Message> says = new ArrayList<>();
+
+  private FairFindings(FairComparison found, Function<List<String>, String> label) {
+    this.found = found;
+    this.wording = new Wording(found.question().outcome(), label);
+    this.pairs = new PairFindings(found, wording);
+  }
+
+  /**
+   * The sentences, most important first.
+   *
+   * @param label a setting's levels as people read them
+   */
+  public static List<Message> of(FairComparison found, Function<List<String>, String> label) {
+    return new FairFindings(found, label).all();
+  }
+
+  private List<Message> all() {
+    if (found.isEmpty()) {
+      says.add(Message.of("compare.found.nothing"));
+      leftOut();
+      return List.copyOf(says);
+    }
+    says.add(
+        Message.of(
+            "compare.found.counted",
+            Wording.count(found.pieces()),
+            Wording.count(found.students())));
+    leftOut();
+    if (found.rows().size() == 1) {
+      oneSetting(found.rows().get(0));
+    } else {
+      several();
+    }
+    found.rows().stream().filter(row -> row.bounds() > 0).limit(FEW_ROWS).forEach(this::bounds);
+    care();
+    return List.copyOf(says);
+  }
+
+  private void leftOut() {
+    if (found.setAside() > 0) {
+      says.add(Message.of("compare.found.aside", Wording.count(found.setAside())));
+    }
+    if (found.without() > 0) {
+      says.add(Message.of("compare.found.without", Wording.count(found.without())));
+    }
+  }
+
+  private void oneSetting(FairRow row) {
+    says.add(Message.of("compare.found.one-setting"));
+    Proportion held = row.held();
+    if (found.question().outcome().isRate() && held != null) {
+      rate(held);
+      return;
+    }
+    Summary raw = row.raw();
+    if (raw == null) {
+      return;
+    }
+    Interval interval = raw.tInterval(found.question().confidence());
+    if (raw.n() == 1) {
+      says.add(Message.of("compare.found.one-piece", wording.value(raw.mean())));
+    } else if (interval == null) {
+      says.add(Message.of("compare.found.all-same", wording.value(raw.mean())));
+    } else {
+      says.add(
+          Message.of(
+              "compare.found.one-mean",
+              wording.value(raw.mean()),
+              Wording.count(raw.n()),
+              wording.value(interval.low()),
+              wording.value(interval.high())));
+    }
+  }
+
+  private void rate(Proportion held) {
+    Interval interval = held.wilson(found.question().confidence());
+    says.add(
+        Message.of(
+            "compare.found.one-rate",
+            Wording.count(held.count()),
+            Wording.count(held.n()),
+            Wording.percent(interval.low()),
+            Wording.percent(interval.high())));
+  }
+
+  private void several() {
+    if (found.question().outcome().isRate() && extreme()) {
+      return;
+    }
+    boolean noScatter =
+        found.residualSd() == null && found.pairs().stream().noneMatch(FairPair::isSure);
+    Double same = sameValue();
+    if (same != null) {
+      says.add(Message.of("compare.found.all-same", wording.value(same)));
+      apart();
+      return;
+    }
+    List<FairPair> sorted =
+        found.pairs().stream()
+            .filter(pair -> pair.size() != FairPair.Size.NOT_COMPARABLE)
+            .map(PairFindings::upwards)
+            .sorted(
+                Comparator.comparingDouble(FairFindings::nearEnd)
+                    .thenComparingDouble(FairFindings::width)
+                    .reversed())
+            .toList();
+    if (found.rows().size() <= FEW_ROWS) {
+      sorted.forEach(pair -> says.addAll(pairs.of(pair)));
+    } else {
+      many(sorted);
+    }
+    if (noScatter && found.rows().stream().anyMatch(row -> row.adjusted() != null)) {
+      says.add(Message.of("compare.found.no-chance"));
+    }
+    apart();
+  }
+
+  /** How large the difference is at the least: below 0 where none is sure. */
+  private static double nearEnd(FairPair pair) {
+    return pair.isSure() && pair.low() != null ? pair.low() : -1;
+  }
+
+  private static double width(FairPair pair) {
+    return pair.estimate() == null ? -1 : Math.abs(pair.estimate());
+  }
+
+  private void many(List<FairPair> sorted) {
+    List<FairPair> sure = sorted.stream().filter(FairPair::isSure).toList();
+    sure.stream().limit(MOST_SURE).forEach(pair -> says.addAll(pairs.of(pair)));
+    if (sure.isEmpty() && !sorted.isEmpty()) {
+      says.addAll(pairs.of(sorted.get(0)));
+    }
+    String all = Wording.count(sorted.size());
+    String differ = Wording.count(sure.size());
+    String open = Wording.count(count(sorted, FairPair.Size.CANT_TELL));
+    says.add(
+        found.question().matters() == null
+            ? Message.of("compare.found.of-pairs", all, differ, open)
+            : Message.of(
+                "compare.found.of-pairs-mattering",
+                all,
+                differ,
+                Wording.count(count(sorted, FairPair.Size.LESS)),
+                open));
+  }
+
+  private static int count(List<FairPair> pairs, FairPair.Size size) {
+    return (int) pairs.stream().filter(pair -> pair.size() == size).count();
+  }
+
+  /** The value that all pieces have, or null when they differ. */
+  private @Nullable Double sameValue() {
+    List<Double> values =
+        found.rows().stream()
+            .flatMap(row -> row.dots().stream())
+            .map(Dot::value)
+            .distinct()
+            .toList();
+    boolean bounds = found.rows().stream().anyMatch(row -> row.bounds() > 0);
+    return values.size() == 1 && !bounds && !found.question().outcome().isRate()
+        ? values.get(0)
+        : null;
+  }
+
+  /** Nobody's gave, or everybody's did. */
+  private boolean extreme() {
+    int held = 0;
+    for (FairRow row : found.rows()) {
+      held += Objects.requireNonNull(row.held()).count();
+    }
+    int all = found.pieces();
+    if (held > 0 && held < all) {
+      return false;
+    }
+    Interval interval = new Proportion(held, all).wilson(found.question().confidence());
+    says.add(
+        held == 0
+            ? Message.of(
+                "compare.found.all-gave", Wording.count(all), Wording.percent(interval.high()))
+            : Message.of(
+                "compare.found.all-held", Wording.count(all), Wording.percent(1 - interval.low())));
+    return true;
+  }
+
+  private void apart() {
+    if (found.groups().size() < 2) {
+      return;
+    }
+    says.add(Message.of("compare.found.groups", Wording.count(found.groups().size())));
+    for (FairComparison.Group group : found.groups()) {
+      says.add(
+          Message.of(
+              "compare.found.group",
+              Wording.names(group.settings().stream().map(wording::setting).toList()),
+              Wording.names(group.students())));
+    }
+  }
+
+  private void bounds(FairRow row) {
+    Lasting lasting = Objects.requireNonNull(row.lasting());
+    double most = Objects.requireNonNull(lasting.mostHeld());
+    String name = wording.setting(row.levels());
+    String held = Wording.count(row.bounds());
+    String n = Wording.count(row.pieces());
+    if (lasting.gave() == 0) {
+      says.add(Message.of("compare.found.none-gave", name, n, wording.value(most)));
+    } else if (lasting.median() == null) {
+      says.add(Message.of("compare.found.no-median", name, held, n, wording.value(most)));
+    } else {
+      says.add(Message.of("compare.found.median", name, held, n, wording.value(lasting.median())));
+    }
+  }
+
+  private void care() {
+    boolean adjusted = found.rows().stream().anyMatch(row -> row.adjusted() != null);
+    if (found.students() == 1 && found.pieces() > 1) {
+      says.add(Message.of("compare.found.one-student"));
+    } else if (found.pieces() > found.students() && (!adjusted || found.rows().size() == 1)) {
+      says.add(Message.of("compare.found.hands"));
+    }
+    if (found.pairs().stream().anyMatch(p -> p.isSure() || p.size() == FairPair.Size.LESS)) {
+      says.add(Message.of("compare.found.sure"));
+    }
+    Additivity additivity = found.additivity();
+    if (additivity != null && additivity.p() < ODD) {
+      says.add(Message.of("compare.found.not-alike"));
+    }
+  }
+}

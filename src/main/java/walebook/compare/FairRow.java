@@ -1,0 +1,61 @@
+package walebook.compare;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import walebook.statistics.AdjustedMean;
+import walebook.statistics.Interval;
+import walebook.statistics.Proportion;
+import walebook.statistics.Summary;
+
+/**
+ * One setting in a fair comparison.
+ *
+ * @param levels one for each factor of the comparison
+ * @param dots every piece's value, the least first
+ * @param raw of the values as they are; null for a rate, and where a piece only held: a bound is
+ *     never averaged
+ * @param adjusted freed from who sewed it; null as {@code raw}
+ * @param lasting product-limit estimate; null unless the outcome is a seam's
+ * @param held how many of those pulled held; null unless the outcome is a seam's or the rate
+ */
+public record FairRow(
+    List<String> levels,
+    List<Dot> dots,
+    @Nullable Summary raw,
+    @Nullable AdjustedMean adjusted,
+    @Nullable Lasting lasting,
+    @Nullable Proportion held) {
+  public FairRow {
+    levels = List.copyOf(levels);
+    dots = List.copyOf(dots);
+  }
+
+  public int pieces() {
+    return dots.size();
+  }
+
+  public int students() {
+    return (int) dots.stream().map(Dot::studentId).distinct().count();
+  }
+
+  /** How many pieces are only lower bounds. */
+  public int bounds() {
+    return (int) dots.stream().filter(Dot::atLeast).count();
+  }
+
+  /** Wilson's interval of the share that held, or null. */
+  public @Nullable Interval heldInterval(double confidence) {
+    return held == null ? null : held.wilson(confidence);
+  }
+
+  /** The middle of what is known: adjusted mean, median or share held in percent; null if none. */
+  public @Nullable Double middle() {
+    if (adjusted != null) {
+      return adjusted.mean();
+    }
+    if (lasting != null) {
+      return lasting.median();
+    }
+    return held == null ? null : Double.valueOf(100 * held.share());
+  }
+}

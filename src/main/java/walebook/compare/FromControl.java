@@ -1,0 +1,212 @@
+package walebook.compare;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import walebook.record.Grain;
+import walebook.record.ResultLine;
+import walebook.statistics.Interval;
+import walebook.statistics.Summary;
+
+/**
+ * Pieces read as differences from the same student's own control, the piece that everybody sewed.
+ *
+ * @param factors what rows are told apart by
+ * @param own each student's control
+ * @param rows one for each setting, controls left out
+ * @param machines the controls alone, by machine and adjusted for who sewed them: whether machines
+ *     can be told apart before anything is compared across them
+ * @param without students who have pieces but no control with a plain value
+ * @param setAside values left out because the tutor set them aside
+ */
+public record FromControl(
+    Outcome outcome,
+    boolean withinMachine,
+    List<Factor> factors,
+    List<Own> own,
+    List<Row> rows,
+    FairComparison machines,
+    List<String> without,
+    int setAside) {
+
+  /**
+   * A student's control.
+   *
+   * @param mean of its values; a control that only held is a lower bound and not among them
+   */
+  public record Own(
+      UUID studentId, String who, @Nullable UUID machineId, double mean, int pieces) {}
+
+  /**
+   * A piece against its student's control.
+   *
+   * @param difference piece less own control, in the outcome's unit
+   */
+  public record Apart(Dot piece, double control, double difference) {}
+
+  /**
+   * A setting.
+   *
+   * @param apart every piece, the least first
+   * @param perStudent mean of each student's differences, so that nobody counts twice; bounds left
+   *     out; null when there is none
+   */
+  public record Row(List<String> levels, List<Apart> apart, @Nullable Summary perStudent) {
+    public Row {
+      levels = List.copyOf(levels);
+      apart = List.copyOf(apart);
+    }
+
+    public int students() {
+      return (int) apart.stream().map(each -> each.piece().studentId()).distinct().count();
+    }
+
+    /** t-interval of the mean difference over students, or null. */
+    public @Nullable Interval interval(double confidence) {
+      return perStudent == null ? null : perStudent.tInterval(confidence);
+    }
+  }
+
+  public FromControl {
+    factors = List.copyOf(factors);
+    own = List.copyOf(own);
+    rows = List.copyOf(rows);
+    without = List.copyOf(without);
+  }
+
+  /**
+   * Takes each student's control off that student's pieces.
+   *
+   * @param controls which of the pieces are controls
+   * @param question its outcome must not be a rate; within machines, a control counts only for
+   *     pieces of the same machine
+   */
+  public static FromControl of(
+      List<ResultLine> pieces,
+      Set<UUID> controls,
+      FairQuestion question,
+      Map<UUID, Map<Grain, ClothStretch>> stretches,
+      Names names,
+      Set<UUID> setAside) {
+    if (question.outcome().isRate()) {
+      throw new IllegalArgumentException("outcome must be a value, not a rate");
+    }
+    return new Builder(question, stretches, names, setAside).build(pieces, controls);
+  }
+
+  /** Whose control: a student, on one machine where that is asked. */
+  private record Hands(UUID studentId, @Nullable UUID machineId) {}
+
+  private record Builder(
+      FairQuestion question,
+      Map<UUID, Map<Grain, ClothStretch>> stretches,
+      Names names,
+      Set<UUID> setAside) {
+
+    private FromControl build(List<ResultLine> pieces, Set<UUID> controls) {
+      List<ResultLine> own = pieces.stream().filter(p -> controls.contains(p.pieceId())).toList();
+      List<ResultLine> others =
+          pieces.stream().filter(p -> !controls.contains(p.pieceId())).toList();
+      Map<Hands, List<Double>> values = new LinkedHashMap<>();
+      for (ResultLine each : own) {
+        Double value = plain(each);
+        if (value != null && !held(each)) {
+          values.computeIfAbsent(hands(each), key -> new ArrayList<>()).add(value);
+        }
+      }
+      Map<Hands, Double> means = new HashMap<>();
+      List<Own> shown = new ArrayList<>();
+      values.forEach(
+          (hands, list) -> {
+            double mean = Summary.of(list).mean();
+            means.put(hands, mean);
+            String who = names.of(hands.studentId());
+            shown.add(new Own(hands.studentId(), who, hands.machineId(), mean, list.size()));
+          });
+      shown.sort(Comparator.comparing(Own::who));
+      Set<String> without = new TreeSet<>();
+      Settings settings =
+          Settings.of(
+              others.stream().filter(each -> plain(each) != null).toList(),
+              question.factors(),
+              names);
+      List<Row> rows = new ArrayList<>();
+      settings.cells().forEach((levels, lines) -> addRow(rows, levels, lines, means, without));
+      FairQuestion byMachine =
+          new FairQuestion(
+              question.outcome(), List.of(Factor.MACHINE), false, null, question.confidence());
+      int aside = (int) pieces.stream().filter(p -> setAside.contains(p.pieceId())).count();
+      return new FromControl(
+          question.outcome(),
+          question.withinMachine(),
+          settings.telling(),
+          shown,
+          rows,
+          CompareFairly.of(own, byMachine, stretches, names, setAside, null),
+          List.copyOf(without),
+          aside);
+    }
+
+    private void addRow(
+        List<Row> rows,
+        List<String> levels,
+        List<ResultLine> lines,
+        Map<Hands, Double> means,
+        Set<String> without) {
+      List<Apart> apart = new ArrayList<>();
+      Map<UUID, List<Double>> perStudent = new TreeMap<>();
+      for (ResultLine each : lines) {
+        Double value = plain(each);
+        Double control = means.get(hands(each));
+        String who = names.of(each.studentId());
+        if (value == null) {
+          continue;
+        }
+        if (control == null) {
+          without.add(who);
+          continue;
+        }
+        boolean held = held(each);
+        Dot dot = new Dot(each.pieceId(), each.code(), each.studentId(), who, value, held);
+        apart.add(new Apart(dot, control, value - control));
+        if (!held) {
+          perStudent
+              .computeIfAbsent(each.studentId(), key -> new ArrayList<>())
+              .add(value - control);
+        }
+      }
+      if (!apart.isEmpty()) {
+        apart.sort(Comparator.comparingDouble(Apart::difference));
+        List<Double> averages =
+            perStudent.values().stream().map(list -> Summary.of(list).mean()).toList();
+        rows.add(new Row(levels, apart, averages.isEmpty() ? null : Summary.of(averages)));
+      }
+    }
+
+    private Hands hands(ResultLine piece) {
+      return new Hands(
+          piece.studentId(), question.withinMachine() ? piece.setTo().machineId() : null);
+    }
+
+    private boolean held(ResultLine piece) {
+      return question.outcome().isOfSeam()
+          && PieceResult.of(piece, CompareBySetting.stretch(stretches, piece)).held();
+    }
+
+    private @Nullable Double plain(ResultLine piece) {
+      return setAside.contains(piece.pieceId())
+          ? null
+          : question
+              .outcome()
+              .value(PieceResult.of(piece, CompareBySetting.stretch(stretches, piece)));
+    }
+  }
+}

@@ -1,0 +1,73 @@
+package walebook.compare;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import walebook.statistics.Lifetime;
+import walebook.statistics.ProductLimit;
+
+/**
+ * How far seams of one setting last where some only held to a value.
+ *
+ * @param n pieces
+ * @param gave of these, how many gave; the rest are lower bounds
+ * @param median by the product-limit estimate; null when less than half gave in reach
+ * @param low the median is not below this; null when that can't be told
+ * @param high the median is not above this; null when that can't be told
+ * @param leastGave the shortest at which one gave; null when none did
+ * @param mostHeld the furthest to which one held; null when none did
+ * @param confidence of {@code low} and {@code high}
+ */
+public record Lasting(
+    int n,
+    int gave,
+    @Nullable Double median,
+    @Nullable Double low,
+    @Nullable Double high,
+    @Nullable Double leastGave,
+    @Nullable Double mostHeld,
+    double confidence) {
+
+  static Lasting of(List<Dot> dots, double confidence) {
+    ProductLimit limit =
+        ProductLimit.of(
+            dots.stream()
+                .map(
+                    dot ->
+                        dot.atLeast()
+                            ? Lifetime.heldTo(dot.value())
+                            : Lifetime.endedAt(dot.value()))
+                .toList(),
+            confidence);
+    ProductLimit.Limits limits = limit.quantileLimits(0.5);
+    boolean enough = dots.size() >= fewest(confidence);
+    return new Lasting(
+        dots.size(),
+        limit.ended(),
+        limit.median(),
+        enough ? limits.low() : null,
+        enough ? limits.high() : null,
+        least(dots),
+        most(dots),
+        confidence);
+  }
+
+  /**
+   * With fewer pieces all of them may lie on one side of the true median by luck alone: {@code 2 ·
+   * 0.5^n} must not pass what may go wrong. The estimate's own limits are for many pieces.
+   */
+  private static int fewest(double confidence) {
+    return (int) Math.ceil(Math.log(2 / (1 - confidence)) / Math.log(2));
+  }
+
+  private static @Nullable Double least(List<Dot> dots) {
+    return dots.stream()
+        .filter(dot -> !dot.atLeast())
+        .map(Dot::value)
+        .min(Double::compare)
+        .orElse(null);
+  }
+
+  private static @Nullable Double most(List<Dot> dots) {
+    return dots.stream().filter(Dot::atLeast).map(Dot::value).max(Double::compare).orElse(null);
+  }
+}

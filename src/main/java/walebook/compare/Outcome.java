@@ -1,0 +1,63 @@
+package walebook.compare;
+
+import org.jspecify.annotations.Nullable;
+import walebook.record.Keyed;
+import walebook.record.MarkedValue;
+
+/** What pieces are compared in. */
+public enum Outcome implements Keyed {
+  /** The seam's stretch over the cloth's, percent. */
+  SEAM_SHARE("seam-share", MarkedValue.SEAM_STRETCH),
+  /** The seam's stretch, percent. */
+  SEAM_STRETCH("seam-stretch", MarkedValue.SEAM_STRETCH),
+  /** Change of the edge's length by sewing, percent. */
+  EDGE_CHANGE("edge-change", MarkedValue.EDGE_CHANGE),
+  /** Look, 1 to 5. */
+  GRADE("grade", MarkedValue.GRADE),
+  /** Whether the cloth stopped before the seam gave. */
+  HELD("held", MarkedValue.SEAM_STRETCH);
+
+  private final String key;
+  private final MarkedValue marked;
+
+  Outcome(String key, MarkedValue marked) {
+    this.key = key;
+    this.marked = marked;
+  }
+
+  @Override
+  public String key() {
+    return key;
+  }
+
+  /** The value whose mark sets a piece aside for this outcome. */
+  public MarkedValue marked() {
+    return marked;
+  }
+
+  /** True when a held piece is only a lower bound. */
+  public boolean isOfSeam() {
+    return this == SEAM_SHARE || this == SEAM_STRETCH;
+  }
+
+  /** True when it is a rate of yes and no rather than a value. */
+  public boolean isRate() {
+    return this == HELD;
+  }
+
+  /** The piece's value, null where it has none; a rate is 1 for held and 0 for gave. */
+  public @Nullable Double value(PieceResult piece) {
+    return switch (this) {
+      case SEAM_SHARE -> piece.seamShare();
+      case SEAM_STRETCH -> piece.seamStretch();
+      case EDGE_CHANGE -> piece.edgeChange();
+      case GRADE -> piece.grade() == null ? null : Double.valueOf(piece.grade());
+      case HELD -> piece.end() == null ? null : Double.valueOf(piece.held() ? 1 : 0);
+    };
+  }
+
+  /** How good a value is, higher for better: an edge is best unchanged. */
+  public double goodness(double value) {
+    return this == EDGE_CHANGE ? -Math.abs(value) : value;
+  }
+}

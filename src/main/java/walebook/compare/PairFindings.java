@@ -1,0 +1,143 @@
+package walebook.compare;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import walebook.statistics.Proportion;
+import walebook.working.Message;
+
+/** What may be said of two settings. */
+final class PairFindings {
+  private final FairComparison found;
+  private final Wording wording;
+
+  PairFindings(FairComparison found, Wording wording) {
+    this.found = found;
+    this.wording = wording;
+  }
+
+  /** The pair with the higher one first. */
+  static FairPair upwards(FairPair pair) {
+    Double estimate = pair.estimate();
+    boolean down = estimate == null ? pair.high() != null && pair.high() < 0 : estimate < 0;
+    return down ? pair.turned() : pair;
+  }
+
+  List<Message> of(FairPair pair) {
+    List<Message> says = new ArrayList<>();
+    switch (pair.basis()) {
+      case RATES -> says.add(rates(pair));
+      case MEDIANS -> says.add(medians(pair));
+      case ADJUSTED_MEANS -> means(pair, says);
+      case NONE -> {}
+    }
+    if (pair.morePieces() != null) {
+      says.add(Message.of("compare.found.more", Wording.count(pair.morePieces())));
+    }
+    return says;
+  }
+
+  private void means(FairPair pair, List<Message> says) {
+    String first = wording.setting(pair.first());
+    String second = wording.setting(pair.second());
+    double estimate = Objects.requireNonNull(pair.estimate());
+    if (pair.low() == null || pair.high() == null) {
+      says.add(
+          Message.of("compare.found.no-limits", first, second, n(pair.first()), n(pair.second())));
+      return;
+    }
+    String apart = wording.apart(estimate);
+    String low = wording.apart(pair.low());
+    String high = wording.apart(pair.high());
+    String unit = wording.unit();
+    String matters = matters();
+    says.add(
+        switch (pair.size()) {
+          case MORE ->
+              Message.of("compare.mean.more", first, second, apart, low, high, unit, matters);
+          case LESS ->
+              Message.of("compare.mean.less", first, second, apart, low, high, unit, matters);
+          case DIFFERS -> Message.of("compare.mean.differs", first, second, apart, low, high, unit);
+          case DIFFERS_MAYBE_LITTLE ->
+              Message.of("compare.mean.maybe", first, second, apart, low, high, unit, matters);
+          case CANT_TELL, NOT_COMPARABLE ->
+              Message.of(
+                  "compare.mean.cant-tell",
+                  first,
+                  second,
+                  apart,
+                  low,
+                  high,
+                  unit,
+                  n(pair.first()),
+                  n(pair.second()));
+        });
+    MeasuringError measuring = found.measuring();
+    if (measuring != null && Boolean.TRUE.equals(pair.onlyMeasuring())) {
+      double limit = measuring.limit(pieces(pair.first()), pieces(pair.second()));
+      says.add(Message.of("compare.found.only-measuring", wording.apart(limit), unit));
+    }
+  }
+
+  private Message rates(FairPair pair) {
+    Proportion first = held(pair.first());
+    Proportion second = held(pair.second());
+    String[] counts = {
+      wording.setting(pair.first()),
+      Wording.count(first.count()),
+      Wording.count(first.n()),
+      wording.setting(pair.second()),
+      Wording.count(second.count()),
+      Wording.count(second.n()),
+      wording.orDash(pair.low()),
+      wording.orDash(pair.high()),
+      matters()
+    };
+    return switch (pair.size()) {
+      case MORE -> Message.of("compare.rate.more", counts);
+      case LESS -> Message.of("compare.rate.less", counts);
+      case DIFFERS -> Message.of("compare.rate.differs", counts);
+      case DIFFERS_MAYBE_LITTLE -> Message.of("compare.rate.maybe", counts);
+      case CANT_TELL, NOT_COMPARABLE -> Message.of("compare.rate.cant-tell", counts);
+    };
+  }
+
+  private Message medians(FairPair pair) {
+    String first = wording.setting(pair.first());
+    String second = wording.setting(pair.second());
+    String least = wording.orDash(pair.low());
+    return switch (pair.size()) {
+      case MORE ->
+          Message.of("compare.median.more", first, second, least, wording.unit(), matters());
+      case LESS -> Message.of("compare.median.less", first, second, matters(), wording.unit());
+      case DIFFERS -> Message.of("compare.median.differs", first, second, least, wording.unit());
+      case DIFFERS_MAYBE_LITTLE ->
+          Message.of("compare.median.maybe", first, second, least, wording.unit(), matters());
+      case CANT_TELL, NOT_COMPARABLE ->
+          Message.of("compare.median.cant-tell", first, second, n(pair.first()), n(pair.second()));
+    };
+  }
+
+  private String matters() {
+    Double matters = found.question().matters();
+    return matters == null ? "–" : wording.apart(matters);
+  }
+
+  private String n(List<String> levels) {
+    return Wording.count(pieces(levels));
+  }
+
+  private int pieces(List<String> levels) {
+    return row(levels).pieces();
+  }
+
+  private Proportion held(List<String> levels) {
+    return Objects.requireNonNull(row(levels).held());
+  }
+
+  private FairRow row(List<String> levels) {
+    @Nullable FairRow row = found.row(levels);
+    return Objects.requireNonNull(row);
+  }
+}

@@ -1,0 +1,61 @@
+package walebook.compare;
+
+import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import walebook.quantity.Show;
+import walebook.working.Message;
+
+/** How numbers of an outcome read, and how settings are called. */
+final class Wording {
+  private static final int NAMES = 8;
+
+  private final Outcome outcome;
+  private final Function<List<String>, String> label;
+
+  /**
+   * Sets it up.
+   *
+   * @param label a setting's levels as people read them
+   */
+  Wording(Outcome outcome, Function<List<String>, String> label) {
+    this.outcome = outcome;
+    this.label = label;
+  }
+
+  String setting(List<String> levels) {
+    return label.apply(levels);
+  }
+
+  String value(double value) {
+    return outcome == Outcome.GRADE ? Show.fixed(value, 1) : Show.percent(value);
+  }
+
+  /** A difference: points of percent, or grades. */
+  String apart(double value) {
+    return Show.fixed(value, 1);
+  }
+
+  /** What a difference is counted in, as a name of the bundle. */
+  String unit() {
+    return Message.name(outcome == Outcome.GRADE ? "compare.unit.grades" : "compare.unit.points");
+  }
+
+  static String count(int number) {
+    return String.valueOf(number);
+  }
+
+  static String percent(double share) {
+    return Show.fixed(100 * share, 0);
+  }
+
+  static String names(List<String> all) {
+    return all.size() <= NAMES
+        ? String.join(", ", all)
+        : String.join(", ", all.subList(0, NAMES)) + " …";
+  }
+
+  String orDash(@Nullable Double value) {
+    return value == null ? "–" : apart(value);
+  }
+}

@@ -1,0 +1,46 @@
+package walebook.compare.alike;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import walebook.statistics.Agreement;
+
+/**
+ * Several students' readings of one cloth under the same conditions. Numbers are points of stretch.
+ *
+ * @param people by name, each with at least one reading
+ * @param agreement repeatability, reproducibility and biases (ISO 5725-2, ASTM E691)
+ * @param criticalH beyond this an h is odd; null with fewer than three people
+ * @param setAside readings that the tutor set aside and that are left out
+ * @param mixedCycles true when first and later stretches of a strip stand together: later ones run
+ *     longer, and that counts as scatter here
+ */
+public record AlikeStudy(
+    Conditions conditions,
+    List<Person> people,
+    Agreement agreement,
+    @Nullable Double criticalH,
+    int setAside,
+    boolean mixedCycles) {
+  public AlikeStudy {
+    people = List.copyOf(people);
+  }
+
+  public int readings() {
+    return agreement.oneWay().n();
+  }
+
+  /** Two readings of one person seldom differ by more, points; null when nobody read twice. */
+  public @Nullable Double repeatabilityLimit() {
+    return positive(agreement.repeatabilityLimit());
+  }
+
+  /** Single readings of two people seldom differ by more, points; null when it can't be told. */
+  public @Nullable Double reproducibilityLimit() {
+    return positive(agreement.reproducibilityLimit());
+  }
+
+  /** A limit of 0 comes from equal readings on a coarse scale: that is no limit known. */
+  private static @Nullable Double positive(@Nullable Double limit) {
+    return limit == null || limit == 0 ? null : limit;
+  }
+}

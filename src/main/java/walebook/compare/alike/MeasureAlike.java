@@ -1,0 +1,111 @@
+package walebook.compare.alike;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import walebook.compare.Names;
+import walebook.record.ClothReading;
+import walebook.statistics.Agreement;
+import walebook.statistics.Sample;
+
+/**
+ * Everything that a class's readings say of how alike it measures.
+ *
+ * @param studies one for each cloth and way of measuring that anybody read, those with most people
+ *     first
+ * @param repeatabilitySd pooled over all studies in which somebody read twice, points of stretch;
+ *     null when nobody did, or when all repeats were equal
+ * @param degrees degrees of freedom behind it
+ */
+public record MeasureAlike(
+    List<AlikeStudy> studies, @Nullable Double repeatabilitySd, int degrees) {
+  public MeasureAlike {
+    studies = List.copyOf(studies);
+  }
+
+  /**
+   * Sorts readings into studies.
+   *
+   * @param setAside readings that the tutor set aside
+   * @param confidence of the biases' intervals, all of a study together
+   */
+  public static MeasureAlike of(
+      List<ClothReading> readings, Names names, Set<UUID> setAside, double confidence) {
+    Map<Conditions, List<ClothReading>> sorted = new LinkedHashMap<>();
+    Map<Conditions, Integer> aside = new HashMap<>();
+    for (ClothReading each : readings) {
+      if (each.measuredBy() == null) {
+        continue;
+      }
+      Conditions conditions = Conditions.of(each);
+      if (setAside.contains(each.id())) {
+        aside.merge(conditions, 1, Integer::sum);
+      } else {
+        sorted.computeIfAbsent(conditions, key -> new ArrayList<>()).add(each);
+      }
+    }
+    List<AlikeStudy> studies = new ArrayList<>();
+    sorted.forEach(
+        (conditions, list) ->
+            studies.add(
+                study(conditions, list, names, aside.getOrDefault(conditions, 0), confidence)));
+    studies.sort(
+        Comparator.comparingInt((AlikeStudy study) -> -study.people().size())
+            .thenComparing(study -> names.of(study.conditions().clothId()))
+            .thenComparing(study -> study.conditions().grain()));
+    return pooled(studies);
+  }
+
+  private static MeasureAlike pooled(List<AlikeStudy> studies) {
+    double squares = 0;
+    int degrees = 0;
+    for (AlikeStudy each : studies) {
+      squares += each.agreement().oneWay().ssWithin();
+      degrees += each.agreement().oneWay().dfWithin();
+    }
+    Double sd = degrees == 0 || squares == 0 ? null : Double.valueOf(Math.sqrt(squares / degrees));
+    return new MeasureAlike(studies, sd, degrees);
+  }
+
+  private static AlikeStudy study(
+      Conditions conditions,
+      List<ClothReading> readings,
+      Names names,
+      int setAside,
+      double confidence) {
+    Map<String, List<ClothReading>> byPerson = new TreeMap<>();
+    for (ClothReading each : readings) {
+      String who = String.valueOf(each.measuredBy());
+      byPerson.computeIfAbsent(who, key -> new ArrayList<>()).add(each);
+    }
+    List<Sample> samples = new ArrayList<>();
+    byPerson.forEach(
+        (who, own) ->
+            samples.add(new Sample(who, own.stream().map(ClothReading::stretchPercent).toList())));
+    // Everybody's bias is looked at: the intervals are to hold for all of them at once.
+    Agreement agreement = Agreement.of(samples, 1 - (1 - confidence) / samples.size());
+    Double criticalH = agreement.criticalH();
+    List<Person> people = new ArrayList<>();
+    agreement
+        .members()
+        .forEach(
+            member -> {
+              List<ReadingDot> dots =
+                  byPerson.getOrDefault(member.name(), List.of()).stream()
+                      .map(r -> new ReadingDot(r.id(), r.stretchPercent(), r.cycle()))
+                      .toList();
+              String who = names.of(member.name());
+              people.add(Person.of(UUID.fromString(member.name()), who, dots, member, criticalH));
+            });
+    people.sort(Comparator.comparing(Person::who).thenComparing(Person::studentId));
+    boolean mixed = readings.stream().map(ClothReading::cycle).distinct().count() > 1;
+    return new AlikeStudy(conditions, people, agreement, criticalH, setAside, mixed);
+  }
+}

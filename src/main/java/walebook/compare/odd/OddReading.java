@@ -1,0 +1,55 @@
+package walebook.compare.odd;
+
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import walebook.record.MarkedValue;
+import walebook.record.ValueMark;
+
+/**
+ * A value that deserves a second look.
+ *
+ * @param targetId the piece, or the reading where the value is a cloth's
+ * @param code the piece's code; empty for a reading
+ * @param about what it is a value of: the piece's setting or the reading's cloth, in plain names
+ * @param who who sewed or read it
+ * @param number the value: percent, or a grade
+ * @param median the middle of those it is compared with; null when flagged by a limit alone
+ * @param among how many it is compared with
+ * @param z robust standard deviations from that middle; null when not told
+ * @param reasons why, at least one
+ * @param mark what the tutor made of it; null when not looked at yet
+ */
+public record OddReading(
+    MarkedValue value,
+    UUID targetId,
+    String code,
+    List<String> about,
+    String who,
+    double number,
+    @Nullable Double median,
+    int among,
+    @Nullable Double z,
+    List<Reason> reasons,
+    @Nullable ValueMark mark) {
+
+  /** Why a value is odd. */
+  public enum Reason {
+    /** Far from the middle of its like, by median and MAD. */
+    FAR_FROM_MIDDLE,
+    /** Beyond what can be expected of any piece or cloth. */
+    BEYOND_LIMIT,
+    /** Its reader's mean is too far off the room's: h. */
+    READER_OFF,
+    /** Its reader's own readings scatter too much, this one the most: k. */
+    READER_SCATTERS
+  }
+
+  public OddReading {
+    about = List.copyOf(about);
+    reasons = List.copyOf(reasons);
+    if (reasons.isEmpty()) {
+      throw new IllegalArgumentException("an odd value has a reason");
+    }
+  }
+}

@@ -1,0 +1,154 @@
+package walebook.act.classroom;
+
+import static java.util.Objects.requireNonNull;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.UUID;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import walebook.book.Classroom;
+import walebook.book.Ids;
+import walebook.compare.CompareBySetting;
+import walebook.compare.Comparison;
+import walebook.compare.Factor;
+import walebook.compare.FairQuestion;
+import walebook.compare.Outcome;
+import walebook.problem.Answer;
+import walebook.record.By;
+import walebook.record.Mark;
+import walebook.record.MarkedValue;
+import walebook.record.SeamEnd;
+import walebook.record.TestPiece;
+
+class MarkReadingTest {
+  private static final By TUTOR = By.named("Tutor");
+
+  @TempDir Path folder;
+
+  private Classroom room(String name) {
+    return Classroom.in(folder.resolve(name + ".walebook"));
+  }
+
+  private static MarkReading act(Classroom room) {
+    return new MarkReading(room.book, Classroom.CLOCK);
+  }
+
+  private static TestPiece piece(Classroom room) {
+    TestPiece piece = room.piece(SeamEnd.GAVE, 510);
+    room.book.pieces().add(piece);
+    return piece;
+  }
+
+  private static CompareFair.Found ask(Classroom room) {
+    return new CompareFair(room.book)
+        .compare(
+            new CompareFair.Which(List.of(room.schoolClass.id()), null, null, false),
+            FairQuestion.of(Outcome.SEAM_STRETCH, List.of(Factor.WIDTH)));
+  }
+
+  @Test
+  void setAsideNeedsAReasonAndLeavesEveryComparison() {
+    try (Classroom room = room("a")) {
+      TestPiece piece = piece(room);
+      Answer<MarkReading.Marked> bare =
+          act(room).setAside(MarkedValue.SEAM_STRETCH, piece.id(), " ", TUTOR);
+      assertThat(bare.problems()).extracting(p -> p.code()).containsExactly("field.needed");
+      MarkReading.Marked marked =
+          act(room).setAside(MarkedValue.SEAM_STRETCH, piece.id(), "slipped", TUTOR).value();
+      assertThat(marked.mark().mark()).isEqualTo(Mark.SET_ASIDE);
+      assertThat(ask(room).comparison().setAside()).isEqualTo(1);
+      assertThat(ask(room).comparison().pieces()).isZero();
+      Comparison plain =
+          new CompareClass(room.book)
+              .compare(
+                  new CompareClass.Question(
+                      room.schoolClass.id(), null, null, CompareBySetting.USUAL, false));
+      assertThat(plain.setAside()).isEqualTo(1);
+      assertThat(plain.rows().get(0).heldShare()).isNull();
+      assertThat(plain.rows().get(0).edgeChange()).isNotNull();
+      assertThat(act(room).undo(marked.stepId(), TUTOR).isGood()).isTrue();
+      assertThat(ask(room).comparison().pieces()).isEqualTo(1);
+    }
+  }
+
+  @Test
+  void mistypedPutsTheNumberRightAndBothAreTakenBackTogether() {
+    try (Classroom room = room("b")) {
+      TestPiece piece = piece(room);
+      MarkReading.Marked marked =
+          act(room)
+              .mistyped(MarkedValue.SEAM_STRETCH, piece.id(), "end-length", "15,1 cm", false, TUTOR)
+              .value();
+      TestPiece right = requireNonNull(room.book.pieces().find(piece.id()));
+      assertThat(requireNonNull(right.measure().counting()).endMm()).isEqualTo(151);
+      assertThat(room.book.history().step(marked.stepId())).hasSize(2);
+      assertThat(room.book.history().step(marked.stepId()).get(0).before()).contains("510.0");
+      act(room).undo(marked.stepId(), TUTOR).value();
+      TestPiece back = requireNonNull(room.book.pieces().find(piece.id()));
+      assertThat(requireNonNull(back.measure().counting()).endMm()).isEqualTo(510);
+      assertThat(room.book.marks().all()).isEmpty();
+    }
+  }
+
+  @Test
+  void badInputIsNamedAndChangesNothing() {
+    try (Classroom room = room("c")) {
+      TestPiece piece = piece(room);
+      MarkReading act = act(room);
+      UUID id = piece.id();
+      assertThat(
+              codes(act.mistyped(MarkedValue.SEAM_STRETCH, id, "end-length", "far", false, TUTOR)))
+          .containsExactly("number.not-a-number");
+      assertThat(codes(act.mistyped(MarkedValue.SEAM_STRETCH, id, "end-length", "", false, TUTOR)))
+          .containsExactly("field.needed");
+      assertThat(codes(act.mistyped(MarkedValue.SEAM_STRETCH, id, "grade", "3", false, TUTOR)))
+          .containsExactly("choice.unknown");
+      assertThat(codes(act.mistyped(MarkedValue.GRADE, id, "grade", "9", false, TUTOR)))
+          .containsExactly("number.outside");
+      assertThat(
+              codes(act.mistyped(MarkedValue.SEAM_STRETCH, id, "end-length", "5 m", false, TUTOR)))
+          .isNotEmpty();
+      assertThat(codes(act.keep(MarkedValue.GRADE, Ids.next(), TUTOR)))
+          .containsExactly("choice.unknown");
+      assertThat(codes(act.undo(Ids.next(), TUTOR))).containsExactly("undo.nothing");
+      assertThat(room.book.history().latest(5)).isEmpty();
+      assertThat(room.book.pieces().find(id)).isEqualTo(piece);
+    }
+  }
+
+  private static List<String> codes(Answer<?> answer) {
+    assertThat(answer.isGood()).isFalse();
+    return answer.problems().stream().map(each -> each.code()).toList();
+  }
+
+  @Test
+  void whatWasChangedSinceIsNotTakenBack() {
+    try (Classroom room = room("d")) {
+      TestPiece piece = piece(room);
+      CorrectReading correct = new CorrectReading(room.book, Classroom.CLOCK);
+      UUID first =
+          correct.correct(MarkedValue.GRADE, piece.id(), "grade", "2", false, TUTOR).value();
+      correct.correct(MarkedValue.GRADE, piece.id(), "grade", "3", false, TUTOR).value();
+      assertThat(codes(correct.undo(first, TUTOR))).containsExactly("undo.changed-since");
+    }
+  }
+
+  @Test
+  void everyFieldOfAPieceCanBePutRight() {
+    try (Classroom room = room("e")) {
+      TestPiece piece = piece(room);
+      CorrectReading correct = new CorrectReading(room.book, Classroom.CLOCK);
+      for (String field : CorrectReading.fields(MarkedValue.EDGE_CHANGE)) {
+        correct.correct(MarkedValue.EDGE_CHANGE, piece.id(), field, "210", false, TUTOR).value();
+      }
+      correct.correct(MarkedValue.SEAM_STRETCH, piece.id(), "gauge", "200", false, TUTOR).value();
+      TestPiece right = requireNonNull(room.book.pieces().find(piece.id()));
+      assertThat(right.measure().edgeBeforeMm()).isEqualTo(210.0);
+      assertThat(right.measure().edgeSewnMm()).isEqualTo(210.0);
+      assertThat(right.measure().edgePressedMm()).isEqualTo(210.0);
+      assertThat(right.measure().gaugeMm()).isEqualTo(200.0);
+    }
+  }
+}

@@ -1,0 +1,201 @@
+package walebook.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.BufferedReader;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import walebook.act.book.MakeDemoBook;
+import walebook.book.Classroom;
+import walebook.book.open.SqliteFiles;
+import walebook.words.Words;
+
+/** Comparisons at the command line, on the demo class. */
+class FairCommandsTest {
+  @TempDir static Path folder;
+  private static String book = "";
+
+  private record Ran(int exit, String out, String err) {
+    JsonNode json() {
+      return JsonMapper.shared().readTree(out);
+    }
+  }
+
+  @BeforeAll
+  static void makeBook() {
+    Path file = folder.resolve("demo.walebook");
+    new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK)
+        .make(file, MakeDemoBook.SEED)
+        .value()
+        .close();
+    book = file.toString();
+  }
+
+  private static Ran run(String... args) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    Terminal terminal =
+        new Terminal(
+            new BufferedReader(new StringReader("")),
+            new PrintStream(out, true, StandardCharsets.UTF_8),
+            new PrintStream(err, true, StandardCharsets.UTF_8),
+            Words.english(),
+            Classroom.CLOCK,
+            new Random(3));
+    List<String> all = new ArrayList<>(List.of(args));
+    all.add("--book");
+    all.add(book);
+    int exit = RunCommand.run(terminal, all.toArray(new String[0]));
+    return new Ran(
+        exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+  }
+
+  @Test
+  void everyOutcomeIsComparedAsTextAndForPrograms() {
+    for (String outcome : List.of("seam-share", "seam-stretch", "edge-change", "grade", "held")) {
+      Ran text =
+          run("compare", "--outcome", outcome, "--by", "stitch", "--matters", "2", "--tables");
+      assertThat(text.err()).isEmpty();
+      assertThat(text.exit()).isZero();
+      assertThat(text.out()).contains("Pieces that count").doesNotContain("NaN", "[c");
+      Ran ran = run("compare", "--outcome", outcome, "--by", "stitch", "--json");
+      assertThat(ran.out()).doesNotContain("NaN", "pHolm");
+      JsonNode json = ran.json();
+      assertThat(json.get("rows").size()).isGreaterThan(2);
+      assertThat(json.get("says").size()).isPositive();
+      assertThat(json.get("setAside").asInt()).isZero();
+      assertThat(json.get("rows").get(0).get("dots").size())
+          .isEqualTo(json.get("rows").get(0).get("pieces").asInt());
+    }
+  }
+
+  @Test
+  void theMeasuringErrorOfASeamComesFromTheClassesOwnReadings() {
+    double alike = run("alike", "--json").json().get("repeatabilitySd").asDouble();
+    JsonNode json = run("compare", "--outcome", "seam-stretch", "--by", "stitch", "--json").json();
+    assertThat(json.get("measuringSd").asDouble()).isEqualTo(alike);
+  }
+
+  @Test
+  void pValuesAreShownOnlyWhenAskedFor() {
+    Ran ran = run("compare", "--outcome", "grade", "--by", "stitch", "--p-values", "--json");
+    assertThat(ran.json().get("pairs").get(0).has("pHolm")).isTrue();
+    Ran text = run("compare", "--outcome", "grade", "--by", "stitch");
+    assertThat(text.out()).doesNotContain("Holm");
+  }
+
+  @Test
+  void tablesComeFactorByFactorAndInPairs() {
+    JsonNode json =
+        run(
+                "compare",
+                "--outcome",
+                "grade",
+                "--by",
+                "stitch",
+                "--by",
+                "cloth",
+                "--tables",
+                "--json")
+            .json();
+    assertThat(json.get("factorByFactor").size()).isEqualTo(2);
+    assertThat(json.get("pairsOfFactors").get(0).get("cells").size()).isGreaterThan(5);
+  }
+
+  @Test
+  void namesAreHiddenWhereAsked() {
+    Ran ran = run("alike", "--aliases");
+    assertThat(ran.out()).contains("S01").doesNotContain("Bashir");
+    Ran shown = run("alike");
+    assertThat(shown.out()).contains("Bashir", "Two of us may differ by up to");
+  }
+
+  @Test
+  void alikeControlKnownAndGrowthSpeakJson() {
+    JsonNode alike = run("alike", "--json").json();
+    assertThat(alike.get("studies").size()).isGreaterThan(5);
+    assertThat(alike.get("repeatabilitySd").asDouble()).isPositive();
+    JsonNode control =
+        run("control", "--outcome", "edge-change", "--by", "stitch", "--json").json();
+    assertThat(control.get("controls").size()).isEqualTo(12);
+    assertThat(control.get("rows").size()).isPositive();
+    JsonNode known = run("known", "--cloth", "Gull", "--outcome", "held", "--json").json();
+    assertThat(known.get("classes").get(0).get("pulled").asInt()).isPositive();
+    JsonNode growth = run("growth", "--student", "S03", "--json").json();
+    assertThat(growth.get("periods").get(0).get("tries").asInt()).isPositive();
+    for (String text :
+        List.of(
+            run("control", "--outcome", "grade").out(),
+            run("known").out(),
+            run("growth", "--student", "S03").out())) {
+      assertThat(text).isNotBlank().doesNotContain("NaN", "[c");
+    }
+  }
+
+  @Test
+  void severalBooksAreAskedTogether() {
+    Path other = folder.resolve("other.walebook");
+    new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK).make(other, 5).value().close();
+    JsonNode alone = run("known", "--outcome", "grade", "--by", "cloth", "--json").json();
+    JsonNode both =
+        run("known", "--outcome", "grade", "--by", "cloth", "--also", other.toString(), "--json")
+            .json();
+    assertThat(both.get("classes").size()).isEqualTo(2);
+    assertThat(both.get("together").get("pieces").asInt())
+        .isGreaterThan(alone.get("together").get("pieces").asInt());
+    assertThat(both.get("together").get("rows").size())
+        .isEqualTo(alone.get("together").get("rows").size());
+  }
+
+  @Test
+  void anOddValueIsListedMarkedAndTakenBack() {
+    JsonNode odd = run("odd", "list", "--json").json();
+    assertThat(odd.size()).isPositive();
+    JsonNode first = odd.get(0);
+    String target = first.get("id").asString();
+    String value = first.get("value").asString();
+    Ran marked =
+        run(
+            "odd",
+            "mark",
+            target,
+            "--value",
+            value,
+            "--set-aside",
+            "wrong grain",
+            "--by",
+            "Tutor",
+            "--json");
+    assertThat(marked.err()).isEmpty();
+    String step = marked.json().get("step").asString();
+    JsonNode after = run("odd", "list", "--json").json();
+    JsonNode last = after.get(after.size() - 1);
+    assertThat(last.get("mark").asString()).isEqualTo("set-aside");
+    assertThat(last.get("id").asString()).isEqualTo(target);
+    assertThat(run("odd", "undo", step).exit()).isZero();
+    assertThat(run("odd", "list", "--json").json()).isEqualTo(odd);
+    assertThat(run("odd", "undo", step).exit()).isNotZero();
+  }
+
+  @Test
+  void wrongWordsAreNamed() {
+    assertThat(run("compare", "--outcome", "beauty").err()).contains("beauty", "seam-share");
+    assertThat(run("compare", "--outcome", "grade", "--matters", "none").err()).contains("none");
+    assertThat(run("compare", "--outcome", "grade", "--matters", "-1").err()).contains("-1");
+    assertThat(run("control", "--outcome", "held").err()).contains("held");
+    assertThat(run("odd", "mark", "NOSUCH", "--value", "grade", "--kept").err()).contains("NOSUCH");
+    assertThat(run("odd", "mark", "NOSUCH", "--value", "nose", "--kept").err()).contains("nose");
+    assertThat(run("growth", "--student", "Nobody").err()).contains("nobody");
+  }
+}

@@ -1,0 +1,150 @@
+package walebook.compare;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import walebook.record.Grain;
+import walebook.record.Pull;
+import walebook.record.ResultLine;
+import walebook.record.SeamEnd;
+import walebook.record.SetTo;
+
+/** An invented class put together piece by piece; a setting is a stitch width. */
+public final class MadeClass {
+  public static final UUID CLOTH = id("cloth");
+  public static final UUID CLASS = id("class");
+
+  private final List<ResultLine> lines = new ArrayList<>();
+  private final Map<String, String> names = new HashMap<>();
+  private final Set<UUID> setAside = new HashSet<>();
+  private final Set<UUID> controls = new HashSet<>();
+  private String machine = "4";
+
+  public MadeClass() {
+    names.put(CLOTH.toString(), "Grey jersey");
+  }
+
+  static UUID id(String name) {
+    return UUID.nameUUIDFromBytes(name.getBytes(java.nio.charset.StandardCharsets.UTF_8));
+  }
+
+  /** From here on pieces are sewn on another machine. */
+  public MadeClass on(String number) {
+    machine = number;
+    return this;
+  }
+
+  public MadeClass edge(String student, double width, double... changes) {
+    for (double each : changes) {
+      add(student, width, null, null, each, null);
+    }
+    return this;
+  }
+
+  public MadeClass grade(String student, double width, int... grades) {
+    for (int each : grades) {
+      add(student, width, null, null, null, each);
+    }
+    return this;
+  }
+
+  public MadeClass gave(String student, double width, double... stretches) {
+    for (double each : stretches) {
+      add(student, width, SeamEnd.GAVE, each, null, null);
+    }
+    return this;
+  }
+
+  public MadeClass held(String student, double width, double... stretches) {
+    for (double each : stretches) {
+      add(student, width, SeamEnd.HELD, each, null, null);
+    }
+    return this;
+  }
+
+  /** The last piece is a control. */
+  public MadeClass control() {
+    controls.add(lines.get(lines.size() - 1).pieceId());
+    return this;
+  }
+
+  /** The last piece's value is set aside. */
+  public MadeClass aside() {
+    setAside.add(lines.get(lines.size() - 1).pieceId());
+    return this;
+  }
+
+  private void add(
+      String student,
+      double width,
+      @Nullable SeamEnd end,
+      @Nullable Double stretch,
+      @Nullable Double edge,
+      @Nullable Integer grade) {
+    names.put(id(student).toString(), student);
+    names.put(id("m" + machine).toString(), machine);
+    String code = String.format(java.util.Locale.ROOT, "P%05d", lines.size() + 1);
+    lines.add(
+        new ResultLine(
+            id(code),
+            code,
+            CLASS,
+            id(student),
+            LocalDate.of(2026, 10, 5),
+            new SetTo(
+                CLOTH,
+                Grain.COURSE,
+                "zigzag",
+                width,
+                2.5,
+                null,
+                "",
+                null,
+                null,
+                "",
+                id("m" + machine)),
+            end,
+            stretch,
+            edge,
+            grade,
+            0));
+  }
+
+  public List<ResultLine> lines() {
+    return List.copyOf(lines);
+  }
+
+  public Set<UUID> controls() {
+    return Set.copyOf(controls);
+  }
+
+  public Set<UUID> setAside() {
+    return Set.copyOf(setAside);
+  }
+
+  public Names names() {
+    return Names.given(names);
+  }
+
+  /** A cloth that stretches by 100 %, so that a seam's share and its stretch are one number. */
+  public static Map<UUID, Map<Grain, ClothStretch>> stretches() {
+    Map<UUID, Map<Grain, ClothStretch>> all = new LinkedHashMap<>();
+    all.put(CLOTH, Map.of(Grain.COURSE, new ClothStretch(6, 100, 0.5, Pull.FIRM)));
+    return all;
+  }
+
+  public FairComparison ask(Outcome outcome, @Nullable Double matters) {
+    return ask(FairQuestion.of(outcome, List.of(Factor.WIDTH)).mattering(matters), null);
+  }
+
+  public FairComparison ask(FairQuestion question, @Nullable MeasuringError measuring) {
+    return CompareFairly.of(lines, question, stretches(), names(), setAside, measuring);
+  }
+}

@@ -1,0 +1,128 @@
+package walebook.compare;
+
+import static java.util.Objects.requireNonNull;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/**
+ * 2,000 made classes in which skill and setting go together: what is called sure is so, and
+ * adjusted differences find what raw ones hide.
+ */
+class SimulatedClassesTest {
+  private static final int CLASSES = 2000;
+  private static final double[] TRUTH = {0, 1, 3};
+  private static final double MATTERS = 1.5;
+
+  private static MadeClass made(Random random) {
+    MadeClass made = new MadeClass();
+    for (int student = 0; student < 8; student++) {
+      double skill = 4.0 * student / 7;
+      for (int setting = 0; setting < TRUTH.length; setting++) {
+        int mostly = student < 4 ? 0 : 2;
+        int pieces = setting == mostly ? 3 : 1;
+        for (int i = 0; i < pieces; i++) {
+          made.edge("S" + student, 1 + setting, 6 - skill + TRUTH[setting] + random.nextGaussian());
+        }
+      }
+    }
+    return made;
+  }
+
+  @Test
+  void whatIsCalledSureIsSo() {
+    Random random = new Random(21);
+    int allHold = 0;
+    int falseClaims = 0;
+    double adjusted = 0;
+    double raw = 0;
+    int told = 0;
+    for (int round = 0; round < CLASSES; round++) {
+      FairComparison found = made(random).ask(Outcome.EDGE_CHANGE, MATTERS);
+      boolean hold = true;
+      boolean wrong = false;
+      for (FairPair pair : found.pairs()) {
+        double truth = truth(pair.first()) - truth(pair.second());
+        hold &= requireNonNull(pair.low()) <= truth && truth <= requireNonNull(pair.high());
+        wrong |= isWrong(pair, truth);
+      }
+      allHold += hold ? 1 : 0;
+      falseClaims += wrong ? 1 : 0;
+      FairPair ends = requireNonNull(found.pair(List.of("3"), List.of("1")));
+      adjusted += requireNonNull(ends.estimate()) / CLASSES;
+      raw += (mean(found, "3") - mean(found, "1")) / CLASSES;
+      told += ends.size() == FairPair.Size.MORE ? 1 : 0;
+    }
+    double margin = 4 * Math.sqrt(0.95 * 0.05 / CLASSES);
+    // Bonferroni's limits of three pairs hold together at 95 % or somewhat more.
+    assertThat((double) allHold / CLASSES).isBetween(0.95 - margin, 0.99);
+    assertThat((double) falseClaims / CLASSES).isLessThan(0.05 + margin);
+    // Standard error of the mean of 2,000 differences with sd below 0.5.
+    assertThat(adjusted).isCloseTo(3, within(4 * 0.5 / Math.sqrt(CLASSES)));
+    assertThat(raw).isLessThan(2.5);
+    assertThat((double) told / CLASSES).isGreaterThan(0.4);
+  }
+
+  private static double mean(FairComparison found, String level) {
+    return requireNonNull(requireNonNull(found.row(List.of(level))).raw()).mean();
+  }
+
+  private static double truth(List<String> levels) {
+    return TRUTH[Integer.parseInt(levels.get(0)) - 1];
+  }
+
+  private static boolean isWrong(FairPair pair, double truth) {
+    return switch (pair.size()) {
+      case MORE -> Math.abs(truth) <= MATTERS;
+      case LESS -> Math.abs(truth) >= MATTERS;
+      default -> false;
+    };
+  }
+
+  /** Rates without any difference: hardly one class in twenty is told that there is one. */
+  @Test
+  void nothingIsFoundAmongEqualRates() {
+    Random random = new Random(22);
+    int found = 0;
+    for (int round = 0; round < CLASSES; round++) {
+      MadeClass made = new MadeClass();
+      for (int i = 0; i < 32; i++) {
+        int width = 1 + i % 4;
+        if (random.nextDouble() < 0.6) {
+          made.held("S" + i, width, 90);
+        } else {
+          made.gave("S" + i, width, 50);
+        }
+      }
+      boolean any = made.ask(Outcome.HELD, null).pairs().stream().anyMatch(FairPair::isSure);
+      found += any ? 1 : 0;
+    }
+    assertThat((double) found / CLASSES).isLessThan(0.05);
+  }
+
+  /** Medians without any difference, a third of them censored. */
+  @Test
+  void nothingIsFoundAmongEqualSeams() {
+    Random random = new Random(23);
+    int found = 0;
+    for (int round = 0; round < CLASSES; round++) {
+      MadeClass made = new MadeClass();
+      for (int i = 0; i < 36; i++) {
+        double gives = 80 * Math.exp(0.2 * random.nextGaussian());
+        double stops = 90 + 4 * random.nextGaussian();
+        if (gives < stops) {
+          made.gave("S" + i, 1 + i % 3, gives);
+        } else {
+          made.held("S" + i, 1 + i % 3, stops);
+        }
+      }
+      boolean any =
+          made.ask(Outcome.SEAM_STRETCH, null).pairs().stream().anyMatch(FairPair::isSure);
+      found += any ? 1 : 0;
+    }
+    assertThat((double) found / CLASSES).isLessThan(0.05);
+  }
+}

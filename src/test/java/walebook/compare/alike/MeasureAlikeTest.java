@@ -1,0 +1,189 @@
+package walebook.compare.alike;
+
+import static java.util.Objects.requireNonNull;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import walebook.compare.Names;
+import walebook.record.ClothReading;
+import walebook.record.CutEdge;
+import walebook.record.Fold;
+import walebook.record.Grain;
+import walebook.record.How;
+import walebook.record.Pull;
+import walebook.record.Stamp;
+import walebook.words.Words;
+
+class MeasureAlikeTest {
+  private static final UUID CLOTH = id("cloth");
+  private static final Words WORDS = Words.english();
+
+  private final List<ClothReading> readings = new ArrayList<>();
+  private final Map<String, String> names = new HashMap<>(Map.of(CLOTH.toString(), "Grey jersey"));
+
+  private static UUID id(String name) {
+    return UUID.nameUUIDFromBytes(name.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private MeasureAlikeTest read(String who, Grain grain, int cycle, double... stretches) {
+    names.put(id(who).toString(), who);
+    for (double each : stretches) {
+      readings.add(
+          new ClothReading(
+              id("r" + readings.size()),
+              CLOTH,
+              null,
+              null,
+              id(who),
+              grain,
+              100,
+              100 + each,
+              null,
+              new How(Fold.FOLDED, Pull.FIRM, null, null, null),
+              CutEdge.INSIDE,
+              cycle,
+              LocalDate.of(2026, 10, 5),
+              "",
+              Stamp.fresh(Instant.parse("2026-10-05T18:30:00Z"))));
+    }
+    return this;
+  }
+
+  private MeasureAlike found(UUID... setAside) {
+    return MeasureAlike.of(readings, Names.given(names), Set.of(setAside), 0.95);
+  }
+
+  private AlikeStudy study() {
+    return found().studies().get(0);
+  }
+
+  private List<String> says() {
+    List<String> says = new ArrayList<>();
+    AlikeFindings.of(study()).forEach(each -> says.add(WORDS.say(each)));
+    AlikeFindings.practise(study()).forEach(each -> says.add(WORDS.say(each)));
+    assertThat(says).noneMatch(each -> each.contains("NaN") || each.contains("[compare"));
+    return says;
+  }
+
+  /** ASTM E691-99, glucose in serum, materials B and D, as if they were readings of a cloth. */
+  @ParameterizedTest
+  @CsvSource({"B, 1.4949, 4.186, 4.423", "D, 2.6251, 7.350, 9.424"})
+  void equalsTheGlucoseExample(String material, double sr, double one, double two)
+      throws IOException {
+    String file = "/walebook/statistics/astm-e691-glucose.csv";
+    try (BufferedReader lines =
+        new BufferedReader(
+            new InputStreamReader(
+                requireNonNull(MeasureAlikeTest.class.getResourceAsStream(file)),
+                StandardCharsets.UTF_8))) {
+      lines
+          .lines()
+          .skip(2)
+          .map(line -> line.split(",", -1))
+          .filter(cells -> cells[1].equals(material))
+          .forEach(cells -> read(cells[0], Grain.COURSE, 1, Double.parseDouble(cells[2])));
+    }
+    AlikeStudy study = study();
+    assertThat(study.people()).hasSize(8);
+    assertThat(requireNonNull(found().repeatabilitySd())).isCloseTo(sr, within(5e-5));
+    assertThat(found().degrees()).isEqualTo(16);
+    assertThat(requireNonNull(study.repeatabilityLimit())).isCloseTo(one, within(5e-4));
+    assertThat(requireNonNull(study.reproducibilityLimit())).isCloseTo(two, within(5e-4));
+    // E691, table of critical values at 0.5 %, 8 laboratories: h 2.15 (from memory).
+    assertThat(requireNonNull(study.criticalH())).isCloseTo(2.15, within(5e-3));
+  }
+
+  @Test
+  void readingsOfAnotherGrainOrPullAreAnotherStudy() {
+    read("Ada", Grain.COURSE, 1, 50, 52)
+        .read("Bo", Grain.COURSE, 1, 51)
+        .read("Ada", Grain.WALE, 1, 20);
+    assertThat(found().studies()).hasSize(2);
+    assertThat(study().people()).extracting(Person::who).containsExactly("Ada", "Bo");
+  }
+
+  @Test
+  void whoReadsHighIsToldAndSentToPractise() {
+    for (String who : List.of("Bo", "Cy", "Di", "Ed", "Fi", "Gus", "Hal")) {
+      read(who, Grain.COURSE, 1, 50, 50.5, 49.5);
+    }
+    read("Ada", Grain.COURSE, 1, 60, 60.5, 59.5);
+    Person ada = study().people().get(0);
+    assertThat(ada.bias()).isEqualTo(Person.Bias.ODD);
+    assertThat(says())
+        .anyMatch(each -> each.startsWith("Ada reads higher than the room by 8.8 points"))
+        .anyMatch(each -> each.startsWith("Ada: pull beside somebody else"))
+        .noneMatch(each -> each.startsWith("Bo: pull"));
+  }
+
+  @Test
+  void whoScattersIsSentToReadAgain() {
+    for (String who : List.of("Bo", "Cy", "Di", "Ed", "Fi", "Gus", "Hal")) {
+      read(who, Grain.COURSE, 1, 50, 50.5, 49.5);
+    }
+    read("Ada", Grain.COURSE, 1, 44, 50, 56);
+    assertThat(study().people().get(0).scatter()).isEqualTo(Person.Scatter.ODD);
+    assertThat(says()).anyMatch(each -> each.startsWith("Ada: read the same strip again"));
+  }
+
+  @Test
+  void twoOfUsMayDifferBySoMuch() {
+    read("Ada", Grain.COURSE, 1, 50, 52)
+        .read("Bo", Grain.COURSE, 1, 55, 57)
+        .read("Cy", Grain.COURSE, 1, 51, 49);
+    double limit = requireNonNull(study().reproducibilityLimit());
+    assertThat(says())
+        .contains(WORDS.say("compare.alike.two-of-us", walebook.quantity.Show.fixed(limit, 1)));
+  }
+
+  @Test
+  void whatCannotBeToldIsSaidToBeSo() {
+    read("Ada", Grain.COURSE, 1, 50);
+    assertThat(says())
+        .contains(
+            "Only one of us measured this, so it can’t be told whether two would agree.",
+            "Nobody measured this twice, so it can’t be told what is measuring and what is us.");
+    readings.clear();
+    read("Ada", Grain.COURSE, 1, 50, 50).read("Bo", Grain.COURSE, 1, 50, 50);
+    assertThat(study().reproducibilityLimit()).isNull();
+    assertThat(says()).anyMatch(each -> each.startsWith("Everyone’s own readings are equal"));
+    readings.clear();
+    read("Ada", Grain.COURSE, 1, 50, 51)
+        .read("Ada", Grain.COURSE, 2, 54)
+        .read("Bo", Grain.COURSE, 1, 50);
+    assertThat(says())
+        .contains("With two of us it can’t be told who of the two is off.")
+        .anyMatch(each -> each.startsWith("First and later stretches"));
+  }
+
+  @Test
+  void whatIsSetAsideIsCountedAndLeftOut() {
+    read("Ada", Grain.COURSE, 1, 50, 51, 90).read("Bo", Grain.COURSE, 1, 50);
+    AlikeStudy study = found(readings.get(2).id()).studies().get(0);
+    assertThat(study.setAside()).isEqualTo(1);
+    assertThat(study.readings()).isEqualTo(3);
+    assertThat(AlikeFindings.of(study).stream().map(WORDS::say))
+        .contains("Set aside by the tutor and left out: 1.");
+  }
+
+  @Test
+  void nothingReadGivesNoStudy() {
+    assertThat(found().studies()).isEmpty();
+    assertThat(found().repeatabilitySd()).isNull();
+  }
+}

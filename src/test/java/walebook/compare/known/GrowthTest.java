@@ -1,0 +1,109 @@
+package walebook.compare.known;
+
+import static java.util.Objects.requireNonNull;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import walebook.book.Classroom;
+import walebook.record.Parent;
+import walebook.record.PieceOutcome;
+import walebook.record.SeamEnd;
+import walebook.record.Seen;
+import walebook.record.TestPiece;
+import walebook.record.Whose;
+import walebook.words.Words;
+
+class GrowthTest {
+  private static final UUID AUTUMN = UUID.randomUUID();
+  private static final UUID SPRING = UUID.randomUUID();
+
+  @TempDir Path folder;
+  private final List<TestPiece> pieces = new ArrayList<>();
+
+  private void chain(Classroom room, UUID classId, String on, @Nullable PieceOutcome... outcomes) {
+    UUID before = null;
+    int day = 0;
+    for (PieceOutcome outcome : outcomes) {
+      TestPiece like = room.piece(SeamEnd.GAVE, 140);
+      LocalDate date = LocalDate.parse(on).plusDays(day++);
+      Integer grade = outcome == null ? null : Integer.valueOf(3);
+      pieces.add(
+          new TestPiece(
+              like.id(),
+              like.code(),
+              new Whose(classId, room.first.id(), null, null, date),
+              like.cloth(),
+              like.setting(),
+              like.measure(),
+              new Seen(grade, outcome, List.of(), ""),
+              before == null ? null : new Parent(before, "dial-width"),
+              like.stamp()));
+      before = like.id();
+    }
+  }
+
+  private Growth growth() {
+    return Growth.of(pieces, id -> id.equals(AUTUMN) ? "Autumn" : "Spring");
+  }
+
+  private List<String> says() {
+    Words words = Words.english();
+    return GrowthFindings.of(growth()).stream().map(words::say).toList();
+  }
+
+  @Test
+  void triesAreCountedUntilOneIsGood() {
+    try (Classroom room = Classroom.in(folder.resolve("a.walebook"))) {
+      chain(
+          room, AUTUMN, "2026-10-05", PieceOutcome.CHANGE, PieceOutcome.CHANGE, PieceOutcome.KEEP);
+      chain(room, AUTUMN, "2026-10-12", PieceOutcome.KEEP);
+      chain(room, AUTUMN, "2026-10-19", PieceOutcome.SPOILED, PieceOutcome.CHANGE);
+      chain(room, AUTUMN, "2026-10-26", (PieceOutcome) null);
+    }
+    Growth.Period autumn = growth().periods().get(0);
+    assertThat(autumn.tries()).extracting(Attempts::untilGood).containsExactly(3, 1, 2);
+    assertThat(autumn.tries()).extracting(Attempts::good).containsExactly(true, true, false);
+    assertThat(autumn.firstTimeRight().count()).isEqualTo(1);
+    assertThat(autumn.pieces()).isEqualTo(6);
+    // Kaplan and Meier by hand: 1 of 3 at 1, one drops out at 2, the last at 3.
+    assertThat(autumn.half()).isEqualTo(3.0);
+    assertThat(growth().notJudged()).isEqualTo(1);
+    assertThat(says())
+        .contains(
+            "Autumn: the first piece was good in 1 of 3 tries.",
+            "Tries of which no piece was judged, left out: 1.");
+  }
+
+  @Test
+  void growthIsClaimedOnlyBeyondChance() {
+    try (Classroom room = Classroom.in(folder.resolve("b.walebook"))) {
+      for (int i = 0; i < 5; i++) {
+        chain(room, AUTUMN, "2026-10-0" + (i + 1), i < 3 ? PieceOutcome.CHANGE : PieceOutcome.KEEP);
+      }
+      for (int i = 0; i < 4; i++) {
+        chain(room, SPRING, "2027-02-0" + (i + 1), PieceOutcome.KEEP);
+      }
+      assertThat(says()).anyMatch(each -> each.startsWith("First against last: too few"));
+      for (int i = 0; i < 6; i++) {
+        chain(room, AUTUMN, "2026-11-0" + (i + 1), PieceOutcome.CHANGE);
+        chain(room, SPRING, "2027-03-0" + (i + 1), PieceOutcome.KEEP);
+      }
+    }
+    assertThat(requireNonNull(growth().lastAgainstFirst()).fisher()).isLessThan(0.05);
+    assertThat(says())
+        .contains("More come right at once than at first, by more than chance makes.");
+  }
+
+  @Test
+  void nothingJudgedIsSaidToBeSo() {
+    assertThat(says())
+        .containsExactly("None of the pieces was judged yet, so nothing can be said of growth.");
+  }
+}

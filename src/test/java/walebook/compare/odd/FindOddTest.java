@@ -1,0 +1,92 @@
+package walebook.compare.odd;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Set;
+import java.util.UUID;
+import org.junit.jupiter.api.Test;
+import walebook.compare.MadeClass;
+import walebook.compare.alike.MeasureAlike;
+import walebook.record.Mark;
+import walebook.record.MarkedValue;
+import walebook.record.ResultLine;
+import walebook.record.Stamp;
+import walebook.record.ValueMark;
+import walebook.words.Words;
+
+class FindOddTest {
+  private static List<OddReading> odd(MadeClass made, ValueMark... marks) {
+    MeasureAlike nothing = MeasureAlike.of(List.of(), made.names(), Set.of(), 0.95);
+    return FindOdd.of(made.lines(), nothing, made.names(), List.of(marks));
+  }
+
+  private static MadeClass slip() {
+    return new MadeClass().gave("Ada", 2, 40, 42, 44).gave("Bo", 2, 41, 43, 45).gave("Cy", 2, 143);
+  }
+
+  /** Median 43, MAD 2: the modified z of 143 is 0.6745 · 100 / 2 = 33.7. */
+  @Test
+  void aSlipOfThePenStandsFirstWithItsReason() {
+    List<OddReading> found = odd(slip());
+    assertThat(found).hasSize(1);
+    OddReading odd = found.get(0);
+    assertThat(odd.who()).isEqualTo("Cy");
+    assertThat(odd.median()).isEqualTo(43.0);
+    assertThat(odd.z()).isCloseTo(33.7, within(0.05));
+    assertThat(odd.reasons()).containsExactly(OddReading.Reason.FAR_FROM_MIDDLE);
+    assertThat(Words.english().say(OddFindings.of(odd).get(0)))
+        .isEqualTo(
+            "143.0 lies far from the middle, 43.0, of its 7 like: 33.7 robust standard"
+                + " deviations, odd beyond 3.5.");
+  }
+
+  @Test
+  void whatIsMarkedStandsLast() {
+    ResultLine cy = slip().lines().get(6);
+    ValueMark kept =
+        new ValueMark(
+            UUID.randomUUID(),
+            MarkedValue.SEAM_STRETCH,
+            cy.pieceId(),
+            Mark.KEPT,
+            "",
+            "",
+            Stamp.fresh(Instant.EPOCH));
+    MadeClass more = slip().gave("Di", 2, 80);
+    List<OddReading> found = odd(more, kept);
+    assertThat(found).extracting(OddReading::who).containsExactly("Di", "Cy");
+    assertThat(found.get(1).mark()).isEqualTo(kept);
+  }
+
+  /** A coarse scale is no oddity: half of the looks are 4, one grade off is a judgement. */
+  @Test
+  void aGradeNextDoorIsNotOdd() {
+    assertThat(odd(new MadeClass().grade("Ada", 2, 4, 4, 4, 4, 4, 4, 5))).isEmpty();
+    assertThat(odd(new MadeClass().grade("Ada", 2, 4, 4, 4, 4, 4, 4, 1))).hasSize(1);
+  }
+
+  @Test
+  void beyondEveryLimitIsAskedAboutEvenAlone() {
+    List<OddReading> found = odd(new MadeClass().edge("Ada", 2, 45));
+    assertThat(found).hasSize(1);
+    assertThat(found.get(0).reasons()).containsExactly(OddReading.Reason.BEYOND_LIMIT);
+    assertThat(found.get(0).z()).isNull();
+  }
+
+  @Test
+  void heldAndGaveAreNotMixed() {
+    MadeClass made =
+        new MadeClass().gave("Ada", 2, 40, 41, 42, 43, 44).held("Bo", 2, 98, 99, 100, 101, 102);
+    assertThat(odd(made)).isEmpty();
+  }
+
+  @Test
+  void fewEqualOrNoValuesGiveNothing() {
+    assertThat(odd(new MadeClass())).isEmpty();
+    assertThat(odd(new MadeClass().gave("Ada", 2, 40, 140))).isEmpty();
+    assertThat(odd(new MadeClass().edge("Ada", 2, 2, 2, 2, 2, 2, 2))).isEmpty();
+  }
+}
