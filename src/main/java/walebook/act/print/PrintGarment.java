@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import walebook.act.decide.AnswerGarment;
 import walebook.book.Book;
 import walebook.drawing.Drawing;

@@ -146,8 +146,8 @@ class PrintPiecesTest {
                 .filter(each -> each.key().equals("304"))
                 .findFirst()
                 .orElseThrow();
-        var asked = Asked.of(
-                Method.SEAM, MachineKind.SEWING, stitch, SeamEnd.GAVE, Pull.LOAD, 1, false);
+        var asked =
+            Asked.of(Method.SEAM, MachineKind.SEWING, stitch, SeamEnd.GAVE, Pull.LOAD, 1, false);
         int at = text.indexOf("A seam that stretches") + "A seam that stretches".length();
         int fields = 0;
         for (PieceField field : PieceField.values()) {
