@@ -27,6 +27,7 @@ import walebook.quantity.Show;
 import walebook.quantity.Unit;
 import walebook.record.Cloth;
 import walebook.record.GarmentSheet;
+import walebook.record.Keyed;
 import walebook.record.StitchChoice;
 import walebook.tables.SharedTables;
 import walebook.words.Words;
@@ -42,6 +43,10 @@ public final class PrintGarment {
           Check.Kind.ALLOWANCE,
           Check.Kind.OPENING,
           Check.Kind.BAND_OVER);
+
+  /** With the band's stretch these tell the girth that it passes over. */
+  private static final Set<String> TELLING_BANDS =
+      Set.of("garment.advice.band-over", "garment.advice.band-opening");
 
   /** More would not leave the answers one page. */
   private static final int DRAWINGS = 3;
@@ -67,12 +72,23 @@ public final class PrintGarment {
       return Answer.bad(
           Problem.refuse("choice.unknown", Place.field("garment"), sheetId.toString(), ""));
     }
-    GarmentPaper paper = book.inOneStep(() -> paper(sheet, girths));
-    return file.write(words, pages -> pages.garment(size, paper));
+    return print(sheet, book.garments().bodyOf(sheet.id()), girths, size.key(), file);
   }
 
-  private GarmentPaper paper(GarmentSheet sheet, boolean girths) {
-    Map<String, Double> body = book.garments().bodyOf(sheet.id());
+  /**
+   * Prints a sheet as it is typed; it need not be saved.
+   *
+   * @param body the body's girths in mm by key
+   * @param girths whether they, and numbers that would tell them, are printed
+   * @param size key of the paper's size
+   */
+  public Answer<Printed> print(
+      GarmentSheet sheet, Map<String, Double> body, boolean girths, String size, PrintFile file) {
+    GarmentPaper paper = book.inOneStep(() -> paper(sheet, body, girths));
+    return file.write(words, pages -> pages.garment(Keyed.of(PaperSize.class, size), paper));
+  }
+
+  private GarmentPaper paper(GarmentSheet sheet, Map<String, Double> body, boolean girths) {
     AnswerGarment answer = new AnswerGarment(book, tables);
     GarmentQuestion question = answer.question(sheet, body);
     GarmentAnswers answers = answer.answer(sheet, body);
@@ -162,7 +178,11 @@ public final class PrintGarment {
       case WIDEN_OPENING -> words.say("act.print.garment.widen", edge);
       case OTHER_LINK -> words.say("act.print.garment.other-link", edge);
       case SEW_TEST_PIECE -> words.say("act.print.garment.sew", edge);
-      case TURN_PIECES, CHANGE_BAND, CHANGE_ALLOWANCE, MEASURE_CLOTH, MEASURE_AGAIN -> whole;
+      case CHANGE_BAND ->
+          TELLING_BANDS.contains(advice.says().key())
+              ? words.say("act.print.garment.change-band", edge)
+              : whole;
+      case TURN_PIECES, CHANGE_ALLOWANCE, MEASURE_CLOTH, MEASURE_AGAIN -> whole;
     };
   }
 

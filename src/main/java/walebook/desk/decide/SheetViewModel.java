@@ -241,11 +241,13 @@ public final class SheetViewModel {
     return fields.text("keep-body").equals("yes");
   }
 
-  private Map<String, Double> body() {
+  /** The body's girths as typed, in mm by key. */
+  Map<String, Double> body() {
     return keep.body(fields.typed(), lengths);
   }
 
-  private Answer<GarmentSheet> read() {
+  /** The sheet as typed, or what must be mended first. */
+  Answer<GarmentSheet> read() {
     return keep.read(saved, student(), fields.typed(), lengths);
   }
 

@@ -66,6 +66,10 @@ final class SheetsPlace {
     Button discard = new Button(words.say("desk.decide.discard"));
     discard.getStyleClass().add("quiet");
     discard.setOnAction(pressed -> sheet.discard());
+    Button print = new Button(words.say("desk.decide.sheet.print"));
+    PrintSheetViewModel printing = new PrintSheetViewModel(session, sheet);
+    print.setOnAction(pressed -> printing.print());
+    print.disableProperty().bind(printing.printingProperty());
     frame.notice().noticeProperty().bind(sheet.noticeProperty());
     PicturesViewModel pictures = new PicturesViewModel(words, lengths, sheet.answersProperty());
     SavePicture picture = new SavePicture(session, sheet::tell);
@@ -75,6 +79,7 @@ final class SheetsPlace {
         .means(
             new SheetMeaningPane(
                 words, new AnswersPane(words, sheet), new PicturesPane(words, pictures, picture)))
+        .lesser(print)
         .lesser(compare)
         .lesser(discard)
         .primary(save);
