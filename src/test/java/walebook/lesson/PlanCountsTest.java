@@ -15,7 +15,7 @@ import walebook.record.Tier;
 
 class PlanCountsTest {
   private static PiecesPlan plan() {
-    return (PiecesPlan) new ReadPack().read(BuiltInPacks.all().get(1)).value().plan();
+    return (PiecesPlan) Packs.seam().plan();
   }
 
   /** Counted by hand: 12 combinations, shares of 2, 4 and so on as the pack says. */

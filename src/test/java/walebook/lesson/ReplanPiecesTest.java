@@ -14,8 +14,7 @@ import org.junit.jupiter.api.Test;
 import walebook.record.Tier;
 
 class ReplanPiecesTest {
-  private static final PiecesPlan SEAM =
-      (PiecesPlan) new ReadPack().read(BuiltInPacks.all().get(1)).value().plan();
+  private static final PiecesPlan SEAM = (PiecesPlan) Packs.seam().plan();
   private static final Map<String, UUID> CLOTHS = Map.of("a", new UUID(0, 1), "b", new UUID(0, 2));
 
   private static PlanStudent student(int number) {

@@ -14,6 +14,7 @@ import walebook.lesson.BuiltInPacks;
 import walebook.lesson.LessonPack;
 import walebook.lesson.LessonText;
 import walebook.lesson.PackSource;
+import walebook.lesson.Packs;
 import walebook.lesson.ReadPack;
 import walebook.lesson.Run;
 import walebook.lesson.Success;
@@ -56,7 +57,7 @@ class HandOutPageTest {
 
   @Test
   void anEndlessPackIsShortenedAndSaysSo() throws IOException {
-    LessonPack pack = endless(read(BuiltInPacks.all().get(1)));
+    LessonPack pack = endless(Packs.seam());
     for (PaperSize size : PaperSize.values()) {
       try (ReadPdf pdf = Slips.pdf(pages -> pages.handOut(size, pack))) {
         assertThat(pdf.pages()).isEqualTo(1);

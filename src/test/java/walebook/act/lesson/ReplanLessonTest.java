@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.act.classroom.EnrolStudents;
 import walebook.book.Classroom;
+import walebook.lesson.Packs;
 import walebook.problem.Answer;
 import walebook.problem.Problem;
 import walebook.record.Lesson;
@@ -29,7 +30,7 @@ class ReplanLessonTest {
   private static Lesson taken(Classroom room, ReadLimits.Typed limits) {
     Map<String, UUID> cloths = Map.of("a", room.cloth.id(), "b", room.cloth.id());
     return new TakeUpLesson(room.book, Classroom.CLOCK)
-        .takeUp(ReadLessons.packs().get(1), room.schoolClass.id(), DAY, cloths, limits, 5)
+        .takeUp(Packs.seam(), room.schoolClass.id(), DAY, cloths, limits, 5)
         .value();
   }
 
@@ -141,12 +142,7 @@ class ReplanLessonTest {
       Answer<Lesson> answer =
           new TakeUpLesson(room.book, Classroom.CLOCK)
               .takeUp(
-                  ReadLessons.packs().get(1),
-                  room.schoolClass.id(),
-                  DAY,
-                  Map.of("a", room.cloth.id()),
-                  noRib,
-                  5);
+                  Packs.seam(), room.schoolClass.id(), DAY, Map.of("a", room.cloth.id()), noRib, 5);
       assertThat(answer.isGood()).isTrue();
       assertThat(room.book.lessons().planOf(answer.value().id()))
           .allMatch(each -> each.clothId() != null);
@@ -157,7 +153,7 @@ class ReplanLessonTest {
   void mistakesInLimitsAreSaidAllAtOnce() {
     try (Classroom room = Classroom.in(folder.resolve("e.walebook"))) {
       List<Student> students = List.of(room.first, room.second);
-      var plan = ReadLessons.packs().get(1).plan();
+      var plan = Packs.seam().plan();
       ReadLimits.Typed typed =
           new ReadLimits.Typed(
               List.of("width=9"),
@@ -185,7 +181,7 @@ class ReplanLessonTest {
       List<String> out, List<String> without, List<String> share, Classroom room) {
     return ReadLimits.of(
             new ReadLimits.Typed(out, without, share),
-            ReadLessons.packs().get(1).plan(),
+            Packs.seam().plan(),
             List.of(room.first, room.second))
         .problems()
         .stream()

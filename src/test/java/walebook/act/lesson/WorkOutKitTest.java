@@ -16,6 +16,7 @@ import walebook.kit.Kit;
 import walebook.kit.KitLine;
 import walebook.kit.ScrapAnswer;
 import walebook.lesson.LessonPack;
+import walebook.lesson.Packs;
 import walebook.problem.Answer;
 import walebook.problem.Problem;
 import walebook.quantity.Unit;
@@ -27,7 +28,7 @@ import walebook.working.Message;
 
 class WorkOutKitTest {
   private static final SharedTables TABLES = SharedTables.read();
-  private static final LessonPack SEAM = ReadLessons.packs().get(1);
+  private static final LessonPack SEAM = Packs.seam();
 
   @TempDir Path folder;
 

@@ -11,8 +11,7 @@ import org.jspecify.annotations.Nullable;
 import walebook.act.lesson.KeepPack;
 import walebook.book.Classroom;
 import walebook.book.Ids;
-import walebook.lesson.BuiltInPacks;
-import walebook.lesson.ReadPack;
+import walebook.lesson.Packs;
 import walebook.paper.PaperProgress;
 import walebook.record.Grain;
 import walebook.record.Lesson;
@@ -46,8 +45,7 @@ final class PaperClass implements AutoCloseable {
         new Lesson(
             Ids.next(),
             room.schoolClass.id(),
-            KeepPack.in(
-                room.book, new ReadPack().read(BuiltInPacks.all().get(1)).value(), Classroom.FRESH),
+            KeepPack.in(room.book, Packs.seam(), Classroom.FRESH),
             "A seam that stretches",
             LocalDate.of(2026, 10, 5),
             Classroom.FRESH);

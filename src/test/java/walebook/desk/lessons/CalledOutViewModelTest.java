@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import walebook.act.lesson.ReadLessons;
 import walebook.act.lesson.RoomCalculations;
 import walebook.desk.common.CheckInput;
+import walebook.lesson.Packs;
 import walebook.quantity.Unit;
 import walebook.tables.SharedTables;
 import walebook.words.Words;
@@ -29,7 +30,7 @@ class CalledOutViewModelTest {
   @Test
   void theLessonsOwnCalculationIsOpenAtOnce() {
     assertThat(model.chosenProperty().get().name()).isEqualTo("stretch");
-    assertThat(RoomCalculations.of(ReadLessons.packs().get(1), SharedTables.read()))
+    assertThat(RoomCalculations.of(Packs.seam(), SharedTables.read()))
         .extracting(each -> each.name())
         .startsWith("seam-stretch")
         .doesNotHaveDuplicates()

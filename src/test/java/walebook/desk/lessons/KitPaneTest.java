@@ -14,7 +14,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
-import walebook.act.lesson.ReadLessons;
 import walebook.book.Classroom;
 import walebook.desk.Sessions;
 import walebook.desk.common.PicturePane;
@@ -23,6 +22,7 @@ import walebook.desk.look.Look;
 import walebook.desk.look.TextSize;
 import walebook.desk.look.Theme;
 import walebook.kit.Kit;
+import walebook.lesson.Packs;
 
 /** The kit as it is shown, inside the place of lessons. */
 @ExtendWith(ApplicationExtension.class)
@@ -43,7 +43,7 @@ class KitPaneTest {
       Session session = Sessions.of(room);
       robot.interact(
           () -> {
-            KitViewModel model = new KitViewModel(session, ReadLessons.packs().get(1));
+            KitViewModel model = new KitViewModel(session, Packs.seam());
             KitPane pane = new KitPane(session.words(), model, room.book.cloths().all());
             Scene scene = new Scene(pane, 1000, 700);
             new Look(Theme.LIGHT, TextSize.USUAL).dress(scene);

@@ -8,15 +8,15 @@ import java.nio.file.Path;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import walebook.act.lesson.ReadLessons;
 import walebook.book.Classroom;
 import walebook.desk.Sessions;
 import walebook.kit.Kit;
 import walebook.lesson.LessonPack;
+import walebook.lesson.Packs;
 import walebook.lesson.Plan;
 
 class KitViewModelTest {
-  private static final LessonPack SEAM = ReadLessons.packs().get(1);
+  private static final LessonPack SEAM = Packs.seam();
   private static final Plan.ClothSlot FIRST = SEAM.plan().cloths().get(0);
 
   @TempDir Path folder;

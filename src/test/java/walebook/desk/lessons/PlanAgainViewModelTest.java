@@ -8,11 +8,11 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.act.classroom.EnrolStudents;
-import walebook.act.lesson.ReadLessons;
 import walebook.act.lesson.TakeUpLesson;
 import walebook.book.Classroom;
 import walebook.desk.Sessions;
 import walebook.desk.common.Session;
+import walebook.lesson.Packs;
 import walebook.record.Lesson;
 
 class PlanAgainViewModelTest {
@@ -25,7 +25,7 @@ class PlanAgainViewModelTest {
       Lesson lesson =
           new TakeUpLesson(room.book, Classroom.CLOCK)
               .takeUp(
-                  ReadLessons.packs().get(1),
+                  Packs.seam(),
                   room.schoolClass.id(),
                   day,
                   Map.of("a", room.cloth.id(), "b", room.cloth.id()),

@@ -10,12 +10,12 @@ import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import walebook.act.lesson.ReadLessons;
 import walebook.act.lesson.TakeUpLesson;
 import walebook.book.Classroom;
 import walebook.desk.Sessions;
 import walebook.desk.common.Session;
 import walebook.lesson.BrokenPacks;
+import walebook.lesson.Packs;
 import walebook.problem.Problem;
 import walebook.record.Lesson;
 
@@ -88,7 +88,7 @@ class ShelfViewModelTest {
   @Test
   void aLessonIsReadAsItWasTaught() {
     try (Classroom room = Classroom.in(folder.resolve("d.walebook"))) {
-      var pack = ReadLessons.packs().get(1);
+      var pack = Packs.seam();
       Lesson lesson =
           new TakeUpLesson(room.book, Classroom.CLOCK)
               .takeUp(
@@ -109,7 +109,7 @@ class ShelfViewModelTest {
     Path file = folder.resolve("e.walebook");
     try (Classroom room = Classroom.in(file)) {
       ShelfViewModel model = new ShelfViewModel(Sessions.of(room));
-      model.copy(ReadLessons.packs().get(1), null);
+      model.copy(Packs.seam(), null);
       WritePackViewModel form = Objects.requireNonNull(model.writingProperty().get());
       form.field("title").text().set("A seam of my own");
       form.keepDraft();

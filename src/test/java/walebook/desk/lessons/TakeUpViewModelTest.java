@@ -13,6 +13,7 @@ import walebook.act.lesson.ReadLessons;
 import walebook.book.Classroom;
 import walebook.book.Ids;
 import walebook.desk.Sessions;
+import walebook.lesson.Packs;
 import walebook.record.ClothReading;
 import walebook.record.CutEdge;
 import walebook.record.Fold;
@@ -28,7 +29,7 @@ class TakeUpViewModelTest {
   @Test
   void aClothThatNobodyMeasuredIsToldBeforeThePlanIsMade() {
     try (Classroom room = Classroom.in(folder.resolve("b.walebook"))) {
-      var pack = ReadLessons.packs().get(1);
+      var pack = Packs.seam();
       TakeUpViewModel model = new TakeUpViewModel(Sessions.of(room), pack, taken::add);
       assertThat(model.unmeasuredProperty().get()).isEmpty();
       model.cloth(pack.plan().cloths().get(0)).text().set(room.cloth.id().toString());

@@ -8,11 +8,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.act.lesson.KeepPackDraft;
 import walebook.act.lesson.OpenPack;
-import walebook.act.lesson.ReadLessons;
 import walebook.book.Classroom;
 import walebook.desk.Sessions;
 import walebook.lesson.LessonPack;
 import walebook.lesson.PackDraft;
+import walebook.lesson.Packs;
 import walebook.lesson.PlanCounts;
 import walebook.lesson.ReadPack;
 
@@ -20,7 +20,7 @@ class WritePackViewModelTest {
   @TempDir Path folder;
 
   private static WritePackViewModel begin(ShelfViewModel shelf) {
-    shelf.copy(ReadLessons.packs().get(1), null);
+    shelf.copy(Packs.seam(), null);
     return Objects.requireNonNull(shelf.writingProperty().get());
   }
 
@@ -40,7 +40,7 @@ class WritePackViewModelTest {
       assertThat(shelf.drafts()).isEmpty();
       LessonPack saved = shelf.shelved().get(0).pack();
       assertThat(saved.about().name()).isEqualTo("seam-that-stretches-own");
-      assertThat(saved.text()).isEqualTo(ReadLessons.packs().get(1).text());
+      assertThat(saved.text()).isEqualTo(Packs.seam().text());
     }
   }
 
