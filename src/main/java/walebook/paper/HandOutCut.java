@@ -28,6 +28,8 @@ record HandOutCut(
           new HandOutCut(8, 26, 4, 1, 4, 400),
           new HandOutCut(8, 24, 3, 1, 4, 200),
           new HandOutCut(8, 26, 2, 1, 3, 160),
+          new HandOutCut(8, 24, 2, 0, 3, 240),
+          new HandOutCut(8, 20, 2, 0, 3, 240),
           new HandOutCut(8, 12, 0, 0, 2, 80),
           new HandOutCut(8, 12, 0, 0, 1, 60));
 

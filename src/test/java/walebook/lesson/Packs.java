@@ -1,21 +1,39 @@
 package walebook.lesson;
 
-/** The program's packs by their names, so that a new one among them moves nothing. */
+import java.util.List;
+
+/** The built-in packs by name, read once for the tests. */
 public final class Packs {
-  public static final String SEAM = "seam-that-stretches";
+  private static final List<LessonPack> ALL =
+      BuiltInPacks.all().stream().map(each -> new ReadPack().read(each).value()).toList();
 
   private Packs() {}
 
+  static List<LessonPack> all() {
+    return ALL;
+  }
+
   public static LessonPack named(String name) {
-    return BuiltInPacks.all().stream()
-        .map(each -> new ReadPack().read(each).value())
+    return ALL.stream()
         .filter(each -> each.about().name().equals(name))
         .findFirst()
-        .orElseThrow();
+        .orElseThrow(() -> new IllegalArgumentException("no pack " + name));
   }
 
   /** The pack whose plan sews three widths in two lengths on two cloths. */
   public static LessonPack seam() {
-    return named(SEAM);
+    return named("seam-that-stretches");
+  }
+
+  static PackSource source(String name) {
+    return BuiltInPacks.all().stream()
+        .filter(each -> each.name().equals(name))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no pack " + name));
+  }
+
+  /** The lesson's text as written, with line ends and spaces made one. */
+  static String words(LessonPack pack) {
+    return pack.files().lessonMd().replaceAll("\\s+", " ");
   }
 }
