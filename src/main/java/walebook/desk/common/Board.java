@@ -1,5 +1,6 @@
 package walebook.desk.common;
 
+import javafx.event.EventHandler;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -13,6 +14,7 @@ import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import javafx.stage.StageStyle;
 import javafx.stage.Window;
+import javafx.stage.WindowEvent;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.look.Look;
 import walebook.words.Words;
@@ -50,6 +52,10 @@ public final class Board {
     look.dress(scene);
     if (over != null) {
       stage.initOwner(over);
+      // The window under a full screen must not go first: drawing would wait for it for ever.
+      EventHandler<WindowEvent> goes = going -> stage.close();
+      over.addEventHandler(WindowEvent.WINDOW_HIDING, goes);
+      stage.setOnHiding(hiding -> over.removeEventHandler(WindowEvent.WINDOW_HIDING, goes));
     }
     stage.setFullScreenExitKeyCombination(KeyCombination.NO_MATCH);
     stage.setFullScreenExitHint("");
