@@ -81,15 +81,9 @@ final class SheetCells {
         && DateUtil.isADateFormat(found.getDataFormat(), found.getDataFormatString());
   }
 
-  /** Programs write 0.1 + 0.2 with all its digits; fifteen are what a cell shows at most. */
+  /** The shortest text that is the same number, so that nothing is lost on the way. */
   private static String plain(double number) {
-    if (number == 0) {
-      return "0";
-    }
-    BigDecimal rounded =
-        new BigDecimal(number).round(new java.math.MathContext(15)).stripTrailingZeros();
-    return Math.abs(rounded.scale()) + rounded.precision() > 60
-        ? Double.toString(number)
-        : rounded.toPlainString();
+    BigDecimal exact = BigDecimal.valueOf(number);
+    return exact.signum() == 0 ? "0" : exact.stripTrailingZeros().toPlainString();
   }
 }
