@@ -24,7 +24,8 @@ final class FaultNames {
         words.say("sheet.fault", "\u0001", "\u0001", "\u0001", "\u0001").split("\u0001", -1);
     StringBuilder form = new StringBuilder();
     for (int i = 0; i < around.length; i++) {
-      form.append(i == 0 ? "" : i == 3 ? "([0-3])" : "(.+?)").append(Pattern.quote(around[i]));
+      form.append(i == 0 ? "" : i == 1 ? "(.+)" : i == 3 ? "([0-3])" : "(.+?)")
+          .append(Pattern.quote(around[i]));
     }
     worded = Pattern.compile(form.toString());
     for (Fault each : faults) {
