@@ -68,11 +68,7 @@ final class PieceRow {
     machine();
     put(PieceField.FAULTS, table.faults().typed(typed.getOrDefault(PieceField.FAULTS, "")));
     pulls(cells.text(BringField.ALL_PULLS));
-    if (!typed.containsKey(PieceField.SEWN_ON)) {
-      problems.add(
-          Problem.ask(
-              "bring.no-day", cells.place(PieceField.SEWN_ON.key()), "", table.today().toString()));
-    }
+    noDay(cells.place(PieceField.SEWN_ON.key()));
     return new PieceEntry(
         pieceId,
         table.plan().classId(),
@@ -82,6 +78,14 @@ final class PieceRow {
         null,
         parent,
         typed);
+  }
+
+  /** A day that could not be read is not also missing. */
+  private void noDay(Place place) {
+    boolean said = cells.problems().stream().anyMatch(each -> each.place().equals(place));
+    if (!typed.containsKey(PieceField.SEWN_ON) && !said) {
+      problems.add(Problem.ask("bring.no-day", place, "", table.today().toString()));
+    }
   }
 
   /** Whose it is, or null with the reason noted. */

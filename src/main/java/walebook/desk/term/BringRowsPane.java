@@ -64,7 +64,10 @@ final class BringRowsPane extends VBox {
     go.textProperty()
         .bind(
             Bindings.createStringBinding(
-                () -> words.say("desk.term.bring.go", rows.comesIn()),
+                () ->
+                    rows.trialProperty().get() == null
+                        ? words.say("desk.term.bring.go-later")
+                        : words.say("desk.term.bring.go", rows.comesIn()),
                 rows.trialProperty(),
                 rows.goodRowsProperty()));
     go.setOnAction(pressed -> rows.bringIn());
