@@ -33,7 +33,8 @@ final class BringPane extends VBox {
     shownWith(columns, Bindings.isNotEmpty(model.columns()));
     shownWith(rows, Bindings.isNotEmpty(model.columns()));
     model.remarks().addListener((ListChangeListener<String>) change -> remark());
-    getChildren().setAll(source(), columns, rows);
+    // What came of trying stands where it is seen at once, above a list that may be long.
+    getChildren().setAll(source(), rows, columns);
   }
 
   /** The actions of the place's foot and the line beside them. */

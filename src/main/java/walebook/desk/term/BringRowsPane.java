@@ -134,7 +134,7 @@ final class BringRowsPane extends VBox {
 
   private VBox fates() {
     Label counts = Texts.text("", "strong");
-    counts.textProperty().bind(rows.trialProperty().map(this::counts).orElse(""));
+    counts.textProperty().bind(rows.trialProperty().map(rows::counts).orElse(""));
     Segments<Boolean> which =
         new Segments<>(
             List.of(false, true),
@@ -192,14 +192,5 @@ final class BringRowsPane extends VBox {
 
   private String why(RowFate fate) {
     return fate.problems().stream().map(words::say).collect(Collectors.joining("; "));
-  }
-
-  private String counts(Trial trial) {
-    return words.say(
-        "desk.term.bring.counts",
-        trial.count(RowFate.Fate.NEW),
-        trial.count(RowFate.Fate.THERE),
-        trial.count(RowFate.Fate.ASKED),
-        trial.count(RowFate.Fate.REFUSED));
   }
 }

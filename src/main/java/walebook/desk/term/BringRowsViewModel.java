@@ -129,7 +129,6 @@ public final class BringRowsViewModel {
     if (plan == null) {
       return;
     }
-    notice.set(Notice.NONE);
     work.start(
         () ->
             new TryRows(
@@ -147,6 +146,19 @@ public final class BringRowsViewModel {
     needsOrder.set(needsOrder.get() || now.needsOrder());
     fates.setAll(now.fates());
     trial.set(now);
+    notice.set(new Notice(counts(now), null));
+  }
+
+  /** How many rows come to what. */
+  public String counts(Trial of) {
+    return session
+        .words()
+        .say(
+            "desk.term.bring.counts",
+            of.count(RowFate.Fate.NEW),
+            of.count(RowFate.Fate.THERE),
+            of.count(RowFate.Fate.ASKED),
+            of.count(RowFate.Fate.REFUSED));
   }
 
   private void tryAgain() {

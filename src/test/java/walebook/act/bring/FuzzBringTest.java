@@ -137,7 +137,9 @@ class FuzzBringTest {
                 ? text ? PIECES_TEXT.getBytes(StandardCharsets.UTF_8) : PIECES
                 : text ? ROSTER_TEXT.getBytes(StandardCharsets.UTF_8) : ROSTER;
         byte[] spoiled = text ? mutator.text(good) : mutator.workbook(good);
-        one(room, content, steady, what, spoiled, "seed " + seed + ", file " + i);
+        // A commit waits for the disk, so in the short form half of the files are only tried.
+        boolean forReal = FILES > 2000 || random.nextBoolean();
+        one(room, content, steady, what, spoiled, forReal, "seed " + seed + ", file " + i);
       }
       assertThat(brought.getOrDefault(BringWhat.PIECES, 0)).isPositive();
       assertThat(brought.getOrDefault(BringWhat.ROSTER, 0)).isPositive();
@@ -204,11 +206,12 @@ class FuzzBringTest {
       String steady,
       BringWhat what,
       byte[] bytes,
+      boolean forReal,
       String which)
       throws Exception {
     Path file = MadeWorkbook.file(folder, "spoiled.xlsx", bytes);
     long begin = System.nanoTime();
-    Answer<Trial> answer = bring(room, file, what);
+    Answer<Trial> answer = bring(room, file, what, forReal);
     assertThat(System.nanoTime() - begin).as(which).isLessThan(MOST_NANOS);
     if (!answer.isGood()) {
       refused++;
@@ -226,7 +229,7 @@ class FuzzBringTest {
     Files.delete(file);
   }
 
-  private static Answer<Trial> bring(Classroom room, Path file, BringWhat what) {
+  private static Answer<Trial> bring(Classroom room, Path file, BringWhat what, boolean forReal) {
     ReadSpreadsheet read = new ReadSpreadsheet(room.book, WORDS);
     return read.open(file, what)
         .flatMap(opened -> read.read(opened, opened.usual(), what))
@@ -248,6 +251,9 @@ class FuzzBringTest {
                 return tried;
               }
               assertThat(tried.value().stepId()).isNull();
+              if (!forReal) {
+                return tried;
+              }
               Answer<Trial> done =
                   what == BringWhat.PIECES
                       ? new BringInPieces(room.book, TABLES, WORDS, Classroom.CLOCK, new Random(1))
