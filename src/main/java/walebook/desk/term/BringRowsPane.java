@@ -148,13 +148,21 @@ final class BringRowsPane extends VBox {
                 words.say(each ? "desk.term.bring.good-rows" : "desk.term.bring.all-or-nothing"));
     CheckBox sure = new CheckBox(words.say("desk.term.bring.sure"));
     sure.selectedProperty().bindBidirectional(rows.sureProperty());
+    ColumnTable<RowFate> table = table();
+    Label reasons = Texts.text("");
+    reasons
+        .textProperty()
+        .bind(table.getSelectionModel().selectedItemProperty().map(this::lines).orElse(""));
+    BringPane.shownWith(reasons, reasons.textProperty().isNotEmpty());
     VBox card =
         new VBox(
             12,
             Texts.section(words.say("desk.term.bring.fates")),
             counts,
             which,
-            table(),
+            table,
+            reasons,
+            Texts.caption(words.say("desk.term.bring.choose-row")),
             Texts.text(words.say("desk.term.bring.how-much"), "field-label"),
             howMuch,
             sure);
@@ -188,6 +196,11 @@ final class BringRowsPane extends VBox {
     table.setItems(rows.shown());
     table.asHighAs(ROWS);
     return table;
+  }
+
+  /** The chosen row's reasons in full, one a line. */
+  private String lines(RowFate fate) {
+    return fate.problems().stream().map(words::say).collect(Collectors.joining("\n"));
   }
 
   private String why(RowFate fate) {

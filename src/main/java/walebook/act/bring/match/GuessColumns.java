@@ -106,7 +106,7 @@ public final class GuessColumns {
     }
     String one = String.join(" ", known);
     String other = String.join(" ", header);
-    int allowed = Math.min(one.length(), other.length()) >= 8 ? 2 : 1;
+    int allowed = Math.min(one.length(), other.length()) >= 7 ? 2 : 1;
     boolean near =
         Math.min(one.length(), other.length()) >= 5
             && Math.abs(one.length() - other.length()) <= allowed
