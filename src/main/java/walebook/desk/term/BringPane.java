@@ -53,16 +53,6 @@ final class BringPane extends VBox {
                     each == BringWhat.PIECES
                         ? "desk.term.bring.pieces"
                         : "desk.term.bring.roster"));
-    Button choose = new Button();
-    choose
-        .textProperty()
-        .bind(
-            model
-                .fileProperty()
-                .map(file -> words.say("desk.term.bring.another"))
-                .orElse(words.say("desk.term.bring.choose")));
-    choose.setOnAction(pressed -> model.choose());
-    choose.disableProperty().bind(model.workingProperty());
     Label file = Texts.text("", "strong");
     file.textProperty()
         .bind(
@@ -71,15 +61,6 @@ final class BringPane extends VBox {
                 .map(found -> words.say("desk.term.bring.file", name(found)))
                 .orElse(""));
     shownWith(file, model.fileProperty().isNotNull());
-    ChoiceField<String> sheet =
-        new ChoiceField<>(
-            words,
-            words.say("desk.term.bring.sheet"),
-            model.sheets(),
-            model.sheetProperty(),
-            each -> each);
-    sheet.setStyle("-fx-pref-width: 20em;");
-    shownWith(sheet, Bindings.size(model.sheets()).greaterThan(1));
     Label count = Texts.text("", "soft");
     count
         .textProperty()
@@ -99,15 +80,42 @@ final class BringPane extends VBox {
             Texts.text(words.say("desk.term.bring.says")),
             Texts.text(words.say("desk.term.bring.what"), "field-label"),
             what,
-            new FlowPane(8, 8, choose),
+            new FlowPane(8, 8, choose()),
             file,
-            sheet,
+            sheet(),
             count,
             remarks,
             says);
     card.getStyleClass().add("card");
     shownWith(remarks, Bindings.isNotEmpty(model.remarks()));
     return card;
+  }
+
+  private Button choose() {
+    Button choose = new Button();
+    choose
+        .textProperty()
+        .bind(
+            model
+                .fileProperty()
+                .map(file -> words.say("desk.term.bring.another"))
+                .orElse(words.say("desk.term.bring.choose")));
+    choose.setOnAction(pressed -> model.choose());
+    choose.disableProperty().bind(model.workingProperty());
+    return choose;
+  }
+
+  private Node sheet() {
+    ChoiceField<String> sheet =
+        new ChoiceField<>(
+            words,
+            words.say("desk.term.bring.sheet"),
+            model.sheets(),
+            model.sheetProperty(),
+            each -> each);
+    sheet.setStyle("-fx-pref-width: 20em;");
+    shownWith(sheet, Bindings.size(model.sheets()).greaterThan(1));
+    return sheet;
   }
 
   private void remark() {
