@@ -6,11 +6,11 @@ import java.util.function.Function;
 import javafx.beans.property.ObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ListChangeListener;
+import javafx.geometry.VPos;
+import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
-import javafx.scene.layout.ColumnConstraints;
-import javafx.scene.layout.GridPane;
-import javafx.scene.layout.Priority;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import org.jspecify.annotations.Nullable;
@@ -26,60 +26,75 @@ final class BringColumnsPane extends VBox {
   private static final List<String> UNITS =
       List.of("", "mm", "cm", "m", "in", "%", "g", "kg", "s", "min");
 
+  private static final String OVER = "13em";
+  private static final String FIELD = "15em";
+  private static final String UNIT = "8em";
+  private static final String SAMPLES = "26em";
+
   private final Words words;
   private final BringViewModel model;
-  private final GridPane grid = new GridPane();
+  private final VBox lines = new VBox(6);
 
   BringColumnsPane(Words words, BringViewModel model) {
     super(12);
     this.words = words;
     this.model = model;
     getStyleClass().add("card");
-    grid.setHgap(12);
-    grid.setVgap(6);
-    ColumnConstraints samples = new ColumnConstraints();
-    samples.setHgrow(Priority.ALWAYS);
-    grid.getColumnConstraints()
-        .setAll(new ColumnConstraints(), new ColumnConstraints(), new ColumnConstraints(), samples);
     getChildren()
         .setAll(
             Texts.section(words.say("desk.term.bring.columns")),
             Texts.text(words.say("desk.term.bring.columns-says"), "soft"),
-            grid);
+            lines);
     model.inHandProperty().addListener((from, old, now) -> show());
     model.columns().addListener((ListChangeListener<BringColumn>) change -> emptied());
   }
 
   private void emptied() {
     if (model.columns().isEmpty()) {
-      grid.getChildren().clear();
+      lines.getChildren().clear();
     }
   }
 
   private void show() {
-    grid.getChildren().clear();
+    lines.getChildren().clear();
     if (model.columns().isEmpty()) {
       return;
     }
-    grid.addRow(
-        0,
-        Texts.text(words.say("desk.term.bring.col.column"), "field-label"),
-        Texts.text(words.say("desk.term.bring.col.holds"), "field-label"),
-        Texts.text(words.say("desk.term.bring.col.unit"), "field-label"),
-        Texts.text(words.say("desk.term.bring.col.samples"), "field-label"));
-    int line = 1;
+    lines
+        .getChildren()
+        .add(
+            line(
+                head("desk.term.bring.col.column", OVER),
+                head("desk.term.bring.col.holds", FIELD),
+                head("desk.term.bring.col.unit", UNIT),
+                head("desk.term.bring.col.samples", SAMPLES)));
     for (BringColumn each : model.columns()) {
-      Label over = Texts.text(each.letters() + "  " + each.header());
-      over.setStyle("-fx-pref-width: 14em;");
-      grid.addRow(line++, over, field(each), unit(each), samples(each));
+      Label over = wide(Texts.text(each.letters() + "  " + each.header()), OVER);
+      lines.getChildren().add(line(over, field(each), unit(each), samples(each)));
     }
+  }
+
+  /** What has no room beside the others goes below them, so that large text is never cut. */
+  private static FlowPane line(Node... parts) {
+    FlowPane line = new FlowPane(12, 4, parts);
+    line.setRowValignment(VPos.CENTER);
+    line.setPrefWrapLength(200);
+    return line;
+  }
+
+  private Label head(String key, String width) {
+    return wide(Texts.text(words.say(key), "field-label"), width);
+  }
+
+  private static Label wide(Label label, String width) {
+    label.setStyle("-fx-pref-width: " + width + ";");
+    return label;
   }
 
   private ComboBox<String> field(BringColumn column) {
     List<String> keys = new ArrayList<>(List.of(""));
     BringField.of(model.whatProperty().get()).forEach(each -> keys.add(each.key()));
-    ComboBox<String> box =
-        box(keys, key -> BringPane.fieldName(words, key), column.field(), "15em");
+    ComboBox<String> box = box(keys, key -> BringPane.fieldName(words, key), column.field(), FIELD);
     box.setAccessibleText(words.say("desk.term.bring.field", column.letters()));
     return box;
   }
@@ -91,7 +106,7 @@ final class BringColumnsPane extends VBox {
             UNITS,
             key -> key.isEmpty() ? words.say("desk.term.bring.usual-unit") : key,
             column.unit(),
-            "8em");
+            UNIT);
     box.setAccessibleText(words.say("desk.term.bring.unit", column.letters()));
     column.field().addListener((from, old, now) -> units(column, box));
     units(column, box);
@@ -116,7 +131,7 @@ final class BringColumnsPane extends VBox {
   private ComboBox<String> box(
       List<String> keys, Function<String, String> name, ObjectProperty<String> of, String width) {
     ComboBox<String> box = new ComboBox<>(FXCollections.observableArrayList(keys));
-    box.setStyle("-fx-pref-width: " + width + "; -fx-min-width: " + width + ";");
+    box.setStyle("-fx-pref-width: " + width + ";");
     box.setConverter(
         new StringConverter<>() {
           @Override
@@ -141,6 +156,6 @@ final class BringColumnsPane extends VBox {
   }
 
   private static Label samples(BringColumn column) {
-    return Texts.text(String.join("  ·  ", column.samples()), "soft");
+    return wide(Texts.text(String.join("  ·  ", column.samples()), "soft"), SAMPLES);
   }
 }
