@@ -30,7 +30,11 @@ public final class CardClashes {
   /** What contradicts itself on one card; the log form would not ask for it. */
   public static List<Problem> within(PieceEntry entry) {
     List<Problem> problems = new ArrayList<>();
-    boolean held = entry.at(PieceField.END).equals(SeamEnd.HELD.key());
+    // Of several pulls one may have held before another gave.
+    boolean gave =
+        List.of(PieceField.END, PieceField.END_2, PieceField.END_3).stream()
+            .anyMatch(each -> entry.at(each).equals(SeamEnd.GAVE.key()));
+    boolean held = entry.at(PieceField.END).equals(SeamEnd.HELD.key()) && !gave;
     if (held && !entry.at(PieceField.BROKE).isEmpty()) {
       problems.add(
           Problem.refuse(

@@ -57,7 +57,8 @@ public final class EnrolStudents {
     return student;
   }
 
-  private static String free(Set<String> taken) {
+  /** The first free code for a student; from then on it is taken. */
+  public static String free(Set<String> taken) {
     int next = 1;
     while (!taken.add(String.format(Locale.ROOT, "S%02d", next))) {
       next++;

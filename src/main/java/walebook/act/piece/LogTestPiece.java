@@ -59,13 +59,9 @@ public final class LogTestPiece {
   }
 
   private TestPiece coded(TestPiece piece) {
-    String code = PieceCode.draw(chance);
-    while (book.lessons().isCodeTaken(code)) {
-      code = PieceCode.draw(chance);
-    }
     return new TestPiece(
         piece.id(),
-        code,
+        freeCode(book, chance),
         piece.whose(),
         piece.cloth(),
         piece.setting(),
@@ -73,6 +69,15 @@ public final class LogTestPiece {
         piece.seen(),
         piece.parent(),
         piece.stamp());
+  }
+
+  /** Draws a code that no piece has, planned or sewn. */
+  public static String freeCode(Book book, Random chance) {
+    String code = PieceCode.draw(chance);
+    while (book.lessons().isCodeTaken(code)) {
+      code = PieceCode.draw(chance);
+    }
+    return code;
   }
 
   /** A place for problems that belong to the piece as a whole. */

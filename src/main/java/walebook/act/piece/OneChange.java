@@ -21,7 +21,8 @@ public record OneChange(@Nullable Parent parent, List<Problem> asks) {
     asks = List.copyOf(asks);
   }
 
-  static OneChange between(TestPiece parent, PieceEntry entry, PieceRoom room) {
+  /** What differs between a piece and a form that tries it again. */
+  public static OneChange between(TestPiece parent, PieceEntry entry, PieceRoom room) {
     List<PieceField> fields = fields(StartPiece.typed(entry, parent, room), entry, room);
     List<String> changed = fields.stream().map(PieceField::key).toList();
     List<Problem> asks = new ArrayList<>();

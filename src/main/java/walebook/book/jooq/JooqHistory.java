@@ -12,6 +12,7 @@ import org.jooq.DSLContext;
 import org.jooq.Field;
 import org.jooq.Table;
 import org.jooq.TableRecord;
+import org.jooq.exception.DataAccessException;
 import org.jspecify.annotations.Nullable;
 import walebook.book.History;
 import walebook.book.Ids;
@@ -51,6 +52,15 @@ record JooqHistory(Access access, Clock clock) implements History {
     row.setAfterJson(after == null ? null : Snapshots.of(after));
     row.setIsUndone(false);
     access.insert(row);
+  }
+
+  @Override
+  public void noteNew(Made kind, UUID id, By by, String act, UUID stepId) {
+    access.write(
+        dsl -> {
+          note(access, clock.instant(), by, act, stepId, null, NewRows.of(dsl, kind, id));
+          return id;
+        });
   }
 
   @Override
@@ -141,7 +151,7 @@ record JooqHistory(Access access, Clock clock) implements History {
     }
     if (after != null) {
       for (int i = after.size() - 1; i >= (before == null ? 0 : 1); i--) {
-        delete(dsl, after.get(i));
+        delete(dsl, after.get(i), change);
       }
     }
     if (before != null) {
@@ -178,9 +188,17 @@ record JooqHistory(Access access, Clock clock) implements History {
     return row.get(rowVersion(row.getTable()));
   }
 
-  private static void delete(DSLContext dsl, TableRecord<?> row) {
+  /** A row that others were hung on since can't be taken away under them. */
+  private static void delete(DSLContext dsl, TableRecord<?> row, Change change) {
     Table<?> table = row.getTable();
-    dsl.deleteFrom(table).where(Rows.id(table).eq(row.get(Rows.id(table)))).execute();
+    try {
+      dsl.deleteFrom(table).where(Rows.id(table).eq(row.get(Rows.id(table)))).execute();
+    } catch (DataAccessException e) {
+      if (Trouble.isConstraint(e)) {
+        throw new StaleRow(change.entity(), change.entityId());
+      }
+      throw e;
+    }
   }
 
   private static <R extends TableRecord<R>> void update(DSLContext dsl, TableRecord<?> row) {

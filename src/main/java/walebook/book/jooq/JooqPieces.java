@@ -66,7 +66,7 @@ record JooqPieces(Access access, Clock clock) implements Pieces {
   }
 
   /** A piece's rows as they stand, its own first. */
-  private static List<TableRecord<?>> stored(DSLContext dsl, UUID id) {
+  static List<TableRecord<?>> stored(DSLContext dsl, UUID id) {
     List<TableRecord<?>> rows = new ArrayList<>();
     rows.addAll(dsl.selectFrom(TEST_PIECE).where(TEST_PIECE.ID.eq(id)).fetch());
     if (rows.isEmpty()) {

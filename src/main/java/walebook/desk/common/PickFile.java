@@ -10,6 +10,8 @@ public interface PickFile {
   enum Kind {
     BOOK,
     WORKBOOK,
+    /** A workbook or text in columns, to be read. */
+    TABLE,
     PAPER,
     PHOTO,
     /** A zip, or the pack.yaml of a folder. */

@@ -25,6 +25,7 @@ import walebook.words.Words;
 public final class PlaceFrame extends BorderPane {
   private static final double SIDE_EMS = 21;
   private static final double NARROW_EMS = 52;
+  private static final double HEAD_GAPS_EMS = 4;
 
   /** So many buttons leave the notice room beside them. */
   private static final int BESIDE_NOTICE = 2;
@@ -43,7 +44,9 @@ public final class PlaceFrame extends BorderPane {
   private final ScrollPane workScroll = scroll(work);
   private final ScrollPane sideScroll = scroll(sideContent);
   private @Nullable Node means;
+  private final Label name;
   private boolean narrow;
+  private boolean headTight;
 
   public PlaceFrame(Words words, String title) {
     this.words = words;
@@ -52,7 +55,7 @@ public final class PlaceFrame extends BorderPane {
     work.getStyleClass().add("place-work");
     side.getStyleClass().add("place-side");
     sideContent.getStyleClass().add("side-content");
-    Label name = Texts.text(title, "place-title");
+    name = Texts.text(title, "place-title");
     context.setAlignment(Pos.CENTER_RIGHT);
     // The padding stands outside: a BorderPane forgets its own when it measures wrapped text.
     VBox headBox = new VBox(head);
@@ -134,12 +137,21 @@ public final class PlaceFrame extends BorderPane {
   @Override
   protected void layoutChildren() {
     boolean now = getWidth() < NARROW_EMS * body.getFont().getSize();
-    if (now != narrow) {
+    boolean tight = isHeadTight();
+    if (now != narrow || tight != headTight) {
+      headTight = tight;
       narrow = now;
       arrange();
       footArranged();
     }
     super.layoutChildren();
+  }
+
+  /** True when title and context have no room beside each other. */
+  private boolean isHeadTight() {
+    double beside = getRight() == null ? 0 : side.prefWidth(-1);
+    double gaps = HEAD_GAPS_EMS * body.getFont().getSize();
+    return name.prefWidth(-1) + context.prefWidth(-1) + gaps > getWidth() - beside;
   }
 
   private void arrange() {
@@ -151,12 +163,12 @@ public final class PlaceFrame extends BorderPane {
     setRight(null);
     head.setRight(null);
     head.setBottom(null);
-    if (narrow) {
+    if (narrow || headTight) {
       head.setBottom(context);
     } else {
       head.setRight(context);
     }
-    context.setAlignment(narrow ? Pos.CENTER_LEFT : Pos.CENTER_RIGHT);
+    context.setAlignment(narrow || headTight ? Pos.CENTER_LEFT : Pos.CENTER_RIGHT);
     if (now == null) {
       return;
     }

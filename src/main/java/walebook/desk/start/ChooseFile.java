@@ -61,6 +61,9 @@ final class ChooseFile implements PickFile {
       case BOOK -> new FileChooser.ExtensionFilter(words.say("desk.start.kind.book"), "*.walebook");
       case WORKBOOK ->
           new FileChooser.ExtensionFilter(words.say("desk.start.kind.workbook"), "*.xlsx");
+      case TABLE ->
+          new FileChooser.ExtensionFilter(
+              words.say("desk.start.kind.table"), "*.xlsx", "*.xlsm", "*.csv", "*.tsv", "*.txt");
       case PAPER -> new FileChooser.ExtensionFilter(words.say("desk.start.kind.paper"), "*.pdf");
       case PHOTO ->
           new FileChooser.ExtensionFilter(

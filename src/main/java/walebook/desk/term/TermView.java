@@ -25,7 +25,8 @@ public final class TermView extends BorderPane {
           TermViewModel.Part.STUDENTS,
           TermViewModel.Part.MACHINES,
           TermViewModel.Part.EXPORT,
-          TermViewModel.Part.PRINT);
+          TermViewModel.Part.PRINT,
+          TermViewModel.Part.BRING);
 
   private final Words words;
   private final Session session;
@@ -34,10 +35,12 @@ public final class TermView extends BorderPane {
   private final MachinesViewModel machines;
   private final ExportViewModel export;
   private final PrintViewModel print;
+  private final BringViewModel bring;
   private final RosterPane rosterPane;
   private final MachinesPane machinesPane;
   private final MachineCardPane machineCard;
   private final ExportPane exportPane;
+  private final BringPane bringPane;
 
   /** A view over a session; {@code export} writes the workbook. */
   public TermView(Session session, TermExport export) {
@@ -48,10 +51,12 @@ public final class TermView extends BorderPane {
     this.machines = new MachinesViewModel(session);
     this.export = new ExportViewModel(session, export);
     this.print = new PrintViewModel(session, null, List.of(PrintPaper.Kind.RECORD));
+    this.bring = new BringViewModel(session);
     rosterPane = new RosterPane(words, roster, session.namesHiddenProperty());
     machinesPane = new MachinesPane(words, machines, session.tables());
     machineCard = new MachineCardPane(words, machines);
     exportPane = new ExportPane(words, this.export);
+    bringPane = new BringPane(words, bring);
     model.partProperty().addListener((from, old, now) -> show());
     model.loadedProperty().addListener((from, old, now) -> show());
     session.schoolClassProperty().addListener((from, old, now) -> show());
@@ -80,6 +85,10 @@ public final class TermView extends BorderPane {
         write.setOnAction(pressed -> export.export());
         write.disableProperty().bind(export.writingProperty());
         frame.work(parts, exportPane).primary(write);
+      }
+      case BRING -> {
+        bringPane.foot(frame);
+        frame.work(parts, bringPane);
       }
       case PRINT ->
           frame.work(parts, new PrintPane(words, print, session.namesHiddenProperty().get()));
@@ -159,6 +168,7 @@ public final class TermView extends BorderPane {
           case MACHINES -> "desk.term.machines";
           case EXPORT -> "desk.term.export";
           case PRINT -> "desk.term.print";
+          case BRING -> "desk.term.bring";
           case START -> "desk.term.another-class";
         });
   }

@@ -1,0 +1,139 @@
+package walebook.act.bring;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import org.jspecify.annotations.Nullable;
+import walebook.act.bring.match.BringField;
+import walebook.act.bring.match.BringWhat;
+import walebook.act.bring.match.DayOrder;
+import walebook.act.bring.match.DayText;
+import walebook.act.piece.LoadPieceRoom;
+import walebook.act.piece.PieceField;
+import walebook.act.piece.PieceRoom;
+import walebook.book.Book;
+import walebook.problem.Answer;
+import walebook.problem.Place;
+import walebook.problem.Problem;
+import walebook.record.By;
+import walebook.sheet.in.InCell;
+import walebook.sheet.in.InRow;
+import walebook.tables.SharedTables;
+import walebook.words.Words;
+
+/** What trying rows and bringing them in have in common. */
+final class BringIn {
+  private final Book book;
+  private final SharedTables tables;
+  private final Words words;
+  private final Clock clock;
+  private final Random chance;
+
+  BringIn(Book book, SharedTables tables, Words words, Clock clock, Random chance) {
+    this.book = book;
+    this.tables = tables;
+    this.words = words;
+    this.clock = clock;
+    this.chance = chance;
+  }
+
+  /** Every row's fate; refused when the columns do not hold what is needed. */
+  Answer<Trial> run(BringPlan plan, boolean dry, By by) {
+    return plan.places()
+        .flatMap(
+            places -> {
+              Problem missing = missing(plan, places);
+              if (missing != null) {
+                return Answer.bad(missing);
+              }
+              return Answer.good(
+                  plan.what() == BringWhat.ROSTER
+                      ? roster(plan, places, dry, by)
+                      : pieces(plan, places, dry, by));
+            });
+  }
+
+  private static @Nullable Problem missing(BringPlan plan, Map<String, Integer> places) {
+    if (plan.what() == BringWhat.ROSTER) {
+      return places.containsKey(BringField.NAME) ? null : column(BringField.NAME);
+    }
+    if (!places.containsKey(BringField.STUDENT) && plan.studentId() == null) {
+      return column(BringField.STUDENT);
+    }
+    for (PieceField each : List.of(PieceField.CLOTH, PieceField.GRAIN, PieceField.STITCH)) {
+      if (!places.containsKey(each.key())) {
+        return column(each.key());
+      }
+    }
+    return null;
+  }
+
+  private static Problem column(String field) {
+    return Problem.refuse("bring.no-column", Place.field(field), "", "");
+  }
+
+  private Trial roster(BringPlan plan, Map<String, Integer> places, boolean dry, By by) {
+    return new InOneStep(book)
+        .run(
+            plan,
+            dry,
+            false,
+            step -> new RosterRows(book, clock, plan, places, words).run(step, by));
+  }
+
+  private Trial pieces(BringPlan plan, Map<String, Integer> places, boolean dry, By by) {
+    DayOrder order = plan.order();
+    List<String> days = days(plan, places);
+    if (order == DayOrder.UNKNOWN) {
+      order = DayText.order(days);
+    }
+    boolean needsOrder = order == DayOrder.UNKNOWN && days.stream().anyMatch(DayText::isAmbiguous);
+    PieceTable table =
+        new PieceTable(
+            plan, room(plan), book.lessons().of(plan.classId()), words, LocalDate.now(clock));
+    List<PieceRow> rows = new ArrayList<>();
+    List<Integer> numbers = new ArrayList<>();
+    for (InRow each : plan.sheet().rows()) {
+      rows.add(new PieceRow(table, new CellReader(plan, places, order, each)));
+      numbers.add(each.number());
+    }
+    return new InOneStep(book)
+        .run(
+            plan,
+            dry,
+            needsOrder,
+            step -> new PieceRows(book, clock, chance, table, rows, numbers).run(step, by));
+  }
+
+  /** What was sewn once was sewn on cloths and machines that may be out of use by now. */
+  private PieceRoom room(BringPlan plan) {
+    PieceRoom now = LoadPieceRoom.of(book, tables, plan.classId());
+    return new PieceRoom(
+        book.cloths().all(),
+        book.machines().all(),
+        now.students(),
+        now.stitches(),
+        now.faults(),
+        now.stretches(),
+        now.lengthUnit());
+  }
+
+  private static List<String> days(BringPlan plan, Map<String, Integer> places) {
+    List<String> days = new ArrayList<>();
+    for (BringField each : BringField.of(BringWhat.PIECES)) {
+      Integer column = places.get(each.key());
+      if (each.kind() == PieceField.Kind.DATE && column != null) {
+        for (InRow row : plan.sheet().rows()) {
+          InCell cell = row.at(column);
+          if (cell.kind() == InCell.Kind.TEXT) {
+            days.add(cell.text());
+          }
+        }
+      }
+    }
+    return days;
+  }
+}

@@ -1,0 +1,27 @@
+package walebook.act.bring;
+
+import java.time.Clock;
+import java.util.Random;
+import walebook.act.bring.match.BringWhat;
+import walebook.book.Book;
+import walebook.problem.Answer;
+import walebook.record.By;
+import walebook.tables.SharedTables;
+import walebook.words.Words;
+
+/** Brings the students of a class in from a spreadsheet in one step. */
+public final class BringInRoster {
+  private final BringIn bring;
+
+  public BringInRoster(Book book, SharedTables tables, Words words, Clock clock, Random chance) {
+    this.bring = new BringIn(book, tables, words, clock, chance);
+  }
+
+  /** What became of each row; the step is null where nothing was brought in. */
+  public Answer<Trial> bring(BringPlan plan, By by) {
+    if (plan.what() != BringWhat.ROSTER) {
+      throw new IllegalArgumentException("a plan for a roster is wanted, not for " + plan.what());
+    }
+    return bring.run(plan, /* dry= */ false, by);
+  }
+}

@@ -1,0 +1,82 @@
+package walebook.act.bring;
+
+import java.text.Normalizer;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import walebook.act.piece.PieceRoom;
+import walebook.record.Lesson;
+import walebook.record.Student;
+import walebook.words.Words;
+
+/** What every row of pieces is read against. */
+final class PieceTable {
+  private final BringPlan plan;
+  private final PieceRoom room;
+  private final ChoiceText choices;
+  private final FaultNames faults;
+  private final LocalDate today;
+  private final Map<String, UUID> students = new HashMap<>();
+  private final Map<String, UUID> lessons = new HashMap<>();
+
+  PieceTable(BringPlan plan, PieceRoom room, List<Lesson> lessons, Words words, LocalDate today) {
+    this.plan = plan;
+    this.room = room;
+    this.choices = new ChoiceText(words);
+    this.faults = new FaultNames(words, room.faults());
+    this.today = today;
+    room.students().forEach(each -> students.put(plain(each.alias()), each.id()));
+    named(room.students());
+    lessons.forEach(each -> this.lessons.putIfAbsent(plain(each.title()), each.id()));
+  }
+
+  /** Two of the same name can only be told apart by their codes. */
+  private void named(List<Student> all) {
+    Map<String, Integer> count = new HashMap<>();
+    all.forEach(each -> count.merge(plain(each.name()), 1, Integer::sum));
+    for (Student each : all) {
+      if (count.getOrDefault(plain(each.name()), 0) == 1) {
+        students.putIfAbsent(plain(each.name()), each.id());
+      }
+    }
+  }
+
+  BringPlan plan() {
+    return plan;
+  }
+
+  PieceRoom room() {
+    return room;
+  }
+
+  ChoiceText choices() {
+    return choices;
+  }
+
+  FaultNames faults() {
+    return faults;
+  }
+
+  LocalDate today() {
+    return today;
+  }
+
+  @Nullable UUID student(String name) {
+    return students.get(plain(name));
+  }
+
+  @Nullable UUID lesson(String title) {
+    return lessons.get(plain(title));
+  }
+
+  static String plain(String text) {
+    return Normalizer.normalize(text, Normalizer.Form.NFC)
+        .strip()
+        .replaceAll("(?U)\\s+", " ")
+        .toLowerCase(Locale.ROOT);
+  }
+}

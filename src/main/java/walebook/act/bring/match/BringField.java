@@ -1,0 +1,61 @@
+package walebook.act.bring.match;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import walebook.act.piece.PieceField;
+
+/**
+ * Something that a column may hold.
+ *
+ * @param key the field's key in forms and on the command line; its name is found by it
+ */
+public record BringField(String key, PieceField.Kind kind) {
+  public static final String CODE = "code";
+  public static final String STUDENT = "student";
+  public static final String LESSON = "lesson";
+  public static final String AGAIN_OF = "again-of";
+  public static final String CHANGED = "changed";
+  public static final String ALL_PULLS = "all-pulls";
+
+  /** Point and size in one, such as {@code jersey 75/11}. */
+  public static final String NEEDLE = "needle";
+
+  public static final String NAME = "student-name";
+  public static final String ALIAS = "student-alias";
+  public static final String TIER = "student-tier";
+
+  private static final List<BringField> ROSTER = List.of(text(NAME), text(ALIAS), choice(TIER));
+  private static final List<BringField> PIECES = pieces();
+
+  /** The fields of a kind of table, in the order of the work. */
+  public static List<BringField> of(BringWhat what) {
+    return what == BringWhat.ROSTER ? ROSTER : PIECES;
+  }
+
+  /** The field with this key, or null when a table of this kind has none. */
+  public static @Nullable BringField find(BringWhat what, String key) {
+    return of(what).stream().filter(each -> each.key().equals(key)).findFirst().orElse(null);
+  }
+
+  private static List<BringField> pieces() {
+    List<BringField> all = new ArrayList<>();
+    all.add(text(CODE));
+    all.add(choice(STUDENT));
+    all.add(choice(LESSON));
+    Arrays.stream(PieceField.values())
+        .filter(each -> each != PieceField.OTHER_CHANGE)
+        .forEach(each -> all.add(new BringField(each.key(), each.kind())));
+    all.addAll(List.of(text(NEEDLE), text(ALL_PULLS), text(AGAIN_OF), text(CHANGED)));
+    return List.copyOf(all);
+  }
+
+  private static BringField text(String key) {
+    return new BringField(key, PieceField.Kind.TEXT);
+  }
+
+  private static BringField choice(String key) {
+    return new BringField(key, PieceField.Kind.CHOICE);
+  }
+}
