@@ -27,6 +27,8 @@ public final class FindField extends VBox {
     field.setId("find-piece");
     field.setPromptText(words.say("desk.shell.find-prompt"));
     field.setAccessibleText(label);
+    // Its keys lead here; what loses the focus must not spill its typing into it.
+    field.setFocusTraversable(false);
     field.textProperty().bindBidirectional(model.textProperty());
     Label says = Texts.text("", "field-problem");
     says.textProperty().bind(model.saysProperty());
@@ -56,6 +58,13 @@ public final class FindField extends VBox {
   /** Whether these keys lead here. */
   boolean isCalledBy(KeyEvent event) {
     return KEYS.match(event);
+  }
+
+  /** Forgets a code that led nowhere. */
+  void forget() {
+    if (!field.isFocused()) {
+      field.clear();
+    }
   }
 
   /** Puts the cursor in, ready to type over what stands there. */

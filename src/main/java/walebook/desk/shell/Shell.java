@@ -95,6 +95,9 @@ public final class Shell extends BorderPane {
             .orElseThrow(() -> new IllegalArgumentException("key of no place: " + key));
     setCenter(built.computeIfAbsent(key, once -> place.view().get()));
     current.set(key);
+    if (find != null) {
+      find.forget();
+    }
     ToggleButton button = buttons.get(key);
     if (button != null) {
       button.setSelected(true);

@@ -120,12 +120,18 @@ final class CardField extends TableCell<CardRow, CardRow> {
       return;
     }
     if (at.row() < model.rows().size() && model.rows().get(at.row()).equals(of)) {
-      Platform.runLater(
-          () -> {
-            field.requestFocus();
-            field.selectAll();
-          });
+      // At once: the next key of a quick hand or a scanner must not land in the cell left behind.
+      if (getScene() == null || !box.equals(getGraphic()) || field.getScene() == null) {
+        Platform.runLater(this::take);
+      } else {
+        take();
+      }
     }
+  }
+
+  private void take() {
+    field.requestFocus();
+    field.selectAll();
   }
 
   private void pressed(KeyEvent key) {

@@ -114,6 +114,8 @@ final class CardTable extends BorderPane {
     }
     if (!isInView(at.row())) {
       table.scrollTo(Math.max(0, at.row() - 3));
+      // The row is made now, so that it takes the next key.
+      table.layout();
       // Bars that come with the first layout can hide the last row again.
       Platform.runLater(() -> table.scrollTo(Math.max(0, at.row() - 3)));
     }

@@ -59,6 +59,14 @@ public final class TypeInView extends BorderPane {
             });
     model.cursor().atProperty().addListener((from, old, now) -> tellHere());
     model.sheetProperty().addListener((from, old, now) -> show());
+    model
+        .busyProperty()
+        .addListener(
+            (from, old, now) -> {
+              if (model.sheetProperty().get() == null) {
+                show();
+              }
+            });
     addEventFilter(
         KeyEvent.KEY_PRESSED,
         key -> {
@@ -73,7 +81,11 @@ public final class TypeInView extends BorderPane {
 
   private void show() {
     CardSheet sheet = model.sheetProperty().get();
-    if (sheet == null) {
+    if (sheet == null && model.busyProperty().get()) {
+      setCenter(
+          new PlaceFrame(words, words.say("desk.typing.title"))
+              .work(Texts.text(words.say("desk.typing.loading"), "soft")));
+    } else if (sheet == null) {
       setCenter(empty("desk.typing.none", "desk.typing.to-lessons", model::back));
     } else if (sheet.cards().isEmpty()) {
       setCenter(empty("desk.typing.no-pieces", "desk.typing.to-cloths", model::toCloths));

@@ -98,6 +98,7 @@ public final class TypeInViewModel {
     return down;
   }
 
+  /** Whether cards are being read or saved. */
   public ReadOnlyBooleanProperty busyProperty() {
     return busy.getReadOnlyProperty();
   }
@@ -123,9 +124,13 @@ public final class TypeInViewModel {
   public void open(UUID lessonId) {
     keepDraft();
     LoadCards load = new LoadCards(session.book(), session.tables());
+    busy.set(true);
     session.run(
         progress -> Optional.ofNullable(load.of(lessonId)).map(found -> ready(load, found)),
-        found -> found.ifPresent(this::loaded));
+        found -> {
+          busy.set(false);
+          found.ifPresent(this::loaded);
+        });
   }
 
   /** Opens the cards of the lesson that was taught last, unless some are open. */
@@ -134,9 +139,10 @@ public final class TypeInViewModel {
     if (sheet.get() == null && of != null) {
       LocalDate today = LocalDate.now(session.clock());
       LoadCards load = new LoadCards(session.book(), session.tables());
+      busy.set(true);
       session.run(
           progress -> Optional.ofNullable(load.latest(of.id(), today)),
-          found -> found.ifPresent(this::open));
+          found -> found.ifPresentOrElse(this::open, () -> busy.set(false)));
     }
   }
 

@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import javafx.event.Event;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -71,6 +73,23 @@ class TypeInCardsTest {
     made.close();
   }
 
+  /** The keys of a quick hand or a scanner come within one frame. */
+  private static void quickly(Scene scene, String... texts) {
+    for (String each : texts) {
+      for (int i = 0; i < each.length(); i++) {
+        Node here = scene.getFocusOwner();
+        String sign = each.substring(i, i + 1);
+        Event.fireEvent(
+            here,
+            new KeyEvent(
+                KeyEvent.KEY_TYPED, sign, sign, KeyCode.UNDEFINED, false, false, false, false));
+      }
+      Event.fireEvent(
+          scene.getFocusOwner(),
+          new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.ENTER, false, false, false, false));
+    }
+  }
+
   private static void card(FxRobot robot, String... texts) {
     for (String each : texts) {
       robot.write(each).type(KeyCode.ENTER);
@@ -85,7 +104,8 @@ class TypeInCardsTest {
     robot.clickOn("Type in cards");
     WaitForAsyncUtils.waitForFxEvents();
     assertThat(shell.currentProperty().get()).isEqualTo("typing");
-    card(robot, "104", "102", "g", "140", "n", "103", "4", "wavy", "first");
+    robot.interact(
+        () -> quickly(scene, "104", "102", "g", "140", "n", "103", "4", "wavy", "first"));
     card(robot, "", "", "h", "150", "", "102", "5", "", "second");
     Node here = scene.getFocusOwner();
     assertThat(here).isInstanceOf(TextField.class);
