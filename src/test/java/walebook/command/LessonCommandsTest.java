@@ -67,7 +67,8 @@ class LessonCommandsTest {
       "--cloth",
       "b=grey jersey",
       "--on",
-      "2026-10-12"
+      "2026-10-12",
+      "--sure"
     };
     String[] args = Arrays.copyOf(first, first.length + more.length);
     System.arraycopy(more, 0, args, first.length, more.length);
@@ -88,6 +89,16 @@ class LessonCommandsTest {
         run("lesson", "replan", "--book", book, "--lesson", "1", "--share", "S02=2", "--json");
     assertThat(fewer.json().get("takenBack").asInt()).isGreaterThanOrEqualTo(4);
     assertThat(fewer.json().get("students").get(1).get("pieces")).hasSize(3);
+  }
+
+  @Test
+  void oneClothForTwoIsAskedAboutUnlessOneIsSure() {
+    Ran asked =
+        run(
+            "lesson", "take-up", "seam-that-stretches", "--book", book, "--cloth", "a=Grey",
+            "--cloth", "b=Grey");
+    assertThat(asked.exit()).isNotZero();
+    assertThat(asked.err()).contains("the lesson compares them", "--sure");
   }
 
   @Test
