@@ -95,8 +95,15 @@ class LessonCommandsTest {
   void oneClothForTwoIsAskedAboutUnlessOneIsSure() {
     Ran asked =
         run(
-            "lesson", "take-up", "seam-that-stretches", "--book", book, "--cloth", "a=Grey",
-            "--cloth", "b=Grey");
+            "lesson",
+            "take-up",
+            "seam-that-stretches",
+            "--book",
+            book,
+            "--cloth",
+            "a=Grey",
+            "--cloth",
+            "b=Grey");
     assertThat(asked.exit()).isNotZero();
     assertThat(asked.err()).contains("the lesson compares them", "--sure");
   }

@@ -65,7 +65,9 @@ public final class TakeUpViewModel {
     Stream<String> slots = pack.plan().cloths().stream().map(each -> CLOTH + each.slot());
     fields =
         new FormFields(
-            this::lookForReadings, Stream.concat(Stream.of(ON, SHARE, LEAVE_OUT, WITHOUT, SEED), slots).toArray(String[]::new));
+            this::lookForReadings,
+            Stream.concat(Stream.of(ON, SHARE, LEAVE_OUT, WITHOUT, SEED), slots)
+                .toArray(String[]::new));
     fields.put(Map.of(ON, LocalDate.now(clock).toString()));
   }
 
@@ -145,13 +147,11 @@ public final class TakeUpViewModel {
     }
     String seedText = fields.text(SEED).strip();
     if (!seedText.matches("(-?[0-9]{1,18})?")) {
-      fields.show(
-          List.of(Problem.refuse("number.not-whole", Place.field(SEED), seedText, "2026")));
+      fields.show(List.of(Problem.refuse("number.not-whole", Place.field(SEED), seedText, "2026")));
       return;
     }
     long seed = seedText.isEmpty() ? session.chance().nextLong() : Long.parseLong(seedText);
-    ReadLimits.Typed limits =
-        new ReadLimits.Typed(lines(LEAVE_OUT), lines(WITHOUT), lines(SHARE));
+    ReadLimits.Typed limits = new ReadLimits.Typed(lines(LEAVE_OUT), lines(WITHOUT), lines(SHARE));
     boolean sure = fields.isConfirmed();
     session.run(
         progress -> act.takeUp(pack, of.id(), day, cloths, limits, seed, sure),

@@ -271,7 +271,12 @@ public final class TypeInViewModel {
     } else if (left == 0) {
       say(session.words().say("desk.typing.saved", good));
     } else {
-      say(session.words().say("desk.typing.saved-some", good, left));
+      String some = session.words().say("desk.typing.saved-some", good, left);
+      boolean unlikely =
+          grid.rows().stream()
+              .flatMap(row -> row.problems().stream())
+              .anyMatch(each -> !each.refuses());
+      say(unlikely ? some + " " + session.words().say("desk.typing.unlikely") : some);
     }
   }
 
