@@ -120,6 +120,12 @@ class LessonCommandsTest {
   }
 
   @Test
+  void aKitWithoutPricesSaysItsSparesAndNoSum() {
+    Ran kit = run("kit", "list", "seam-that-stretches", "--students", "12");
+    assertThat(kit.out()).contains("Spares are included", "10 %").doesNotContain("Together");
+  }
+
+  @Test
   void aKitIsListedWithItsPictures() throws IOException {
     Ran kit =
         run(
