@@ -98,7 +98,7 @@ final class KitJobs {
         .println(
             typed.has("json")
                 ? Json.write(ShowKit.json(kit, terminal.words()))
-                : ShowKit.text(kit, terminal.words()));
+                : ShowKit.text(kit, asked.spare(), terminal.words()));
     return Exit.DONE;
   }
 

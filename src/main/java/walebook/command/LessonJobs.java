@@ -35,6 +35,7 @@ final class LessonJobs {
                 "command.lesson.take-up",
                 AtBook.open(LessonJobs::takeUp),
                 with(
+                    Job.SURE,
                     Option.of("on", "DATE", "command.option.on"),
                     Option.many("cloth", "SLOT=NAME", "command.option.cloth-of-slot")))
             .operand("PACK", "command.operand.pack"),
@@ -92,7 +93,13 @@ final class LessonJobs {
         Refused.unless(
             new TakeUpLesson(book, terminal.clock())
                 .takeUp(
-                    pack, in.id(), day, cloths(typed, book), limits(typed), seed(typed, terminal)));
+                    pack,
+                    in.id(),
+                    day,
+                    cloths(typed, book),
+                    limits(typed),
+                    seed(typed, terminal),
+                    typed.has("sure")));
     return show(typed, terminal, book, lesson, 0, 0);
   }
 

@@ -48,7 +48,7 @@ record HandOutCut(
     String flat = text.strip().replaceAll("\\s+", " ");
     StringBuilder kept = new StringBuilder();
     int taken = 0;
-    for (String sentence : flat.split("(?<=[.!?:])\\s+(?=\\p{Lu})", -1)) {
+    for (String sentence : flat.split("(?<=[.!?])\\s+(?=\\p{Lu})", -1)) {
       if (taken == sentences) {
         break;
       }

@@ -3,6 +3,7 @@ package walebook.paper;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.jspecify.annotations.Nullable;
 import walebook.lesson.Block;
@@ -101,9 +102,17 @@ final class HandOutPage {
   /** The first paragraph's beginning, and what is numbered. */
   private void step(Flow flow, LessonText.Step step) throws IOException {
     boolean said = cut.sentences() == 0;
-    for (Block block : step.blocks()) {
-      if (block instanceof Block.Paragraph paragraph && !said) {
-        flow.text(cut.beginning(Run.plain(paragraph.runs())), body);
+    List<Block> blocks = step.blocks();
+    for (Block block : blocks) {
+      if (block instanceof Block.Paragraph && !said) {
+        int at = blocks.indexOf(block);
+        boolean numbered =
+            at + 1 < blocks.size()
+                && blocks.get(at + 1) instanceof Block.Items next
+                && next.numbered();
+        // The points of a numbered list stand below it anyway.
+        List<Block> lead = blocks.subList(at, numbered ? at + 1 : blocks.size());
+        flow.text(cut.beginning(plain(lead)), body);
         said = true;
       } else if (block instanceof Block.Items list && list.numbered() && cut.sentences() > 0) {
         int number = list.start();
@@ -118,13 +127,31 @@ final class HandOutPage {
     return number <= 26 ? (char) ('a' + number - 1) + ")" : number + ")";
   }
 
+  /** The first paragraph; one that ends in a colon takes the list it announces along. */
   private static String plain(List<Block> blocks) {
+    String lead = "";
     for (Block block : blocks) {
+      if (!lead.isEmpty()) {
+        return block instanceof Block.Items list ? lead + " " + points(list) : closed(lead);
+      }
       if (block instanceof Block.Paragraph paragraph) {
-        return Run.plain(paragraph.runs());
+        lead = Run.plain(paragraph.runs()).strip();
+        if (!lead.endsWith(":")) {
+          return lead;
+        }
       }
     }
-    return "";
+    return closed(lead);
+  }
+
+  private static String points(Block.Items list) {
+    return list.items().stream()
+        .map(each -> plain(each).strip().replaceAll("[.;,]$", ""))
+        .collect(Collectors.joining("; ", "", "."));
+  }
+
+  private static String closed(String lead) {
+    return lead.endsWith(":") ? lead.substring(0, lead.length() - 1) + "." : lead;
   }
 
   /** All pictures in a row of one height, each under the number of its step. */
@@ -225,9 +252,9 @@ final class HandOutPage {
         lines.add(words.say("paper.hand-out.factor", factor.says(), levels));
       }
     }
-    lines.add(plan.tiers().core().says());
-    lines.add(plan.tiers().standard().says());
-    lines.add(plan.tiers().own().says());
+    lines.add(words.say("paper.hand-out.tier-core", plan.tiers().core().says()));
+    lines.add(words.say("paper.hand-out.tier-standard", plan.tiers().standard().says()));
+    lines.add(words.say("paper.hand-out.tier-own", plan.tiers().own().says()));
     return lines;
   }
 

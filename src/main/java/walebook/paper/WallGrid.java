@@ -22,9 +22,10 @@ public record WallGrid(String title, List<Row> rows) {
    *
    * @param code as spoken
    * @param what its settings, short
+   * @param cloth its name, where the cloths differ; else empty
    * @param control the piece that everybody sews
    */
-  public record Cell(String code, String what, boolean control) {}
+  public record Cell(String code, String what, String cloth, boolean control) {}
 
   public WallGrid {
     rows = List.copyOf(rows);

@@ -10,6 +10,7 @@ final class WallGridPages {
   private static final double LEAST_CELL = 18;
   private static final double MOST_CELL = 60;
   private static final double LEAST_ROW = 12.5;
+  private static final double CLOTH_ROW = 3;
   private static final double MOST_ROW = 20;
 
   private final Sheets sheets;
@@ -54,7 +55,7 @@ final class WallGridPages {
       return;
     }
     double bottom = sheets.heightMm() - Flow.MARGIN - 4;
-    double high = Math.max(LEAST_ROW, Math.min(MOST_ROW, (bottom - y) / grid.rows().size()));
+    double high = Math.max(least(), Math.min(MOST_ROW, (bottom - y) / grid.rows().size()));
     for (WallGrid.Row row : grid.rows()) {
       if (y + high > bottom + 0.01) {
         ink = sheets.page();
@@ -62,6 +63,15 @@ final class WallGridPages {
       }
       row(row, from, high);
     }
+  }
+
+  /** A line for the cloth takes nothing from the room for the pen. */
+  private double least() {
+    boolean cloths =
+        grid.rows().stream()
+            .flatMap(row -> row.cells().stream())
+            .anyMatch(each -> !each.cloth().isEmpty());
+    return cloths ? LEAST_ROW + CLOTH_ROW : LEAST_ROW;
   }
 
   private void head(int from) throws IOException {
@@ -117,6 +127,9 @@ final class WallGridPages {
     for (String line : lines) {
       ink.text(x + 0.8, base, line, type);
       base += type.leadingMm() * 0.95;
+    }
+    if (!piece.cloth().isEmpty()) {
+      ink.text(x + 0.8, base, Wrap.cut(ink, piece.cloth(), type, cell - 1.4), type);
     }
   }
 }

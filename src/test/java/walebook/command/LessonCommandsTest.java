@@ -67,7 +67,8 @@ class LessonCommandsTest {
       "--cloth",
       "b=grey jersey",
       "--on",
-      "2026-10-12"
+      "2026-10-12",
+      "--sure"
     };
     String[] args = Arrays.copyOf(first, first.length + more.length);
     System.arraycopy(more, 0, args, first.length, more.length);
@@ -91,6 +92,23 @@ class LessonCommandsTest {
   }
 
   @Test
+  void oneClothForTwoIsAskedAboutUnlessOneIsSure() {
+    Ran asked =
+        run(
+            "lesson",
+            "take-up",
+            "seam-that-stretches",
+            "--book",
+            book,
+            "--cloth",
+            "a=Grey",
+            "--cloth",
+            "b=Grey");
+    assertThat(asked.exit()).isNotZero();
+    assertThat(asked.err()).contains("the lesson compares them", "--sure");
+  }
+
+  @Test
   void mistakesAreNamed() {
     assertThat(takeUp("--share", "13").err()).contains("13 combinations");
     assertThat(takeUp("--leave-out", "depth=3").err()).contains("depth=3", "width=1");
@@ -99,6 +117,12 @@ class LessonCommandsTest {
     assertThat(run("lesson", "take-up", "no-such-pack", "--book", book).err())
         .contains("no-such-pack", "seam-that-stretches");
     assertThat(run("lesson", "replan", "--book", book, "--lesson", "4").exit()).isEqualTo(1);
+  }
+
+  @Test
+  void aKitWithoutPricesSaysItsSparesAndNoSum() {
+    Ran kit = run("kit", "list", "seam-that-stretches", "--students", "12");
+    assertThat(kit.out()).contains("Spares are included", "10 %").doesNotContain("Together");
   }
 
   @Test

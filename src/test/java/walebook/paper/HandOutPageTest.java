@@ -51,6 +51,33 @@ class HandOutPageTest {
     }
   }
 
+  @ParameterizedTest
+  @MethodSource("packs")
+  void noLineAnnouncesWhatWasLeftOut(PackSource source) throws IOException {
+    try (ReadPdf pdf = Slips.pdf(pages -> pages.handOut(PaperSize.A4, read(source)))) {
+      String text = pdf.text();
+      if (!text.contains("Shortened to fit")) {
+        assertThat(text).contains("Core: ", "Standard: ", "Own work: ");
+      }
+      // A colon at the end of a text is followed by the next point's letter or number.
+      assertThat(text).doesNotContainPattern(":\\s*([b-z]\\)|[0-9]+\\. |•)");
+    }
+  }
+
+  @Test
+  void aBoxOfTheWallGridNamesItsCloth() throws IOException {
+    WallGrid grid =
+        new WallGrid(
+            "Seams",
+            List.of(
+                new WallGrid.Row(
+                    "Ada Pier",
+                    List.of(new WallGrid.Cell("AB C", "zigzag", "Grey jersey", false)))));
+    try (ReadPdf pdf = Slips.pdf(pages -> pages.wallGrid(PaperSize.A4, grid))) {
+      assertThat(pdf.text()).contains("Grey jersey");
+    }
+  }
+
   private static String flat(String text) {
     return text.strip().replaceAll("\\s+", " ");
   }

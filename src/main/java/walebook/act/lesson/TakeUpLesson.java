@@ -3,6 +3,7 @@ package walebook.act.lesson;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -14,6 +15,7 @@ import walebook.lesson.PieceToSew;
 import walebook.lesson.PiecesPlan;
 import walebook.lesson.Plan;
 import walebook.lesson.PlanPieces;
+import walebook.lesson.SettingKey;
 import walebook.problem.Answer;
 import walebook.problem.Place;
 import walebook.problem.Problem;
@@ -35,7 +37,7 @@ public final class TakeUpLesson {
   }
 
   /**
-   * Takes up a pack.
+   * Takes up a pack, for one who is sure of the cloths.
    *
    * @param clothOfSlot the room's cloth for each cloth of the plan; all slots of a plan of pieces
    *     are needed
@@ -54,6 +56,28 @@ public final class TakeUpLesson {
       Map<String, UUID> clothOfSlot,
       ReadLimits.Typed typed,
       long seed) {
+    return takeUp(pack, classId, on, clothOfSlot, typed, seed, true);
+  }
+
+  /**
+   * The same.
+   *
+   * @param sure takes one cloth for two that the plan compares without asking
+   */
+  public Answer<Lesson> takeUp(
+      LessonPack pack,
+      UUID classId,
+      LocalDate on,
+      Map<String, UUID> clothOfSlot,
+      ReadLimits.Typed typed,
+      long seed,
+      boolean sure) {
+    if (!sure && pack.plan() instanceof PiecesPlan plan) {
+      List<Problem> same = sameCloth(plan, clothOfSlot);
+      if (!same.isEmpty()) {
+        return Answer.bad(same);
+      }
+    }
     List<Student> students = book.enrolments().studentsOf(classId);
     return ReadLimits.of(typed, pack.plan(), students)
         .flatMap(limits -> takeUp(pack, classId, on, clothOfSlot, limits, students, seed));
@@ -96,6 +120,26 @@ public final class TakeUpLesson {
             : null;
     List<PieceToSew> pieces = ask == null ? List.of() : PlanPieces.plan(ask);
     return Answer.good(book.inOneStep(() -> save(pack, classId, on, pieces, seed)));
+  }
+
+  /** A cloth compared with itself tells nothing: most likely a slip in the picking. */
+  private static List<Problem> sameCloth(PiecesPlan plan, Map<String, UUID> clothOfSlot) {
+    List<Problem> problems = new ArrayList<>();
+    for (PiecesPlan.Factor factor : plan.factors()) {
+      if (factor.key() != SettingKey.CLOTH) {
+        continue;
+      }
+      Map<UUID, String> seen = new HashMap<>();
+      for (String slot : factor.levels()) {
+        UUID cloth = clothOfSlot.get(slot);
+        String before = cloth == null ? null : seen.putIfAbsent(cloth, slot);
+        if (before != null) {
+          problems.add(
+              Problem.ask("lesson.cloths-same", Place.field("cloth-" + slot), before, slot));
+        }
+      }
+    }
+    return problems;
   }
 
   private Lesson save(

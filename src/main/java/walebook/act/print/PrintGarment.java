@@ -18,6 +18,7 @@ import walebook.garment.GarmentAnswers;
 import walebook.garment.GarmentQuestion;
 import walebook.garment.Girth;
 import walebook.garment.Link;
+import walebook.garment.LinkKind;
 import walebook.paper.GarmentPaper;
 import walebook.paper.PaperSize;
 import walebook.problem.Answer;
@@ -153,6 +154,10 @@ public final class PrintGarment {
   private String weakest(Link link) {
     String name = words.say(link.kind().sayKey());
     String percent = Show.percent(link.percent());
+    if (link.kind() == LinkKind.CLOTH) {
+      return words.say(
+          "act.print.garment.weakest", words.say("act.print.garment.measured", name, percent));
+    }
     String evidence =
         switch (link.basis()) {
           case GAVE ->

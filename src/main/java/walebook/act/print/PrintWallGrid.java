@@ -29,6 +29,13 @@ public final class PrintWallGrid {
 
   private WallGrid grid(PrintScope scope) {
     GatherPieces gather = new GatherPieces(book, scope, words, tables);
+    boolean differ =
+        gather.all().stream()
+                .filter(line -> line.planned() != null)
+                .map(PieceLine::clothId)
+                .distinct()
+                .count()
+            > 1;
     List<WallGrid.Row> rows = new ArrayList<>();
     for (Student student : gather.students()) {
       List<WallGrid.Cell> cells = new ArrayList<>();
@@ -36,7 +43,10 @@ public final class PrintWallGrid {
         if (line.planned() != null) {
           cells.add(
               new WallGrid.Cell(
-                  gather.wording().spoken(line), gather.wording().stitch(line), line.control()));
+                  gather.wording().spoken(line),
+                  gather.wording().stitch(line),
+                  differ ? gather.wording().cloth(line) : "",
+                  line.control()));
         }
       }
       rows.add(new WallGrid.Row(gather.called().of(student.id()), cells));

@@ -166,6 +166,7 @@ public final class LessonsView extends BorderPane {
     PlaceFrame frame =
         new PlaceFrame(words, words.say("desk.lessons.plan.title", plan.lesson().title()))
             .lesser(typeIn(plan))
+            .lesser(kitOf(plan))
             .lesser(TeachButton.lesson(model.session(), look, plan.lesson(), planAgain::say))
             .context(asTaught(plan), back())
             .work(new PlanPane(words, plan, model.session().tables()))
@@ -177,6 +178,12 @@ public final class LessonsView extends BorderPane {
     Button again = new Button(words.say("desk.lessons.plan.again"));
     again.setOnAction(pressed -> planAgain.again(plan.lesson()));
     return frame.lesser(again);
+  }
+
+  private Button kitOf(ReadLessons.ClassPlan plan) {
+    Button kit = new Button(words.say("desk.lessons.kit"));
+    kit.setOnAction(pressed -> model.kit(plan.lesson()));
+    return kit;
   }
 
   private Button typeIn(ReadLessons.ClassPlan plan) {

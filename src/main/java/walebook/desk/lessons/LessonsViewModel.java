@@ -11,9 +11,11 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.jspecify.annotations.Nullable;
 import walebook.act.lesson.ReadLessons;
+import walebook.act.lesson.ReadTaught;
 import walebook.desk.common.Session;
 import walebook.desk.common.Wish;
 import walebook.lesson.LessonPack;
+import walebook.lesson.ReadPack;
 import walebook.record.Cloth;
 import walebook.record.Lesson;
 import walebook.record.SchoolClass;
@@ -23,6 +25,7 @@ public final class LessonsViewModel {
   static final String PLACE = "lessons";
 
   private final Session session;
+  private boolean kitOfPlan;
   private final ReadLessons read;
   private final ObservableList<LessonPack> packs = FXCollections.observableArrayList();
   private final ObservableList<ReadLessons.Taken> taken = FXCollections.observableArrayList();
@@ -119,8 +122,22 @@ public final class LessonsViewModel {
   /** Begins to work out the kit of the pack that is read. */
   public void kit() {
     if (pack.get() != null) {
+      kitOfPlan = false;
       part.set(Part.KIT);
     }
+  }
+
+  /** Begins to work out the kit of the pack as a lesson took it up. */
+  void kit(Lesson lesson) {
+    session.run(
+        progress -> new ReadTaught(session.book(), new ReadPack()).pack(lesson.packId()),
+        found -> {
+          if (found.isGood()) {
+            pack.set(found.value());
+            kitOfPlan = true;
+            part.set(Part.KIT);
+          }
+        });
   }
 
   /** Shows a lesson's plan. */
@@ -136,6 +153,10 @@ public final class LessonsViewModel {
 
   /** Back to what was shown before. */
   public void back() {
+    if (part.get() == Part.KIT && kitOfPlan) {
+      part.set(Part.PLAN);
+      return;
+    }
     boolean inner = part.get() == Part.TAKE_UP || part.get() == Part.KIT;
     part.set(inner ? Part.READ : Part.LIST);
   }

@@ -3,19 +3,26 @@ package walebook.desk.lessons;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import javafx.scene.control.TableCell;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableView;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
+import javafx.util.Callback;
+import org.jspecify.annotations.Nullable;
 import walebook.act.lesson.ReadLessons;
 import walebook.desk.common.ColumnTable;
 import walebook.desk.common.Texts;
 import walebook.lesson.PlanFairness;
 import walebook.quantity.Show;
+import walebook.record.PieceAsked;
 import walebook.record.PieceCode;
 import walebook.record.PlannedPiece;
 import walebook.seam.StitchType;
 import walebook.tables.SharedTables;
 import walebook.words.Words;
 
-/** Who is to sew what: a student a row, a piece a column. */
+/** Who is to sew what: a piece a row. */
 final class PlanPane extends VBox {
   private static final int ROWS = 24;
 
@@ -32,15 +39,17 @@ final class PlanPane extends VBox {
       getChildren().setAll(Texts.text(words.say("desk.lessons.plan.none")));
       return;
     }
-    ColumnTable<ReadLessons.Part> table = new ColumnTable<>();
+    ColumnTable<Row> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.lessons.plan.title", plan.lesson().title()));
-    table.words(words.say("desk.lessons.col.student"), 12, ReadLessons.Part::name);
-    int most = plan.parts().stream().mapToInt(each -> each.pieces().size()).max().orElse(0);
-    for (int i = 0; i < most; i++) {
-      int nth = i;
-      table.words(words.say("desk.lessons.col.piece", nth + 1), 29, part -> cell(part, nth));
-    }
-    table.getItems().setAll(plan.parts());
+    // The columns share the room there is: nothing is ever off to the side.
+    table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_ALL_COLUMNS);
+    table.words(words.say("desk.lessons.col.student"), 8, Row::student).setCellFactory(wraps());
+    table.words(words.say("desk.lessons.col.nth"), 3, row -> String.valueOf(row.nth()));
+    table.words(words.say("desk.lessons.col.code"), 6, row -> PieceCode.spoken(row.piece().code()));
+    table.words(words.say("desk.lessons.col.cloth"), 9, this::cloth).setCellFactory(wraps());
+    table.words(words.say("desk.lessons.col.settings"), 12, this::settings).setCellFactory(wraps());
+    table.words(words.say("desk.lessons.col.done"), 4, this::done);
+    table.getItems().setAll(rows(plan));
     table.asHighAs(ROWS);
     getChildren().setAll(Texts.caption(words.say("desk.lessons.plan.note")), table);
     PlanFairness fairness = plan.fairness();
@@ -50,37 +59,71 @@ final class PlanPane extends VBox {
     }
   }
 
-  private String cell(ReadLessons.Part part, int nth) {
-    if (nth >= part.pieces().size()) {
-      return "";
+  /** A piece in somebody's hands; {@code nth} counts from 1. */
+  record Row(String student, int nth, PlannedPiece piece) {}
+
+  static List<Row> rows(ReadLessons.ClassPlan plan) {
+    List<Row> rows = new ArrayList<>();
+    for (ReadLessons.Part part : plan.parts()) {
+      int nth = 0;
+      for (PlannedPiece piece : part.pieces()) {
+        rows.add(new Row(part.name(), ++nth, piece));
+      }
     }
-    PlannedPiece piece = part.pieces().get(nth);
+    return rows;
+  }
+
+  /** Long words go on below instead of being cut. */
+  private static Callback<TableColumn<Row, String>, TableCell<Row, String>> wraps() {
+    return column ->
+        new TableCell<>() {
+          private final Text text = new Text();
+
+          {
+            text.getStyleClass().add("cell-text");
+            text.fillProperty().bind(textFillProperty());
+            text.fontProperty().bind(fontProperty());
+            text.wrappingWidthProperty().bind(column.widthProperty().subtract(24));
+          }
+
+          @Override
+          protected void updateItem(@Nullable String item, boolean empty) {
+            super.updateItem(item, empty);
+            text.setText(item == null ? "" : item);
+            setGraphic(empty ? null : text);
+          }
+        };
+  }
+
+  private String cloth(Row row) {
+    UUID cloth = row.piece().clothId();
+    return cloth == null ? "" : plan.names().of(cloth);
+  }
+
+  private String done(Row row) {
+    return plan.done().contains(row.piece().id()) ? words.say("desk.lessons.plan.done") : "";
+  }
+
+  private String settings(Row row) {
+    PieceAsked asked = row.piece().asked();
     List<String> says = new ArrayList<>();
-    says.add(stitch(piece.asked().stitchType()));
-    Double width = piece.asked().dialWidth();
-    Double length = piece.asked().dialLength();
-    if (width != null) {
+    StitchType type = type(asked.stitchType());
+    says.add(type == null ? asked.stitchType() : type.name());
+    Double width = asked.dialWidth();
+    Double length = asked.dialLength();
+    if (width != null && (type == null || type.hasWidth())) {
       says.add(words.say("desk.lessons.plan.width", Show.upTo(width, 2)));
     }
     if (length != null) {
       says.add(words.say("desk.lessons.plan.length", Show.upTo(length, 2)));
     }
-    UUID cloth = piece.clothId();
-    if (cloth != null) {
-      says.add(plan.names().of(cloth));
-    }
-    boolean done = plan.done().contains(piece.id());
-    return words.say(
-        done ? "desk.lessons.plan.done" : "desk.lessons.plan.open",
-        PieceCode.spoken(piece.code()),
-        String.join(" · ", says));
+    return String.join(" · ", says);
   }
 
-  private String stitch(String key) {
+  private @Nullable StitchType type(String key) {
     return tables.stitchTypes().stream()
         .filter(each -> each.key().equals(key))
-        .map(StitchType::name)
         .findFirst()
-        .orElse(key);
+        .orElse(null);
   }
 }

@@ -5,9 +5,12 @@ import java.util.List;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import walebook.desk.common.FieldGroup;
+import walebook.desk.common.Fold;
+import walebook.desk.common.LinesField;
 import walebook.desk.common.PickedField;
 import walebook.desk.common.Texts;
 import walebook.desk.common.TypedField;
+import walebook.lesson.PiecesPlan;
 import walebook.lesson.Plan;
 import walebook.record.Cloth;
 import walebook.words.Words;
@@ -54,6 +57,65 @@ final class TakeUpPane extends VBox {
       which.below(unmeasured);
       getChildren().add(which);
     }
+    if (plan instanceof PiecesPlan) {
+      getChildren().add(more(words, model));
+    }
+  }
+
+  private static Fold more(Words words, TakeUpViewModel model) {
+    FieldGroup group =
+        new FieldGroup(words.say("desk.lessons.take-up.how-many"))
+            .add(
+                lines(words, model, "desk.lessons.take-up.share", "S03=2", TakeUpViewModel.SHARE),
+                20)
+            .add(
+                lines(
+                    words,
+                    model,
+                    "desk.lessons.take-up.leave-out",
+                    "width=3",
+                    TakeUpViewModel.LEAVE_OUT),
+                20)
+            .add(
+                lines(
+                    words,
+                    model,
+                    "desk.lessons.take-up.without",
+                    "overlocker",
+                    TakeUpViewModel.WITHOUT),
+                20)
+            .add(
+                new TypedField(
+                    words,
+                    words.say("desk.lessons.take-up.seed"),
+                    "2026",
+                    model.more(TakeUpViewModel.SEED)),
+                11)
+            .below(Texts.caption(words.say("desk.lessons.take-up.more-says")));
+    Fold fold = new Fold(words.say("desk.lessons.take-up.more"), group);
+    // A mistake in a folded field would be refused without a word.
+    for (String each :
+        List.of(
+            TakeUpViewModel.SHARE,
+            TakeUpViewModel.LEAVE_OUT,
+            TakeUpViewModel.WITHOUT,
+            TakeUpViewModel.SEED)) {
+      model
+          .more(each)
+          .problem()
+          .addListener(
+              (from, old, now) -> {
+                if (now != null) {
+                  fold.openProperty().set(true);
+                }
+              });
+    }
+    return fold;
+  }
+
+  private static LinesField lines(
+      Words words, TakeUpViewModel model, String label, String prompt, String field) {
+    return new LinesField(words, words.say(label), prompt, 2, model.more(field));
   }
 
   private static String name(List<Cloth> cloths, String key) {

@@ -14,6 +14,7 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import walebook.act.lesson.ReadLimits;
 import walebook.act.lesson.TakeUpLesson;
 import walebook.desk.common.FormFields;
 import walebook.desk.common.Session;
@@ -30,6 +31,17 @@ import walebook.record.SchoolClass;
 public final class TakeUpViewModel {
   private static final String ON = "lesson-on";
   private static final String CLOTH = "cloth-";
+
+  /** How many combinations each takes on, one a line, as on the command line. */
+  static final String SHARE = "share";
+
+  /** Combinations nobody sews, one a line. */
+  static final String LEAVE_OUT = "leave-out";
+
+  /** Machines and cloths that are missing, one a line. */
+  static final String WITHOUT = "without";
+
+  static final String SEED = "seed";
 
   private final Session session;
   private final LessonPack pack;
@@ -53,7 +65,9 @@ public final class TakeUpViewModel {
     Stream<String> slots = pack.plan().cloths().stream().map(each -> CLOTH + each.slot());
     fields =
         new FormFields(
-            this::lookForReadings, Stream.concat(Stream.of(ON), slots).toArray(String[]::new));
+            this::lookForReadings,
+            Stream.concat(Stream.of(ON, SHARE, LEAVE_OUT, WITHOUT, SEED), slots)
+                .toArray(String[]::new));
     fields.put(Map.of(ON, LocalDate.now(clock).toString()));
   }
 
@@ -96,6 +110,15 @@ public final class TakeUpViewModel {
     return fields.field(ON);
   }
 
+  /** A field of what is seldom wanted, by its name. */
+  public FormFields.Field more(String name) {
+    return fields.field(name);
+  }
+
+  private List<String> lines(String name) {
+    return fields.text(name).lines().map(String::strip).filter(each -> !each.isEmpty()).toList();
+  }
+
   /** The cloth of the room for one of the plan; its text is the cloth's key. */
   public FormFields.Field cloth(Plan.ClothSlot slot) {
     return fields.field(CLOTH + slot.slot());
@@ -122,9 +145,16 @@ public final class TakeUpViewModel {
         cloths.put(slot.slot(), UUID.fromString(id));
       }
     }
-    long seed = session.chance().nextLong();
+    String seedText = fields.text(SEED).strip();
+    if (!seedText.matches("(-?[0-9]{1,18})?")) {
+      fields.show(List.of(Problem.refuse("number.not-whole", Place.field(SEED), seedText, "2026")));
+      return;
+    }
+    long seed = seedText.isEmpty() ? session.chance().nextLong() : Long.parseLong(seedText);
+    ReadLimits.Typed limits = new ReadLimits.Typed(lines(LEAVE_OUT), lines(WITHOUT), lines(SHARE));
+    boolean sure = fields.isConfirmed();
     session.run(
-        progress -> act.takeUp(pack, of.id(), day, cloths, seed),
+        progress -> act.takeUp(pack, of.id(), day, cloths, limits, seed, sure),
         answer -> {
           fields.show(answer.problems());
           if (answer.isGood()) {

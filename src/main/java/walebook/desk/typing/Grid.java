@@ -188,4 +188,21 @@ final class Grid {
       }
     }
   }
+
+  /** Whether something on a card is only unlikely. */
+  boolean asks() {
+    return rows().stream()
+        .flatMap(row -> row.problems().stream())
+        .anyMatch(each -> !each.refuses());
+  }
+
+  /**
+   * Whose card one stands in.
+   *
+   * @param otherwise while one stands in none
+   */
+  UUID studentHere(UUID otherwise) {
+    GridCursor.Spot at = cursor().atProperty().get();
+    return at == null ? otherwise : rows().get(at.row()).entry(on()).studentId();
+  }
 }

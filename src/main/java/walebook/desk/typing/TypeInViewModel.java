@@ -181,11 +181,7 @@ public final class TypeInViewModel {
     if (now == null || now.room().students().isEmpty()) {
       return;
     }
-    GridCursor.Spot at = grid.cursor().atProperty().get();
-    UUID student =
-        at == null
-            ? now.room().students().get(0).id()
-            : rows().get(at.row()).entry(grid.on()).studentId();
+    UUID student = grid.studentHere(now.room().students().get(0).id());
     free++;
     String key = FREE + free;
     LoadCards load = new LoadCards(session.book(), session.tables());
@@ -277,7 +273,8 @@ public final class TypeInViewModel {
     } else if (left == 0) {
       say(session.words().say("desk.typing.saved", good));
     } else {
-      say(session.words().say("desk.typing.saved-some", good, left));
+      String more = grid.asks() ? " " + session.words().say("desk.typing.unlikely") : "";
+      say(session.words().say("desk.typing.saved-some", good, left) + more);
     }
   }
 

@@ -80,6 +80,26 @@ class TakeUpLessonTest {
     }
   }
 
+  @Test
+  void oneClothForTwoThatAreComparedIsAskedAbout() {
+    try (Classroom room = Classroom.in(folder.resolve("d.walebook"))) {
+      LessonPack pack = pack("seam-that-stretches");
+      Map<String, UUID> same = Map.of("a", room.cloth.id(), "b", room.cloth.id());
+      TakeUpLesson act = new TakeUpLesson(room.book, Classroom.CLOCK);
+      LocalDate on = LocalDate.of(2026, 10, 5);
+      Answer<Lesson> asked =
+          act.takeUp(pack, room.schoolClass.id(), on, same, ReadLimits.Typed.NOTHING, 1, false);
+      assertThat(asked.problems())
+          .singleElement()
+          .matches(each -> each.code().equals("lesson.cloths-same") && !each.refuses());
+      assertThat(room.book.lessons().of(room.schoolClass.id())).isEmpty();
+      assertThat(
+              act.takeUp(pack, room.schoolClass.id(), on, same, ReadLimits.Typed.NOTHING, 1, true)
+                  .isGood())
+          .isTrue();
+    }
+  }
+
   private static Answer<Lesson> takeUp(Classroom room, LessonPack pack) {
     Map<String, UUID> cloths =
         pack.plan().cloths().stream()

@@ -59,6 +59,29 @@ class TakeUpViewModelTest {
   }
 
   @Test
+  void sharesAndWhatIsLeftOutAreTakenAsTyped() {
+    try (Classroom room = Classroom.in(folder.resolve("c.walebook"))) {
+      var pack = Packs.seam();
+      TakeUpViewModel model = new TakeUpViewModel(Sessions.of(room), pack, taken::add);
+      pack.plan()
+          .cloths()
+          .forEach(slot -> model.cloth(slot).text().set(room.cloth.id().toString()));
+      model.more(TakeUpViewModel.SHARE).text().set("99");
+      model.takeUp();
+      model.takeUp();
+      assertThat(Objects.requireNonNull(model.more(TakeUpViewModel.SHARE).problem().get()).code())
+          .isEqualTo("lesson.share-too-large");
+      model.more(TakeUpViewModel.SHARE).text().set("2");
+      model.more(TakeUpViewModel.LEAVE_OUT).text().set("width=3\n");
+      model.more(TakeUpViewModel.SEED).text().set("7");
+      model.takeUp();
+      model.takeUp();
+      var planned = room.book.lessons().planOf(taken.get(0).id());
+      assertThat(planned).hasSize(6).noneMatch(each -> each.cell().contains("width=3"));
+    }
+  }
+
+  @Test
   void eachClothOfThePlanAndAGoodDayAreWanted() {
     try (Classroom room = Classroom.in(folder.resolve("a.walebook"))) {
       var pack =
@@ -78,6 +101,8 @@ class TakeUpViewModelTest {
           .isEqualTo("date.not-a-date");
       assertThat(taken).isEmpty();
       model.on().text().set("2026-10-12");
+      model.takeUp();
+      assertThat(taken).as("one cloth for both is asked about first").isEmpty();
       model.takeUp();
       assertThat(taken).extracting(Lesson::taughtOn).containsExactly(LocalDate.of(2026, 10, 12));
       assertThat(room.book.lessons().planOf(taken.get(0).id())).isNotEmpty();

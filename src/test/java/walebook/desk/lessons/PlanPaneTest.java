@@ -1,0 +1,56 @@
+package walebook.desk.lessons;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.Objects;
+import javafx.scene.Scene;
+import javafx.scene.control.TableView;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxToolkit;
+import walebook.act.lesson.ReadLessons;
+import walebook.act.lesson.TakeUpLesson;
+import walebook.book.Classroom;
+import walebook.lesson.Packs;
+import walebook.tables.SharedTables;
+import walebook.words.Words;
+
+class PlanPaneTest {
+  @TempDir Path folder;
+
+  @Test
+  void everyColumnFitsTheRoomThereIs() throws Exception {
+    try (Classroom room = Classroom.in(folder.resolve("a.walebook"))) {
+      var lesson =
+          new TakeUpLesson(room.book, Classroom.CLOCK)
+              .takeUp(
+                  Packs.seam(),
+                  room.schoolClass.id(),
+                  LocalDate.of(2026, 10, 5),
+                  Map.of("a", room.cloth.id(), "b", room.cloth.id()),
+                  1)
+              .value();
+      var plan = Objects.requireNonNull(new ReadLessons(room.book).plan(lesson.id(), false));
+      Stage stage = FxToolkit.registerPrimaryStage();
+      FxToolkit.setupFixture(
+          () -> {
+            PlanPane pane = new PlanPane(Words.english(), plan, SharedTables.read());
+            stage.setScene(new Scene(pane, 640, 600));
+            stage.show();
+            pane.applyCss();
+            pane.layout();
+            TableView<?> table = (TableView<?>) pane.lookup(".table-view");
+            double wide = table.getColumns().stream().mapToDouble(each -> each.getWidth()).sum();
+            assertThat(table.getColumns()).hasSize(6);
+            assertThat(wide).isLessThanOrEqualTo(640);
+            int pieces = plan.parts().stream().mapToInt(each -> each.pieces().size()).sum();
+            assertThat(table.getItems()).hasSize(pieces);
+            stage.hide();
+          });
+    }
+  }
+}
