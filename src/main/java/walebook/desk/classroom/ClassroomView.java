@@ -21,6 +21,7 @@ public final class ClassroomView extends BorderPane {
   /** The parts of the place. */
   private enum Part {
     COMPARISON,
+    FAIR,
     ALIKE,
     ODD,
     PROGRESS
@@ -31,6 +32,8 @@ public final class ClassroomView extends BorderPane {
   private final PlaceFrame frame;
   private final ComparisonView comparison;
   private final ProgressView progress;
+  private final FairViewModel fair;
+  private final FairView fairView;
   private final AlikeViewModel alike;
   private final OddViewModel odd;
   private final AlikeView alikeView;
@@ -43,6 +46,8 @@ public final class ClassroomView extends BorderPane {
     comparison = new ComparisonView(new ComparisonViewModel(session), look);
     progress = new ProgressView(new ProgressViewModel(session));
     Narrowing narrowing = new Narrowing(session);
+    fair = new FairViewModel(session, narrowing);
+    fairView = new FairView(fair);
     alike = new AlikeViewModel(session, narrowing);
     odd = new OddViewModel(session, narrowing);
     alikeView = new AlikeView(alike);
@@ -69,6 +74,7 @@ public final class ClassroomView extends BorderPane {
 
   private void arrange(Words words) {
     Part now = part.get();
+    fair.shown(now == Part.FAIR);
     alike.shown(now == Part.ALIKE);
     odd.shown(now == Part.ODD);
     Segments<Part> parts =
@@ -79,6 +85,7 @@ public final class ClassroomView extends BorderPane {
   private Node view(Part of) {
     return switch (of) {
       case COMPARISON -> comparison;
+      case FAIR -> fairView;
       case ALIKE -> alikeView;
       case ODD -> oddView;
       case PROGRESS -> progress;
@@ -88,6 +95,7 @@ public final class ClassroomView extends BorderPane {
   private static String name(Part of) {
     return switch (of) {
       case COMPARISON -> "desk.class.comparison";
+      case FAIR -> "desk.class.fair";
       case ALIKE -> "desk.class.alike";
       case ODD -> "desk.class.odd";
       case PROGRESS -> "desk.class.progress";
