@@ -68,7 +68,7 @@ final class AlikeView extends VBox {
   private ColumnTable<AlikeViewModel.Reader> table(AlikeViewModel.Study study) {
     ColumnTable<AlikeViewModel.Reader> table = new ColumnTable<>();
     table.setAccessibleText(study.title());
-    table.words(words.say("desk.class.col.student"), 12, each -> each.person().who());
+    table.words(words.say("desk.class.col.student"), 11, each -> each.person().who());
     table.figures(
         words.say("desk.class.col.readings"),
         6,
@@ -87,25 +87,25 @@ final class AlikeView extends VBox {
     table.drawings(
         words,
         words.say("desk.class.alike.bar"),
-        14,
+        12,
         each -> each.person().member().bias(),
         AlikeViewModel.Reader::bar);
     table.figures(
         words.say("desk.class.alike.h"),
-        4,
+        5,
         each -> order(each.person().member().h()),
         each -> AlikeViewModel.two(each.person().member().h()));
     table.figures(
         words.say("desk.class.alike.k"),
-        4,
+        5,
         each -> order(each.person().member().k()),
         each -> AlikeViewModel.two(each.person().member().k()));
     table.figures(
         words.say("desk.class.alike.critical-k"),
-        6,
+        7.5,
         each -> order(each.person().member().criticalK()),
         each -> AlikeViewModel.two(each.person().member().criticalK()));
-    table.words(words.say("desk.class.alike.standing"), 14, AlikeViewModel.Reader::standing);
+    table.words(words.say("desk.class.alike.standing"), 12, AlikeViewModel.Reader::standing);
     table.getItems().setAll(study.readers());
     table.asHighAs(ROWS);
     return table;

@@ -52,7 +52,7 @@ final class FairTables {
         row -> order(row.middle()),
         row -> bar(row, of, scale));
     if (of.question().outcome().isRate() || of.question().outcome().isOfSeam()) {
-      table.words(words.say("desk.class.col.held"), 9, FairTables::held);
+      table.words(words.say("desk.class.col.held"), 12, FairTables::held);
     }
     table.getItems().setAll(of.rows());
     table.asHighAs(ROWS);
