@@ -36,6 +36,7 @@ class BundleTest {
           "common.choice.",
           "compare.outcome.",
           "compare.value.",
+          "desk.class.odd.field.",
           "problem.field.",
           "command.factor.",
           "command.field.",

@@ -1,7 +1,9 @@
 package walebook.desk.classroom;
 
+import java.util.List;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
@@ -13,12 +15,15 @@ import walebook.desk.look.Look;
 import walebook.record.SchoolClass;
 import walebook.words.Words;
 
-/** The place of the class: comparison and progress. */
+/** The place of the class: comparison, measuring alike, odd readings and progress. */
 public final class ClassroomView extends BorderPane {
 
-  /** The two parts of the place. */
+  /** The parts of the place. */
   private enum Part {
     COMPARISON,
+    FAIR,
+    ALIKE,
+    ODD,
     PROGRESS
   }
 
@@ -27,6 +32,12 @@ public final class ClassroomView extends BorderPane {
   private final PlaceFrame frame;
   private final ComparisonView comparison;
   private final ProgressView progress;
+  private final FairViewModel fair;
+  private final FairView fairView;
+  private final AlikeViewModel alike;
+  private final OddViewModel odd;
+  private final AlikeView alikeView;
+  private final OddView oddView;
 
   /** A view over a session; the look dresses the board that is shown large. */
   public ClassroomView(Session session, Look look) {
@@ -34,6 +45,14 @@ public final class ClassroomView extends BorderPane {
     frame = new PlaceFrame(words, words.say("desk.class.title"));
     comparison = new ComparisonView(new ComparisonViewModel(session), look);
     progress = new ProgressView(new ProgressViewModel(session));
+    Narrowing narrowing = new Narrowing(session);
+    fair = new FairViewModel(session, narrowing);
+    fairView = new FairView(fair);
+    alike = new AlikeViewModel(session, narrowing);
+    odd = new OddViewModel(session, narrowing);
+    alikeView = new AlikeView(alike);
+    oddView = new OddView(odd);
+    odd.noticeProperty().addListener((from, old, now) -> frame.notice().noticeProperty().set(now));
     Label whose = Texts.text("", "soft");
     whose.textProperty().bind(session.schoolClassProperty().map(SchoolClass::name).orElse(""));
     frame.context(whose);
@@ -54,13 +73,32 @@ public final class ClassroomView extends BorderPane {
   }
 
   private void arrange(Words words) {
+    Part now = part.get();
+    fair.shown(now == Part.FAIR);
+    alike.shown(now == Part.ALIKE);
+    odd.shown(now == Part.ODD);
     Segments<Part> parts =
-        new Segments<>(
-            java.util.List.of(Part.values()),
-            part,
-            each ->
-                words.say(
-                    each == Part.COMPARISON ? "desk.class.comparison" : "desk.class.progress"));
-    frame.work(parts, part.get() == Part.COMPARISON ? comparison : progress);
+        new Segments<>(List.of(Part.values()), part, each -> words.say(name(each)));
+    frame.work(parts, view(now));
+  }
+
+  private Node view(Part of) {
+    return switch (of) {
+      case COMPARISON -> comparison;
+      case FAIR -> fairView;
+      case ALIKE -> alikeView;
+      case ODD -> oddView;
+      case PROGRESS -> progress;
+    };
+  }
+
+  private static String name(Part of) {
+    return switch (of) {
+      case COMPARISON -> "desk.class.comparison";
+      case FAIR -> "desk.class.fair";
+      case ALIKE -> "desk.class.alike";
+      case ODD -> "desk.class.odd";
+      case PROGRESS -> "desk.class.progress";
+    };
   }
 }
