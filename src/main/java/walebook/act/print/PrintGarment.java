@@ -18,6 +18,7 @@ import walebook.garment.GarmentAnswers;
 import walebook.garment.GarmentQuestion;
 import walebook.garment.Girth;
 import walebook.garment.Link;
+import walebook.garment.LinkKind;
 import walebook.paper.GarmentPaper;
 import walebook.paper.PaperSize;
 import walebook.problem.Answer;
@@ -46,7 +47,10 @@ public final class PrintGarment {
 
   /** With the band's stretch these tell the girth that it passes over. */
   private static final Set<String> TELLING_BANDS =
-      Set.of("garment.advice.band-over", "garment.advice.band-opening");
+      Set.of(
+          "garment.advice.band-over",
+          "garment.advice.band-opening",
+          "garment.advice.band-near-flat");
 
   /** More would not leave the answers one page. */
   private static final int DRAWINGS = 3;
@@ -153,6 +157,10 @@ public final class PrintGarment {
   private String weakest(Link link) {
     String name = words.say(link.kind().sayKey());
     String percent = Show.percent(link.percent());
+    if (link.kind() == LinkKind.CLOTH && link.isKnown()) {
+      String measured = words.say("act.print.garment.measured", name, percent);
+      return words.say("act.print.garment.weakest", measured);
+    }
     String evidence =
         switch (link.basis()) {
           case GAVE ->
@@ -189,6 +197,7 @@ public final class PrintGarment {
   private List<Drawing> drawings(GarmentQuestion question, boolean withBody) {
     return GarmentPictures.of(question, book.info().lengthUnit()).stream()
         .filter(each -> withBody || each.kind() != GarmentPictures.Kind.RINGS)
+        .filter(each -> question.edgeGain() != 0 || each.kind() != GarmentPictures.Kind.ALLOWANCE)
         .map(GarmentPictures.One::drawing)
         .limit(DRAWINGS)
         .toList();
