@@ -73,6 +73,18 @@ class GarmentAnswersTest {
   }
 
   @Test
+  void whatIsMetByReckoningAloneSaysSo() {
+    ClothStretch cloth = new ClothStretch(SHORT, FAR);
+    GarmentAnswers sewn = of(top(GrainRound.COURSE, cloth, 480, GOOD, null));
+    assertThat(sewn.isReckonedOnly()).isFalse();
+    List<Link> reckoned = List.of(Link.model(LinkKind.SEAM, 70));
+    GarmentAnswers answers = of(top(GrainRound.COURSE, cloth, 480, reckoned, null));
+    assertThat(answers.verdict()).isEqualTo(Verdict.MET);
+    assertThat(answers.isReckonedOnly()).isTrue();
+    assertThat(opening(answers, OpeningEdge.NECKLINE).isReckonedOnly()).isTrue();
+  }
+
+  @Test
   void laidTheWrongWayRoundItSaysTurnAndTurningMendsIt() {
     GarmentQuestion wrong = top(GrainRound.WALE, new ClothStretch(SHORT, FAR), 480, GOOD, null);
     GarmentAnswers answers = of(wrong);

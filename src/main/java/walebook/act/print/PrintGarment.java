@@ -101,6 +101,7 @@ public final class PrintGarment {
         sheet.name(),
         lines(sheet, question),
         answers.verdict(),
+        answers.isReckonedOnly(),
         answers.advice().stream().map(each -> advice(each, keepBack)).toList(),
         answers.checks().stream().map(each -> line(each, keepBack)).toList(),
         drawings(question, !keepBack),
@@ -144,6 +145,7 @@ public final class PrintGarment {
     boolean kept = keepBack && TELLING.contains(check.kind());
     return new GarmentPaper.Line(
         check.verdict(),
+        check.isReckonedOnly(),
         words.say(check.about()),
         kept ? "" : words.say(check.working().says()),
         check.weakest() == null ? "" : weakest(check.weakest()),

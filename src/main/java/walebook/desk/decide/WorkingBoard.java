@@ -73,11 +73,12 @@ final class WorkingBoard extends VBox {
     getChildren().add(Texts.text(line.says(), first ? "board-title" : "board-says"));
     add(line.formula(), "board-formula");
     add(line.numbers(), "board-numbers");
+    // Above the drawing, which may fill the board: how to go on must be seen.
+    getChildren().add(foot());
     Drawing picture = drawing;
     if (first && picture != null) {
       getChildren().add(new PicturePane(words, picture));
     }
-    getChildren().add(foot());
   }
 
   private void add(String says, String style) {
