@@ -24,7 +24,6 @@ import walebook.record.GarmentSheet;
 import walebook.record.Student;
 import walebook.tables.SharedTables;
 import walebook.words.Words;
-import walebook.working.Verdict;
 
 /** Garment sheets: the list, the answers of one, and the same beside another choice. */
 final class GarmentJobs {
@@ -119,11 +118,10 @@ final class GarmentJobs {
       table.row(
           List.of(
               terminal.words().say(each.about()),
-              verdict(each.verdict(), terminal),
+              verdict(each, terminal),
               terminal.words().say(each.working().says())));
     }
-    table.row(
-        List.of(terminal.say("command.garment.whole"), verdict(answers.verdict(), terminal), ""));
+    table.row(List.of(terminal.say("command.garment.whole"), verdict(answers, terminal), ""));
     terminal.out().println(table);
     advice(answers, terminal);
     return Exit.DONE;
@@ -185,18 +183,20 @@ final class GarmentJobs {
     table.row(
         List.of(
             terminal.say("command.garment.whole"),
-            verdict(both.one().verdict(), terminal),
-            verdict(both.other().verdict(), terminal),
+            verdict(both.one(), terminal),
+            verdict(both.other(), terminal),
             ""));
     return table;
   }
 
   private static String verdict(@Nullable Check check, Terminal terminal) {
-    return check == null ? "–" : verdict(check.verdict(), terminal);
+    return check == null
+        ? "–"
+        : terminal.say(VerdictMark.key(check.verdict(), check.isReckonedOnly()));
   }
 
-  private static String verdict(Verdict verdict, Terminal terminal) {
-    return terminal.say(VerdictMark.key(verdict));
+  private static String verdict(GarmentAnswers answers, Terminal terminal) {
+    return terminal.say(VerdictMark.key(answers.verdict(), answers.isReckonedOnly()));
   }
 
   private static ObjectNode json(TwoChoices both, Words words) {

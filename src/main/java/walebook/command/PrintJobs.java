@@ -29,7 +29,6 @@ import walebook.problem.Answer;
 import walebook.problem.Place;
 import walebook.problem.Problem;
 import walebook.quantity.ReadNumber;
-import walebook.record.GarmentSheet;
 import walebook.record.Keyed;
 import walebook.record.Lesson;
 import walebook.record.SchoolClass;
@@ -136,18 +135,7 @@ final class PrintJobs {
   }
 
   private static Exit garment(Typed typed, Terminal terminal, Book book) {
-    String name = typed.text("garment", "").strip().toLowerCase(Locale.ROOT);
-    List<GarmentSheet> found =
-        book.garments().all().stream()
-            .filter(each -> each.name().toLowerCase(Locale.ROOT).equals(name))
-            .toList();
-    if (found.size() != 1) {
-      String known =
-          book.garments().all().stream().map(GarmentSheet::name).collect(Collectors.joining(", "));
-      String code = found.isEmpty() ? "choice.unknown" : "choice.several";
-      throw Refused.field("garment", code, typed.text("garment", ""), known);
-    }
-    UUID id = found.get(0).id();
+    UUID id = Pick.garment(typed, book).id();
     PrintGarment print = new PrintGarment(book, terminal.words(), SharedTables.read());
     return say(typed, terminal, print.print(id, typed.has("girths"), paper(typed), file(typed)));
   }

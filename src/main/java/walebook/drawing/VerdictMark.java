@@ -24,6 +24,15 @@ public record VerdictMark(Verdict verdict) implements Drawing {
     };
   }
 
+  /**
+   * The key of a verdict's word.
+   *
+   * @param reckonedOnly whether what is met rests on reckoning alone
+   */
+  public static String key(Verdict verdict, boolean reckonedOnly) {
+    return reckonedOnly && verdict == Verdict.MET ? "common.verdict.met-reckoned" : key(verdict);
+  }
+
   /** The colour of a verdict, which only ever stands beside its mark and word. */
   public static Role role(Verdict verdict) {
     return switch (verdict) {

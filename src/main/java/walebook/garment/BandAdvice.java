@@ -18,39 +18,67 @@ final class BandAdvice {
 
   static void of(BandChoice band, GarmentRows rows, List<Check> checks, Consumer<Advice> to) {
     BandAdvice advice = new BandAdvice(band, checks);
-    String edge = Message.name(band.edge().sayKey());
-    if (advice.fails(Check.Kind.BAND_OVER)) {
-      to.accept(advice.over(edge));
-    }
-    GrainStretch stretch = band.stretch();
-    if (advice.fails(Check.Kind.BAND) && stretch != null && stretch.percent() > 0) {
-      double limit = ComfortBand.limit(rows.comfort(), Wear.DAY);
-      double most = limit / 100 * sure(stretch);
-      to.accept(
-          change("garment.advice.band-strain", edge, Show.fixed(ceil(1 / (1 + most / 100)), 2)));
-    }
-    if (advice.fails(Check.Kind.BAND_FLAT)) {
-      String flat = Show.fixed(band.plan().flatRatio(band.turn()), 2);
-      to.accept(change("garment.advice.band-longer", edge, flat));
+    boolean over = advice.fails(Check.Kind.BAND_OVER);
+    boolean strain = advice.fails(Check.Kind.BAND);
+    if (over || strain || advice.fails(Check.Kind.BAND_FLAT)) {
+      to.accept(advice.ratio(rows, over, strain));
     }
   }
 
-  /** The least length whose reach is the girth to pass: b = P ÷ (1 + S ÷ 100). */
-  private Advice over(String edge) {
+  /** One advice that all checks of the band agree on, or that there is none. */
+  private Advice ratio(GarmentRows rows, boolean over, boolean strain) {
+    String edge = Message.name(band.edge().sayKey());
+    BandPlan plan = band.plan();
+    double passing = passing();
+    if (over && passing > 1) {
+      return change(
+          "garment.advice.band-opening", edge, Show.mm(Math.ceil(passing * plan.openingMm())));
+    }
+    double flat = plan.flatRatio(band.turn());
+    BandFit lies =
+        rows.bandFits().stream()
+            .filter(fit -> fit.key().equals("lies"))
+            .findFirst()
+            .orElseThrow(() -> new IllegalArgumentException("no row for a band that lies flat"));
+    double comfortable = comfortable(rows);
+    double shortest = Math.max(passing, comfortable);
+    double least = ceil(Math.max(shortest, flat + lies.from()));
+    if (least - flat >= lies.below()) {
+      double most = Math.floor((flat + lies.below()) * 100 - 1e-6) / 100;
+      return change("garment.advice.band-none", edge, Show.fixed(most, 2));
+    }
+    if (over || (strain && passing > comfortable)) {
+      return change(
+          "garment.advice.band-over",
+          edge,
+          Show.mm(plan.lengthMm()),
+          Show.mm(Math.ceil(Math.max(shortest, flat + lies.from()) * plan.openingMm() - 1e-6)),
+          Show.fixed(least, 2));
+    }
+    if (strain) {
+      return change("garment.advice.band-strain", edge, Show.fixed(least, 2));
+    }
+    double near = Math.round(flat * 100) / 100.0;
+    return near >= shortest
+        ? change("garment.advice.band-longer", edge, Show.fixed(near, 2))
+        : change("garment.advice.band-near-flat", edge, Show.fixed(least, 2));
+  }
+
+  /** The least ratio whose reach is the girth to pass, in whole mm: b = P ÷ (1 + S ÷ 100). */
+  private double passing() {
     GrainStretch stretch = band.stretch();
     Double over = band.overMm();
-    double least =
-        stretch == null || over == null ? 0 : Math.ceil(Ease.leastFinished(over, sure(stretch)));
-    BandPlan plan = band.plan();
-    if (least > plan.openingMm()) {
-      return change("garment.advice.band-opening", edge, Show.mm(least));
-    }
-    return change(
-        "garment.advice.band-over",
-        edge,
-        Show.mm(plan.lengthMm()),
-        Show.mm(least),
-        Show.fixed(ceil(least / plan.openingMm()), 2));
+    return stretch == null || over == null
+        ? 0
+        : Math.ceil(Ease.leastFinished(over, sure(stretch))) / band.plan().openingMm();
+  }
+
+  /** The least ratio whose strain keeps to the comfortable share. */
+  private double comfortable(GarmentRows rows) {
+    GrainStretch stretch = band.stretch();
+    return stretch == null
+        ? 0
+        : 1 / (1 + ComfortBand.limit(rows.comfort(), Wear.DAY) / 100 * sure(stretch) / 100);
   }
 
   private static double sure(GrainStretch stretch) {

@@ -70,7 +70,7 @@ final class BandCalculations {
   private static GarmentNeeds shape(GarmentNeeds needs, Given given) {
     return needs
         .girth("opening", given.number("opening"))
-        .between("ratio", given.number("ratio"), 0.3, 1.5)
+        .share("ratio", given.number("ratio"), 0.3, 1.5)
         .positive("band-width", given.number("band-width"), "20 mm");
   }
 

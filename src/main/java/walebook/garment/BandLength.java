@@ -78,7 +78,9 @@ public final class BandLength {
         .verdict(verdict)
         .says(
             Message.of(
-                sentence(verdict),
+                verdict == Verdict.NOT_MET && plan.strain() > stretch.percent()
+                    ? "garment.band.says-beyond"
+                    : sentence(verdict),
                 Show.mm(plan.cutLengthMm()),
                 Show.mm(plan.cutWidthMm()),
                 Show.percent(plan.strain()),

@@ -54,6 +54,14 @@ public record Check(
         kind, about, working, verdict == null ? Verdict.NOT_KNOWN : verdict, null, null, null);
   }
 
+  /** True when it is met, and what it rests on is in part reckoned or stated, not sewn. */
+  public boolean isReckonedOnly() {
+    return verdict == Verdict.MET
+        && question != null
+        && question.need() > 0
+        && question.links().stream().anyMatch(link -> link.basis() == Link.Basis.MODEL);
+  }
+
   /** True when the cloth in its direction is what fails. */
   boolean clothFails() {
     if (question != null) {

@@ -98,12 +98,14 @@ final class GarmentAdvice {
     Link weakest = check.weakest();
     if (check.verdict() == Verdict.NOT_MET && weakest != null) {
       double sure = weakest.percent() - 2 * weakest.uncertainty();
-      add(
-          Advice.Action.WIDEN_OPENING,
-          "garment.advice.widen",
-          edge,
-          Show.mm(opening.openingMm()),
-          Show.mm(Math.ceil(opening.leastOpening(sure))));
+      if (!isMendedByTurning(check)) {
+        add(
+            Advice.Action.WIDEN_OPENING,
+            "garment.advice.widen",
+            edge,
+            Show.mm(opening.openingMm()),
+            Show.mm(Math.ceil(opening.leastOpening(sure))));
+      }
       otherLink(weakest.kind(), edge, Show.percent(opening.need()));
     }
     if (check.verdict() == Verdict.TOO_CLOSE) {
@@ -114,6 +116,13 @@ final class GarmentAdvice {
         sew(link.kind(), plan.edge(), opening.need());
       }
     }
+  }
+
+  private boolean isMendedByTurning(Check check) {
+    return all.stream().anyMatch(each -> each.action() == Advice.Action.TURN_PIECES)
+        && GarmentChecks.of(question.turned(), rows).stream()
+            .anyMatch(
+                each -> each.about().equals(check.about()) && each.verdict() != Verdict.NOT_MET);
   }
 
   private void otherLink(LinkKind kind, String edge, String need) {

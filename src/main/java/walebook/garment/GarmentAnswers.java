@@ -66,6 +66,11 @@ public record GarmentAnswers(
     return all.stream().map(GarmentCaution::caution).toList();
   }
 
+  /** True when all is met, and some of it is reckoned only. */
+  public boolean isReckonedOnly() {
+    return verdict() == Verdict.MET && checks.stream().anyMatch(Check::isReckonedOnly);
+  }
+
   /** The worst of them: not met, then not known yet, then too close to call, then met. */
   public Verdict verdict() {
     for (Verdict worst : List.of(Verdict.NOT_MET, Verdict.NOT_KNOWN, Verdict.TOO_CLOSE)) {

@@ -3,9 +3,12 @@ package walebook.garment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import walebook.problem.Answer;
+import walebook.quantity.Show;
 import walebook.working.Message;
 import walebook.working.Source;
+import walebook.working.Step;
 import walebook.working.Verdict;
 import walebook.working.Working;
 
@@ -73,6 +76,7 @@ final class GarmentChecks {
                         Objects.requireNonNull(plan.sewnMm(question.edgeGain())),
                         question.need(),
                         question.cloth(),
+                        question.round(),
                         question.wear(),
                         rows.comfort())));
   }
@@ -159,11 +163,35 @@ final class GarmentChecks {
         new Check(
             Check.Kind.OPENING,
             about,
-            answer.working(),
+            sewn(answer.working(), plan.openingMm(), opening),
             answer.verdict(),
             plan,
             asked,
             answer.weakest()));
+  }
+
+  /** The working, begun with what the allowance makes of the opening. */
+  private static Working sewn(Working working, @Nullable Double drawnMm, double sewnMm) {
+    if (drawnMm == null || drawnMm == sewnMm) {
+      return working;
+    }
+    List<Step> steps = new ArrayList<>();
+    steps.add(
+        new Step(
+            Message.of("garment.opening.step-sewn"),
+            "O: as drawn → as sewn",
+            Show.mm(drawnMm) + " → " + Show.mm(sewnMm)));
+    steps.addAll(working.steps());
+    return new Working(
+        working.name(),
+        working.title(),
+        working.result(),
+        working.verdict(),
+        working.says(),
+        steps,
+        working.assumptions(),
+        working.cautions(),
+        working.sources());
   }
 
   private List<Link> links(OpeningPlan plan) {

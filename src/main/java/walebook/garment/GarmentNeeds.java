@@ -35,6 +35,16 @@ final class GarmentNeeds {
     return check(value >= from && value <= to, "number.out-of-range", field, value, wanted);
   }
 
+  /** As between; a number that looks like per cent is asked about as such. */
+  GarmentNeeds share(String field, double value, double from, double to) {
+    if (value >= 100 * from && value <= 100 * to) {
+      String meant = "%s (%s)".formatted(Show.upTo(value / 100, 4), Show.percent(value));
+      found.add(Problem.refuse("ratio.percent", Place.field(field), Show.upTo(value, 3), meant));
+      return this;
+    }
+    return between(field, value, from, to);
+  }
+
   /** Something else that is wrong or to be asked about. */
   GarmentNeeds also(boolean wrong, Problem problem) {
     if (wrong) {

@@ -13,16 +13,18 @@ final class OpeningSentence {
   static Message of(OpeningQuestion question, Verdict verdict, @Nullable Link weakest) {
     String need = Show.percent(question.need());
     if (verdict == Verdict.NOT_KNOWN || weakest == null) {
-      return notKnown(question.links(), need, question.need());
+      return notKnown(question, need);
     }
     String reach = Show.percent(weakest.percent());
+    String demand = Show.percent(question.demand());
+    String margin = Show.upTo(question.marginPoints(), 1);
     return switch (weakest.kind()) {
-      case CLOTH -> Message.of(pick(verdict, CLOTH), need, reach);
-      case SEAM -> Message.of(pick(verdict, SEAM), need, reach);
-      case HEM -> Message.of(pick(verdict, HEM), need, reach);
-      case INTERFACING -> Message.of(pick(verdict, INTERFACING), need, reach);
-      case BAND -> Message.of(pick(verdict, BAND), need, reach);
-      case ELASTIC -> Message.of(pick(verdict, ELASTIC), need, reach);
+      case CLOTH -> Message.of(pick(verdict, CLOTH), need, reach, demand, margin);
+      case SEAM -> Message.of(pick(verdict, SEAM), need, reach, demand, margin);
+      case HEM -> Message.of(pick(verdict, HEM), need, reach, demand, margin);
+      case INTERFACING -> Message.of(pick(verdict, INTERFACING), need, reach, demand, margin);
+      case BAND -> Message.of(pick(verdict, BAND), need, reach, demand, margin);
+      case ELASTIC -> Message.of(pick(verdict, ELASTIC), need, reach, demand, margin);
     };
   }
 
@@ -59,12 +61,12 @@ final class OpeningSentence {
     };
   }
 
-  private static Message notKnown(List<Link> links, String need, double needPercent) {
+  private static Message notKnown(OpeningQuestion question, String need) {
     Link missing =
-        links.stream()
-            .filter(link -> link.verdict(needPercent) == Verdict.NOT_KNOWN)
+        question.links().stream()
+            .filter(link -> link.verdict(question.need()) == Verdict.NOT_KNOWN)
             .findFirst()
-            .orElse(links.get(0));
+            .orElse(question.links().get(0));
     String key =
         switch (missing.kind()) {
           case CLOTH -> "garment.opening.unknown-cloth";
@@ -74,6 +76,7 @@ final class OpeningSentence {
           case BAND -> "garment.opening.unknown-band";
           case ELASTIC -> "garment.opening.unknown-elastic";
         };
-    return Message.of(key, need);
+    return Message.of(
+        key, need, Show.percent(question.demand()), Show.upTo(question.marginPoints(), 1));
   }
 }

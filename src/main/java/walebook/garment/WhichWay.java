@@ -43,11 +43,28 @@ public final class WhichWay {
       ClothStretch cloth,
       Wear wear,
       List<ComfortBand> bands) {
+    return of(bodyMm, finishedMm, need, cloth, null, wear, bands);
+  }
+
+  /**
+   * Works both ways for pieces that lie one way already.
+   *
+   * @param laid which direction goes round as laid; null while nothing is laid
+   * @return the working; when only the other way passes, its verdict is of the way as laid
+   */
+  static Answer<Working> of(
+      double bodyMm,
+      double finishedMm,
+      @Nullable GaugeNeed need,
+      ClothStretch cloth,
+      @Nullable GrainRound laid,
+      Wear wear,
+      List<ComfortBand> bands) {
     Asked asked = new Asked(bodyMm, finishedMm, need, ComfortBand.limit(bands, wear));
     return new GarmentNeeds()
         .girth("body", bodyMm)
         .girth("finished", finishedMm)
-        .then(() -> work(asked, cloth));
+        .then(() -> work(asked, cloth, laid));
   }
 
   /** One way's verdict: the gauge and the share used, whichever is worse. */
@@ -80,7 +97,7 @@ public final class WhichWay {
         asked.limit());
   }
 
-  private static Working work(Asked asked, ClothStretch cloth) {
+  private static Working work(Asked asked, ClothStretch cloth, @Nullable GrainRound laid) {
     WorkingBuilder board =
         Working.named("which-way", Message.of("garment.way.title"))
             .assume(Message.of("garment.assume.comfortable-pull"))
@@ -93,7 +110,18 @@ public final class WhichWay {
     step(board, asked, cloth.wale(), Message.of("garment.way.step-wale"));
     Verdict course = passes(asked, cloth.course());
     Verdict wale = passes(asked, cloth.wale());
-    return board.verdict(better(course, wale)).says(sentence(cloth, course, wale));
+    Verdict best = better(course, wale);
+    Verdict now = laid == null ? best : laid == GrainRound.COURSE ? course : wale;
+    if (best != Verdict.MET || now == Verdict.MET) {
+      return board.verdict(best).says(sentence(cloth, course, wale));
+    }
+    board.verdict(now);
+    if (now != Verdict.NOT_MET) {
+      return board.says(sentence(cloth, course, wale));
+    }
+    String key =
+        course == Verdict.MET ? "garment.way.says-turn-course" : "garment.way.says-turn-wale";
+    return board.says(Message.of(key, show(cloth.course()), show(cloth.wale())));
   }
 
   private static void step(

@@ -61,7 +61,8 @@ final class GarmentPage {
     for (String line : paper.lines()) {
       head.text(line, body);
     }
-    head.verdict(paper.verdict(), words.say(VerdictMark.key(paper.verdict())), words, Type.HEADING);
+    String whole = words.say(VerdictMark.key(paper.verdict(), paper.reckonedOnly()));
+    head.verdict(paper.verdict(), whole, words, Type.HEADING);
     head.rule(Ink.THICK);
     head.skip(1);
     double wide = (head.width() - GUTTER) * 0.6;
@@ -78,8 +79,13 @@ final class GarmentPage {
     flow.heading(words.say("paper.garment.answers"), Type.HEADING);
     for (GarmentPaper.Line each : some(paper.answers())) {
       flow.verdict(each.verdict(), each.about(), words, strong);
-      String word = words.say(VerdictMark.key(each.verdict()));
-      flow.text(each.says().isEmpty() ? word : each.says(), body);
+      String word = words.say(VerdictMark.key(each.verdict(), each.reckonedOnly()));
+      if (each.reckonedOnly() || each.says().isEmpty()) {
+        flow.text(word, body);
+      }
+      if (!each.says().isEmpty()) {
+        flow.text(each.says(), body);
+      }
       if (!each.weakest().isEmpty()) {
         flow.text(each.weakest(), body);
       }

@@ -9,6 +9,7 @@ import walebook.working.Verdict;
  *
  * @param lines cloth, direction, stitch, pattern, a line each
  * @param verdict the worst of the answers
+ * @param reckonedOnly whether what is met rests on reckoning alone
  * @param advice what to do, in order
  * @param drawings to scale
  * @param girths what is said of the body: its girths, or that they are kept back
@@ -17,6 +18,7 @@ public record GarmentPaper(
     String name,
     List<String> lines,
     Verdict verdict,
+    boolean reckonedOnly,
     List<String> advice,
     List<Line> answers,
     List<Drawing> drawings,
@@ -33,11 +35,17 @@ public record GarmentPaper(
   /**
    * One answer.
    *
+   * @param reckonedOnly whether what is met rests on reckoning alone
    * @param weakest the weakest link and what it rests on; empty when there is none
    * @param working how it was worked, short; empty when it would tell a girth that is private
    */
   public record Line(
-      Verdict verdict, String about, String says, String weakest, List<String> working) {
+      Verdict verdict,
+      boolean reckonedOnly,
+      String about,
+      String says,
+      String weakest,
+      List<String> working) {
     public Line {
       working = List.copyOf(working);
     }

@@ -53,6 +53,17 @@ class GarmentCommandTest {
   }
 
   @Test
+  void printsBySheetsBeginningAsItChecks() {
+    String out = folder.resolve("striped.pdf").toString();
+    Ran ran = run("print", "garment", "--book", book, "--garment", "Striped", "--out", out);
+    assertThat(ran.err()).isEmpty();
+    assertThat(ran.exit()).isZero();
+    assertThat(run("print", "garment", "--book", book, "--garment", "zzz", "--out", out).err())
+        .contains("zzz is not known here")
+        .doesNotContain("kind of garment");
+  }
+
+  @Test
   void listsAndAnswers() {
     assertThat(run("garment", "list", "--book", book).out()).contains("Striped top", "loose-top");
     Ran ran = run("garment", "check", "--book", book, "--garment", "striped");

@@ -55,6 +55,7 @@ class BadInputTest {
     "ease body=9o finished=800, body, number.letter-for-digit",
     "segment-marks opening=560 band-length=448 segments=90;190;250, segments, marks.sum",
     "segment-marks opening=560 band-length=448 segments=9cm;19cm;28ft, segments, length.unit",
+    "band opening=560 ratio=85 band-width=20, ratio, ratio.percent",
     "pattern-gauge gauge-to=90, gauge-to, gauge.shorter"
   })
   void isRefusedAtItsField(String call, String field, String code) {

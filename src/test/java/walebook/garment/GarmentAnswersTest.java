@@ -73,12 +73,46 @@ class GarmentAnswersTest {
   }
 
   @Test
+  void whatIsMetByReckoningAloneSaysSo() {
+    ClothStretch cloth = new ClothStretch(SHORT, FAR);
+    GarmentAnswers sewn = of(top(GrainRound.COURSE, cloth, 480, GOOD, null));
+    assertThat(sewn.isReckonedOnly()).isFalse();
+    List<Link> reckoned = List.of(Link.model(LinkKind.SEAM, 70));
+    GarmentAnswers answers = of(top(GrainRound.COURSE, cloth, 480, reckoned, null));
+    assertThat(answers.verdict()).isEqualTo(Verdict.MET);
+    assertThat(answers.isReckonedOnly()).isTrue();
+    assertThat(opening(answers, OpeningEdge.NECKLINE).isReckonedOnly()).isTrue();
+  }
+
+  @Test
   void laidTheWrongWayRoundItSaysTurnAndTurningMendsIt() {
     GarmentQuestion wrong = top(GrainRound.WALE, new ClothStretch(SHORT, FAR), 480, GOOD, null);
     GarmentAnswers answers = of(wrong);
     assertThat(answers.verdict()).isEqualTo(Verdict.NOT_MET);
     assertThat(actions(answers).get(0)).isEqualTo(Action.TURN_PIECES);
     assertThat(of(wrong.turned()).verdict()).isEqualTo(Verdict.MET);
+    Check way =
+        answers.checks().stream()
+            .filter(check -> check.kind() == Check.Kind.WAY)
+            .findFirst()
+            .orElseThrow();
+    assertThat(way.verdict()).as("of the way as laid").isEqualTo(Verdict.NOT_MET);
+    assertThat(WORDS.say(way.working().says())).startsWith("As laid now it does not pass");
+    assertThat(actions(answers)).as("turning widens it").doesNotContain(Action.WIDEN_OPENING);
+  }
+
+  @Test
+  void theDemandIsSaidWithItsMarginAndWithWhatTheAllowanceDoes() {
+    // By hand: 100 × (570 − 480) ÷ 480 = 18.75 %, and the margin of 10 points.
+    ClothStretch cloth = new ClothStretch(SHORT, FAR);
+    Check neck = opening(of(top(GrainRound.COURSE, cloth, 480, GOOD, null)), OpeningEdge.NECKLINE);
+    assertThat(WORDS.say(neck.working().says()))
+        .containsPattern("18\\.[78] % to pass, with 10 points to spare 28\\.[78] %");
+    AllowancePlan untrimmed = new AllowancePlan(15, 6, false, 1.6, 3);
+    Check narrowed =
+        opening(of(top(GrainRound.COURSE, cloth, 480, GOOD, untrimmed)), OpeningEdge.NECKLINE);
+    // The neckline shrinks by 6 × 9 = 54 mm.
+    assertThat(narrowed.working().steps().get(0).numbers()).contains("480").contains("426");
   }
 
   @Test

@@ -51,7 +51,8 @@ class GoldenWorkingsTest {
             "hem ≥ need | 25 − 1.0 % < 30.2 %");
     assertThat(WORDS.say(working.says()))
         .isEqualTo(
-            "Not met: 30.2 % is needed. The weakest link is the hem, which stretches by 25.0 %.");
+            "Not met: 20.2 % to pass, with 10 points to spare 30.2 %. The weakest link is the hem,"
+                + " which stretches by 25.0 %.");
   }
 
   @Test
@@ -73,7 +74,9 @@ class GoldenWorkingsTest {
             board(SegmentMarks.worked(List.of(400.0, 200.0), List.of(1.0, 3.0), 600, 540).value()))
         .containsExactly(
             "λ = (Σ L − b) ÷ Σ (k × L) | (600 − 540) ÷ 1000 = 0.0600",
-            "b_i = L × (1 − λ × k); mark at Σ b_i | 400 × (1 − 0.0600 × 1) = 376 mm; mark at 376 mm",
-            "b_i = L × (1 − λ × k); mark at Σ b_i | 200 × (1 − 0.0600 × 3) = 164 mm; mark at 540 mm");
+            "b_i = L × (1 − λ × k); mark at Σ b_i | 400 × (1 − 0.0600 × 1) = 376 mm; mark at 376"
+                + " mm",
+            "b_i = L × (1 − λ × k); mark at Σ b_i | 200 × (1 − 0.0600 × 3) = 164 mm; mark at 540"
+                + " mm");
   }
 }

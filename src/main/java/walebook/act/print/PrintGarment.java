@@ -47,7 +47,10 @@ public final class PrintGarment {
 
   /** With the band's stretch these tell the girth that it passes over. */
   private static final Set<String> TELLING_BANDS =
-      Set.of("garment.advice.band-over", "garment.advice.band-opening");
+      Set.of(
+          "garment.advice.band-over",
+          "garment.advice.band-opening",
+          "garment.advice.band-near-flat");
 
   /** More would not leave the answers one page. */
   private static final int DRAWINGS = 3;
@@ -98,6 +101,7 @@ public final class PrintGarment {
         sheet.name(),
         lines(sheet, question),
         answers.verdict(),
+        answers.isReckonedOnly(),
         answers.advice().stream().map(each -> advice(each, keepBack)).toList(),
         answers.checks().stream().map(each -> line(each, keepBack)).toList(),
         drawings(question, !keepBack),
@@ -141,6 +145,7 @@ public final class PrintGarment {
     boolean kept = keepBack && TELLING.contains(check.kind());
     return new GarmentPaper.Line(
         check.verdict(),
+        check.isReckonedOnly(),
         words.say(check.about()),
         kept ? "" : words.say(check.working().says()),
         check.weakest() == null ? "" : weakest(check.weakest()),
@@ -154,9 +159,9 @@ public final class PrintGarment {
   private String weakest(Link link) {
     String name = words.say(link.kind().sayKey());
     String percent = Show.percent(link.percent());
-    if (link.kind() == LinkKind.CLOTH) {
-      return words.say(
-          "act.print.garment.weakest", words.say("act.print.garment.measured", name, percent));
+    if (link.kind() == LinkKind.CLOTH && link.isKnown()) {
+      String measured = words.say("act.print.garment.measured", name, percent);
+      return words.say("act.print.garment.weakest", measured);
     }
     String evidence =
         switch (link.basis()) {
@@ -194,6 +199,7 @@ public final class PrintGarment {
   private List<Drawing> drawings(GarmentQuestion question, boolean withBody) {
     return GarmentPictures.of(question, book.info().lengthUnit()).stream()
         .filter(each -> withBody || each.kind() != GarmentPictures.Kind.RINGS)
+        .filter(each -> question.edgeGain() != 0 || each.kind() != GarmentPictures.Kind.ALLOWANCE)
         .map(GarmentPictures.One::drawing)
         .limit(DRAWINGS)
         .toList();

@@ -15,18 +15,31 @@ public final class VerdictBadge extends HBox {
   private final Label word = new Label();
 
   public VerdictBadge(Words words, Verdict verdict) {
+    this(words, verdict, false);
+  }
+
+  /**
+   * A verdict.
+   *
+   * @param reckonedOnly whether what is met rests on reckoning alone; the word says so
+   */
+  public VerdictBadge(Words words, Verdict verdict, boolean reckonedOnly) {
     this.words = words;
     mark = new PicturePane(words);
     word.getStyleClass().add("verdict-word");
     word.setWrapText(true);
     setAccessibleRole(AccessibleRole.TEXT);
     getChildren().setAll(mark, word);
-    show(verdict);
+    show(verdict, reckonedOnly);
   }
 
   /** Shows another verdict. */
   public void show(Verdict verdict) {
-    String says = words.say(VerdictMark.key(verdict));
+    show(verdict, false);
+  }
+
+  private void show(Verdict verdict, boolean reckonedOnly) {
+    String says = words.say(VerdictMark.key(verdict, reckonedOnly));
     mark.show(new VerdictMark(verdict));
     word.setText(says);
     setAccessibleText(says);

@@ -31,13 +31,22 @@ public final class WorkingPane extends VBox {
 
   /** Shows another working, or none. */
   public void show(@Nullable Working working) {
+    show(working, false);
+  }
+
+  /**
+   * Shows another working, or none.
+   *
+   * @param reckonedOnly whether what is met rests on reckoning alone
+   */
+  public void show(@Nullable Working working, boolean reckonedOnly) {
     getChildren().clear();
     if (working == null) {
       return;
     }
     getChildren().add(Texts.caption(words.say(working.title())));
     if (working.verdict() != null) {
-      getChildren().add(new VerdictBadge(words, working.verdict()));
+      getChildren().add(new VerdictBadge(words, working.verdict(), reckonedOnly));
     }
     getChildren().add(Texts.text(words.say(working.says()), "says"));
     for (Caution caution : working.cautions()) {

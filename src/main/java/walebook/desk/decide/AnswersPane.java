@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.Texts;
@@ -26,6 +27,7 @@ final class AnswersPane extends VBox {
   private final Words words;
   private final SheetViewModel model;
   private final Set<String> unfolded = new HashSet<>();
+  private final Set<Advice.PieceWanted> planned = new HashSet<>();
 
   AnswersPane(Words words, SheetViewModel model) {
     this.words = words;
@@ -38,10 +40,12 @@ final class AnswersPane extends VBox {
   private void show(@Nullable GarmentAnswers answers) {
     getChildren().clear();
     if (answers == null) {
-      getChildren().add(Texts.text(words.say("desk.decide.mend"), "soft"));
+      Label mend = Texts.text("", "soft");
+      mend.textProperty().bind(model.mendProperty());
+      getChildren().add(mend);
       return;
     }
-    getChildren().add(new VerdictBadge(words, answers.verdict()));
+    getChildren().add(new VerdictBadge(words, answers.verdict(), answers.isReckonedOnly()));
     advice(answers.advice());
     for (Caution caution : answers.cautions()) {
       String says = words.say("desk.common.caution", words.say(caution.says()));
@@ -65,11 +69,26 @@ final class AnswersPane extends VBox {
       Advice.PieceWanted piece = each.piece();
       if (piece != null) {
         Button plan = new Button(words.say("desk.decide.plan"));
-        plan.setOnAction(pressed -> model.plan(piece));
+        if (planned.contains(piece)) {
+          there(plan);
+        }
+        plan.setOnAction(
+            pressed ->
+                model.plan(
+                    piece,
+                    () -> {
+                      planned.add(piece);
+                      there(plan);
+                    }));
         line.getChildren().add(plan);
       }
       getChildren().add(line);
     }
+  }
+
+  private void there(Button plan) {
+    plan.setText(words.say("desk.decide.plan.there"));
+    plan.setDisable(true);
   }
 
   /** What waits for a measure has nothing to unfold yet. */
@@ -100,7 +119,7 @@ final class AnswersPane extends VBox {
                 unfolded.remove(about);
               }
             });
-    working.show(check.working());
+    working.show(check.working(), check.isReckonedOnly());
     VBox card = new VBox(4, Texts.text(about, "strong"), working);
     if (check.working().verdict() == null) {
       card.getChildren().add(1, new VerdictBadge(words, check.verdict()));

@@ -144,7 +144,13 @@ public final class CheckViewModel {
     if (!missing.isEmpty()) {
       return words.say("desk.decide.missing", String.join("; ", missing));
     }
-    boolean atField = inputs.stream().anyMatch(each -> problems.stream().anyMatch(each::isPlaceOf));
-    return atField ? words.say("desk.decide.mend") : words.say(problems.get(0));
+    List<String> wrong =
+        inputs.stream()
+            .filter(each -> problems.stream().anyMatch(each::isPlaceOf))
+            .map(each -> words.say(each.input().says()))
+            .toList();
+    return wrong.isEmpty()
+        ? words.say(problems.get(0))
+        : words.say("desk.decide.mend-at", String.join("; ", wrong));
   }
 }

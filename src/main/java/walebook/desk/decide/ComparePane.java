@@ -114,7 +114,9 @@ final class ComparePane extends VBox {
 
   private VBox whole(String titleKey, GarmentAnswers of) {
     return new VBox(
-        4, Texts.text(words.say(titleKey), "strong"), new VerdictBadge(words, of.verdict()));
+        4,
+        Texts.text(words.say(titleKey), "strong"),
+        new VerdictBadge(words, of.verdict(), of.isReckonedOnly()));
   }
 
   private Node cell(@Nullable Check check) {
@@ -124,7 +126,7 @@ final class ComparePane extends VBox {
     VBox cell =
         new VBox(
             4,
-            new VerdictBadge(words, check.verdict()),
+            new VerdictBadge(words, check.verdict(), check.isReckonedOnly()),
             Texts.text(words.say(check.working().says())));
     Link weakest = check.weakest();
     if (weakest != null) {

@@ -2,6 +2,7 @@ package walebook.desk.decide;
 
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -37,6 +38,19 @@ public final class PrintSheetViewModel {
     Answer<GarmentSheet> read = sheet.read();
     sheet.fields().show(read.problems());
     if (!read.isGood() || printing.get()) {
+      return;
+    }
+    Set<String> open = sheet.unanswered(read.problems()).fields();
+    if (!open.isEmpty()) {
+      say(
+          session
+              .words()
+              .say(
+                  "desk.decide.answer-first",
+                  open.stream()
+                      .map(field -> SheetLabels.of(session.words(), field))
+                      .sorted()
+                      .collect(Collectors.joining("; "))));
       return;
     }
     Path file = session.files().save(PickFile.Kind.PAPER, name(read.value()));

@@ -1,25 +1,36 @@
 package walebook.desk.decide;
 
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
 import org.jspecify.annotations.Nullable;
 import walebook.act.decide.AnswerGarment;
 import walebook.act.decide.KeepGarment;
 import walebook.act.decide.PlanTestPiece;
 import walebook.act.decide.TypedGarment;
+import walebook.act.decide.UnansweredGirths;
 import walebook.desk.common.FormFields;
 import walebook.desk.common.Notice;
 import walebook.desk.common.Session;
 import walebook.garment.Advice;
 import walebook.garment.GarmentAnswers;
 import walebook.problem.Answer;
+import walebook.problem.Place;
+import walebook.problem.Problem;
 import walebook.quantity.Unit;
 import walebook.record.GarmentSheet;
+import walebook.record.Lesson;
+import walebook.record.PieceCode;
 import walebook.record.PlannedPiece;
 import walebook.record.SchoolClass;
 import walebook.record.Student;
@@ -52,6 +63,8 @@ public final class SheetViewModel {
       new ReadOnlyObjectWrapper<>(this, "answers");
   private final ReadOnlyObjectWrapper<Notice> notice =
       new ReadOnlyObjectWrapper<>(this, "notice", Notice.NONE);
+  private final ReadOnlyStringWrapper mend = new ReadOnlyStringWrapper(this, "mend", "");
+  private final Map<String, String> confirmed = new HashMap<>();
   private @Nullable GarmentSheet saved;
   private int kept;
   private int asked;
@@ -79,6 +92,11 @@ public final class SheetViewModel {
   /** What the sheet comes to as it stands; null while it cannot be read. */
   public ReadOnlyObjectProperty<@Nullable GarmentAnswers> answersProperty() {
     return answers.getReadOnlyProperty();
+  }
+
+  /** Which fields cannot be right yet; empty while nothing is wrong or nothing is read. */
+  public ReadOnlyStringProperty mendProperty() {
+    return mend.getReadOnlyProperty();
   }
 
   public ReadOnlyObjectProperty<Notice> noticeProperty() {
@@ -110,6 +128,7 @@ public final class SheetViewModel {
   /** The same sheet for another choice: never saved and never kept as a draft. */
   SheetViewModel copy() {
     SheetViewModel copy = new SheetViewModel(session, lengths);
+    copy.confirmed.putAll(confirmed);
     copy.put(fields.typed());
     return copy;
   }
@@ -181,6 +200,8 @@ public final class SheetViewModel {
         body -> {
           Map<String, String> typed = TypedGarment.of(sheet, body, lengths);
           typed.put("keep-body", body.isEmpty() ? "no" : "yes");
+          confirmed.clear();
+          confirmed.putAll(typed);
           put(typed);
           then.accept(sheet);
         });
@@ -194,19 +215,26 @@ public final class SheetViewModel {
       return;
     }
     boolean fresh = saved == null;
+    Map<String, String> typed = fields.typed();
     Map<String, Double> body = keepsBody() ? body() : Map.of();
     session.run(
         progress -> keep.save(read.value(), fresh, body),
         sheet -> {
           saved = sheet;
+          confirmed.putAll(typed);
           unchanged();
+          ask();
           notice.set(new Notice(session.words().say("desk.decide.saved", sheet.name()), null));
           session.changed();
         });
   }
 
-  /** Puts a missing test piece on the plan of whose sheet it is. */
-  public void plan(Advice.PieceWanted wanted) {
+  /**
+   * Puts a missing test piece on the plan of whose sheet it is.
+   *
+   * @param then told once it is there
+   */
+  public void plan(Advice.PieceWanted wanted, Runnable then) {
     SchoolClass of = session.schoolClassProperty().get();
     UUID student = student();
     Answer<GarmentSheet> read = unnamed();
@@ -214,18 +242,29 @@ public final class SheetViewModel {
       notice.set(new Notice(session.words().say("desk.decide.plan.who"), null));
       return;
     }
-    session.run(progress -> plan.plan(read.value(), wanted, of.id(), student), this::planned);
+    session.run(
+        progress -> plan.plan(read.value(), wanted, of.id(), student).map(this::planned),
+        answer -> {
+          String says =
+              answer.isGood() ? answer.value() : session.words().say(answer.problems().get(0));
+          notice.set(new Notice(says, null));
+          if (answer.isGood()) {
+            then.run();
+            session.changed();
+          }
+        });
   }
 
-  private void planned(Answer<PlannedPiece> answer) {
-    String says =
-        answer.isGood()
-            ? session.words().say("desk.decide.plan.done", answer.value().code())
-            : session.words().say(answer.problems().get(0));
-    notice.set(new Notice(says, null));
-    if (answer.isGood()) {
-      session.changed();
-    }
+  private String planned(PlannedPiece piece) {
+    Student student = session.book().students().find(piece.studentId());
+    Lesson lesson = session.book().lessons().find(piece.lessonId());
+    return session
+        .words()
+        .say(
+            "desk.decide.plan.done",
+            PieceCode.spoken(piece.code()),
+            student == null ? "–" : student.name(),
+            lesson == null ? "–" : lesson.title());
   }
 
   private @Nullable UUID student() {
@@ -258,9 +297,30 @@ public final class SheetViewModel {
     return keep.read(saved, student(), typed, lengths);
   }
 
+  /** What is asked about and not confirmed by saving it as it stands. */
+  UnansweredGirths unanswered(List<Problem> problems) {
+    return UnansweredGirths.of(problems, field -> fields.text(field).equals(confirmed.get(field)));
+  }
+
+  private String mend(List<Problem> problems) {
+    Set<String> labels = new LinkedHashSet<>();
+    for (Problem each : problems) {
+      if (each.refuses() && each.place() instanceof Place.Field field) {
+        labels.add(SheetLabels.of(session.words(), field.name()));
+      }
+    }
+    return labels.isEmpty()
+        ? session.words().say("desk.decide.mend")
+        : session.words().say("desk.decide.mend-at", String.join("; ", labels));
+  }
+
   /** While one answer is being worked out, changes wait; the last one is answered after it. */
   private void changed() {
     edits.set(edits.get() + 1);
+    ask();
+  }
+
+  private void ask() {
     asked++;
     if (!working) {
       work();
@@ -272,13 +332,17 @@ public final class SheetViewModel {
     Answer<GarmentSheet> read = unnamed();
     fields.show(read.problems());
     if (!read.isGood()) {
+      mend.set(mend(read.problems()));
       answers.set(null);
       return;
     }
+    mend.set("");
     working = true;
-    Map<String, Double> body = body();
+    UnansweredGirths open = unanswered(read.problems());
+    GarmentSheet sheet = open.without(read.value());
+    Map<String, Double> body = open.without(body());
     session.run(
-        progress -> answer.answer(read.value(), body),
+        progress -> open.told(answer.answer(sheet, body)),
         found -> {
           working = false;
           if (mine == asked) {

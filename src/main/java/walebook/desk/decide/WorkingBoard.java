@@ -73,7 +73,7 @@ final class WorkingBoard extends VBox {
     getChildren().add(Texts.text(line.says(), first ? "board-title" : "board-says"));
     add(line.formula(), "board-formula");
     add(line.numbers(), "board-numbers");
-    // Above the drawing: a tall one must not push the way on from the screen.
+    // Above the drawing, which may fill the board: how to go on must be seen.
     getChildren().add(foot());
     Drawing picture = drawing;
     if (first && picture != null) {

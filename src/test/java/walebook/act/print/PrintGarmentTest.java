@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -121,6 +122,49 @@ class PrintGarmentTest {
         }
       }
     }
+  }
+
+  @Test
+  void aClothIsMeasuredNotSewnAndReckoningIsSaid() throws IOException {
+    try (PaperClass in = PaperClass.in(folder)) {
+      GarmentSheet whole = Objects.requireNonNull(in.room.book.garments().find(sheet(in, BODY)));
+      try (ReadPdf pdf = printed(in, with(whole, List.of()))) {
+        assertThat(pdf.text())
+            .contains("Weakest link: cloth, stretches by")
+            .doesNotContain("sewn by 0")
+            .doesNotContain("reckoned only");
+      }
+      GarmentEdge stated = new GarmentEdge("elastic", null, 90.0);
+      try (ReadPdf pdf = printed(in, with(whole, List.of(stated)))) {
+        assertThat(pdf.text()).contains("met, reckoned only: sew the test piece");
+      }
+    }
+  }
+
+  private ReadPdf printed(PaperClass in, GarmentSheet sheet) throws IOException {
+    Path file = folder.resolve(UUID.randomUUID() + ".pdf");
+    new PrintGarment(in.room.book, PaperClass.WORDS, PaperClass.TABLES)
+        .print(sheet, BODY, true, PaperSize.A4.key(), PaperClass.file(file))
+        .value();
+    return ReadPdf.of(file);
+  }
+
+  /** A neckline of 50 cm that a head of 573 mm passes: 14.6 % and the margin of 10 points. */
+  private static GarmentSheet with(GarmentSheet sheet, List<GarmentEdge> edges) {
+    return new GarmentSheet(
+        sheet.id(),
+        null,
+        sheet.name(),
+        sheet.kind(),
+        sheet.clothId(),
+        sheet.grainRound(),
+        sheet.wear(),
+        sheet.pattern(),
+        new GarmentSewing(sheet.sewing().stitch(), 15.0, false, false),
+        sheet.girths(),
+        List.of(new GarmentOpening("neckline", "head", 500.0, 0, "crew", null, null, edges)),
+        "",
+        sheet.stamp());
   }
 
   @Test

@@ -15,6 +15,8 @@ import walebook.garment.Check;
 import walebook.garment.GarmentAnswers;
 import walebook.quantity.Unit;
 import walebook.record.GarmentSheet;
+import walebook.words.Words;
+import walebook.working.Message;
 import walebook.working.Verdict;
 
 class SheetViewModelTest {
@@ -71,10 +73,42 @@ class SheetViewModelTest {
       type(model, "gauge-to", "9x");
       assertThat(model.answersProperty().get()).isNull();
       assertThat(model.fields().field("gauge-to").problem().get()).isNotNull();
+      assertThat(model.mendProperty().get()).contains("must reach");
       type(model, "gauge-to", "9");
       assertThat(Objects.requireNonNull(model.fields().field("gauge-to").problem().get()).code())
           .isEqualTo("gauge.shorter");
     }
+  }
+
+  /** 9 cm round a head: 90 mm was typed for 57.1 cm, or the unit is another one. */
+  @Test
+  void nothingIsWorkedWithAGirthThatIsAskedAbout() {
+    try (PlannedClass made = PlannedClass.in(folder.resolve("q.walebook"), 1)) {
+      SheetViewModel model = top(session(made), made);
+      assertThat(verdict(model, Check.Kind.USED)).isEqualTo(Verdict.MET);
+      type(model, "body-chest", "90 mm");
+      assertThat(
+              Objects.requireNonNull(model.fields().field("body-chest").problem().get()).refuses())
+          .isFalse();
+      assertThat(verdict(model, Check.Kind.USED)).isEqualTo(Verdict.NOT_KNOWN);
+      assertThat(Words.english().say(used(model)))
+          .contains("answer the question")
+          .contains("chest");
+      type(model, "sheet-name", "A cuff");
+      model.save();
+      assertThat(verdict(model, Check.Kind.USED)).as("confirmed by saving").isEqualTo(Verdict.MET);
+      type(model, "body-chest", "91 mm");
+      assertThat(verdict(model, Check.Kind.USED)).isEqualTo(Verdict.NOT_KNOWN);
+    }
+  }
+
+  private static Message used(SheetViewModel model) {
+    return answers(model).checks().stream()
+        .filter(each -> each.kind() == Check.Kind.USED)
+        .findFirst()
+        .orElseThrow()
+        .working()
+        .says();
   }
 
   @Test
@@ -123,11 +157,15 @@ class SheetViewModelTest {
               .findFirst()
               .orElseThrow();
       int before = plan(session, made);
-      model.plan(wanted);
+      int[] there = {0};
+      model.plan(wanted, () -> there[0]++);
       assertThat(plan(session, made)).isEqualTo(before + 1);
-      assertThat(model.noticeProperty().get().says()).contains("on the plan");
+      assertThat(there[0]).isEqualTo(1);
+      assertThat(model.noticeProperty().get().says())
+          .containsPattern("[A-Z0-9]{3}-[A-Z0-9]{3} is on the plan of")
+          .contains(made.room.first.name());
       session.studentProperty().set(null);
-      model.plan(wanted);
+      model.plan(wanted, () -> {});
       assertThat(model.noticeProperty().get().says()).contains("who you are");
     }
   }
