@@ -112,17 +112,17 @@ public record UnansweredGirths(Set<String> fields) {
       String name = Message.name(girth.sayKey());
       if (check.about().args().contains(name)) {
         if (fields.contains(BODY + girth.key())) {
-          return says(check, Message.of("garment.check.answer-body", name));
+          return says(check, Message.of("act.decide.answer-body", name));
         }
         if (fields.contains(FINISHED + girth.key())) {
-          return says(check, Message.of("garment.check.answer-finished", name));
+          return says(check, Message.of("act.decide.answer-finished", name));
         }
       }
     }
     for (OpeningEdge edge : OpeningEdge.values()) {
       String name = Message.name(edge.sayKey());
       if (check.about().args().contains(name) && fields.contains(OPENING + edge.key())) {
-        return says(check, Message.of("garment.check.answer-opening", name));
+        return says(check, Message.of("act.decide.answer-opening", name));
       }
     }
     return check;
