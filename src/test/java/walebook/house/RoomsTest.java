@@ -75,7 +75,8 @@ class RoomsTest {
         "org.apache.poi.",
         "org.openxmlformats.",
         "org.apache.xmlbeans.",
-        "org.apache.commons.csv.");
+        "org.apache.commons.csv.",
+        "tools.jackson.");
     room(
         "paper",
         "problem quantity working words record compare book tables drawing lesson kit cloth seam"
