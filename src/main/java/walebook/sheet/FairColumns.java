@@ -1,6 +1,7 @@
 package walebook.sheet;
 
 import java.util.List;
+import java.util.stream.Stream;
 import walebook.compare.Outcome;
 import walebook.words.Words;
 
@@ -10,6 +11,10 @@ final class FairColumns {
 
   static List<Column<FairLine>> of(Words words) {
     Choices choices = new Choices(words);
+    return Stream.of(first(words, choices), second()).flatMap(List::stream).toList();
+  }
+
+  private static List<Column<FairLine>> first(Words words, Choices choices) {
     return List.of(
         Column.words(
             "outcome",
@@ -41,7 +46,11 @@ final class FairColumns {
             "sheet.fair.students",
             "sheet.fair.students.says",
             Origin.COUNT,
-            line -> line.row().students()),
+            line -> line.row().students()));
+  }
+
+  private static List<Column<FairLine>> second() {
+    return List.of(
         Column.whole(
             "bounds",
             "sheet.fair.bounds",

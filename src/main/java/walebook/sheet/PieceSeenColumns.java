@@ -91,7 +91,12 @@ final class PieceSeenColumns {
             mark ->
                 words.say("compare.value." + mark.value().key())
                     + ": "
-                    + words.say("sheet.mark." + mark.mark().key()))
+                    + words.say(
+                        switch (mark.mark()) {
+                          case KEPT -> "sheet.mark.kept";
+                          case MISTYPED -> "sheet.mark.mistyped";
+                          case SET_ASIDE -> "sheet.mark.set-aside";
+                        }))
         .collect(Collectors.joining("; "));
   }
 

@@ -1,6 +1,7 @@
 package walebook.sheet;
 
 import java.util.List;
+import java.util.stream.Stream;
 import walebook.record.PieceCode;
 
 /** The columns of the plan: a row is one planned piece. */
@@ -8,6 +9,12 @@ final class PlanColumns {
   private PlanColumns() {}
 
   static List<Column<PlanLine>> of(PieceLookup lookup, Choices choices) {
+    return Stream.of(first(lookup, choices), second(lookup, choices))
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  private static List<Column<PlanLine>> first(PieceLookup lookup, Choices choices) {
     return List.of(
         Column.text(
             "lesson",
@@ -40,7 +47,11 @@ final class PlanColumns {
             "sheet.plan.control",
             "sheet.plan.control.says",
             Origin.PLAN,
-            line -> choices.yes(line.planned().control())),
+            line -> choices.yes(line.planned().control())));
+  }
+
+  private static List<Column<PlanLine>> second(PieceLookup lookup, Choices choices) {
+    return List.of(
         Column.text(
             "cloth",
             "sheet.plan.cloth",

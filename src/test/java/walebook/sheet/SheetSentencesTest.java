@@ -21,7 +21,6 @@ import walebook.record.Fold;
 import walebook.record.Grain;
 import walebook.record.Keyed;
 import walebook.record.MachineKind;
-import walebook.record.Mark;
 import walebook.record.Method;
 import walebook.record.NeedlePoint;
 import walebook.record.PieceOutcome;
@@ -39,7 +38,6 @@ class SheetSentencesTest {
           "sheet.grain.", Grain.values(),
           "sheet.end.", SeamEnd.values(),
           "sheet.factor.", Factor.values(),
-          "sheet.mark.", Mark.values(),
           "sheet.how.", Origin.values(),
           "sheet.source.", Origin.values());
 
