@@ -46,17 +46,17 @@ final class FairColumns {
             "sheet.fair.students",
             "sheet.fair.students.says",
             Origin.COUNT,
-            line -> line.row().students()));
-  }
-
-  private static List<Column<FairLine>> second() {
-    return List.of(
+            line -> line.row().students()),
         Column.whole(
             "bounds",
             "sheet.fair.bounds",
             "sheet.fair.bounds.says",
             Origin.COUNT,
-            line -> line.row().bounds()),
+            line -> line.row().bounds()));
+  }
+
+  private static List<Column<FairLine>> second() {
+    return List.of(
         Column.figure(
             "middle",
             "sheet.fair.middle",
