@@ -2,10 +2,8 @@ package walebook.act.print;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import walebook.act.decide.AnswerGarment;
@@ -35,15 +33,6 @@ import walebook.working.Step;
 
 /** Prints a garment sheet's answers; a body's girths only when that is explicitly asked for. */
 public final class PrintGarment {
-  /** Checks whose numbers would tell a body's girth. */
-  private static final Set<Check.Kind> TELLING =
-      EnumSet.of(
-          Check.Kind.WAY,
-          Check.Kind.USED,
-          Check.Kind.ALLOWANCE,
-          Check.Kind.OPENING,
-          Check.Kind.BAND_OVER);
-
   /** With the band's stretch these tell the girth that it passes over. */
   private static final Set<String> TELLING_BANDS =
       Set.of("garment.advice.band-over", "garment.advice.band-opening");
@@ -137,7 +126,7 @@ public final class PrintGarment {
   }
 
   private GarmentPaper.Line line(Check check, boolean keepBack) {
-    boolean kept = keepBack && TELLING.contains(check.kind());
+    boolean kept = keepBack && check.kind().tellsBody();
     return new GarmentPaper.Line(
         check.verdict(),
         words.say(check.about()),
