@@ -62,6 +62,8 @@ public interface Book extends AutoCloseable {
 
   Garments garments();
 
+  Assessments assessments();
+
   /**
    * Runs several steps as one: all are saved or none. What is read inside sees what was written
    * inside. Never ask a person anything in there.

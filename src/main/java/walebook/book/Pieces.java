@@ -30,6 +30,9 @@ public interface Pieces {
 
   @Nullable TestPiece byCode(String code);
 
+  /** The pieces of these keys, in the order of the keys; those that are gone are left out. */
+  List<TestPiece> of(List<UUID> ids);
+
   /** Pieces that fit, newest first. */
   List<TestPiece> list(PieceFilter filter);
 

@@ -1,22 +1,33 @@
 package walebook.command;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
+import java.util.Set;
+import java.util.UUID;
+import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 import walebook.act.classroom.ExportTerm;
 import walebook.book.Book;
-import walebook.book.PieceFilter;
-import walebook.problem.Place;
-import walebook.problem.Problem;
+import walebook.record.Lesson;
 import walebook.record.SchoolClass;
+import walebook.record.Student;
 import walebook.sheet.ExportProgress;
+import walebook.sheet.TermChoice;
+import walebook.sheet.TermFormat;
+import walebook.sheet.TermPreview;
 import walebook.tables.SharedTables;
 
 /** A class's term as a workbook. */
 final class ExportJobs {
   static final String ENDING = ".xlsx";
+  private static final Option LESSONS =
+      Option.many("lesson", "NUMBER", "command.option.export-lesson");
+  private static final Option STUDENTS =
+      Option.many("student", "NAME", "command.option.export-student");
+  private static final Option COLUMNS =
+      Option.many("column", "KEY", "command.option.export-column");
 
   private ExportJobs() {}
 
@@ -28,50 +39,133 @@ final class ExportJobs {
             AtBook.open(ExportJobs::export),
             Job.BOOK,
             Job.CLASS,
-            Option.needed("to", "FILE", "command.option.workbook"),
+            Option.needed("to", "FILE", "command.option.export-file"),
+            LESSONS,
+            STUDENTS,
+            COLUMNS,
+            Option.flag("student-sheets", "command.option.student-sheets"),
+            Option.flag("names", "command.option.with-names"),
             Option.flag("codes", "command.option.codes"),
-            Option.flag("replace", "command.option.replace")));
+            Option.flag("replace", "command.option.replace")),
+        Job.shows(
+            "export-preview",
+            "command.export-preview",
+            AtBook.open(ExportJobs::preview),
+            Job.BOOK,
+            Job.CLASS,
+            LESSONS,
+            STUDENTS,
+            COLUMNS,
+            Option.flag("student-sheets", "command.option.student-sheets"),
+            Option.flag("names", "command.option.with-names")));
   }
 
   private static Exit export(Typed typed, Terminal terminal, Book book) {
     SchoolClass of = Pick.schoolClass(typed, book);
-    boolean names = !typed.has("codes");
+    TermChoice choice = choice(typed, book, of);
     Path file = file(typed);
+    ExportTerm act = act(terminal, book);
+    TermPreview preview = Refused.unless(act.preview(of.id(), choice));
     Path written =
         Refused.unless(
-            new ExportTerm(book, terminal.words(), SharedTables.read(), terminal.clock())
-                .export(file, of.id(), names, ExportProgress.UNHEARD));
+            act.export(file, of.id(), choice, typed.has("replace"), ExportProgress.UNHEARD));
+    int pieces = preview.pieces();
     ObjectNode json = Json.object();
     json.put("file", written.toString());
     json.put("class", of.name());
-    json.put("names", names);
-    json.put("students", book.enrolments().studentsOf(of.id()).size());
-    json.put("pieces", book.pieces().count(PieceFilter.ALL.ofClass(of.id())));
+    json.put("names", choice.names());
+    json.put("students", preview.people().size());
+    json.put("pieces", pieces);
     terminal
         .out()
         .println(
             typed.has("json")
                 ? Json.write(json)
-                : terminal.say(
-                    "command.say.exported",
-                    written,
-                    json.get("students").asInt(),
-                    json.get("pieces").asInt()));
+                : terminal.say("command.say.exported", written, preview.people().size(), pieces));
     return Exit.DONE;
+  }
+
+  private static Exit preview(Typed typed, Terminal terminal, Book book) {
+    SchoolClass of = Pick.schoolClass(typed, book);
+    TermPreview preview =
+        Refused.unless(act(terminal, book).preview(of.id(), choice(typed, book, of)));
+    if (typed.has("json")) {
+      ObjectNode json = Json.object();
+      json.put("class", of.name());
+      json.put("names", preview.names());
+      json.put("setAside", preview.setAside());
+      ArrayNode sheets = json.putArray("sheets");
+      preview
+          .sheets()
+          .forEach(each -> sheets.addObject().put("name", each.name()).put("rows", each.rows()));
+      ArrayNode people = json.putArray("people");
+      preview.people().forEach(people::add);
+      ArrayNode columns = json.putArray("columns");
+      preview.columns().forEach(columns::add);
+      terminal.out().println(Json.write(json));
+      return Exit.DONE;
+    }
+    Table table =
+        new Table(
+            List.of(terminal.say("command.column.in-file"), terminal.say("command.column.rows")));
+    preview.sheets().forEach(each -> table.row(List.of(each.name(), String.valueOf(each.rows()))));
+    terminal.out().println(table);
+    terminal
+        .out()
+        .println(
+            terminal.say(
+                preview.names() ? "command.say.export-names" : "command.say.export-codes",
+                String.join(", ", preview.people())));
+    if (preview.setAside() > 0) {
+      terminal.out().println(terminal.say("command.say.export-aside", preview.setAside()));
+    }
+    return Exit.DONE;
+  }
+
+  private static ExportTerm act(Terminal terminal, Book book) {
+    return new ExportTerm(book, terminal.words(), SharedTables.read(), terminal.clock());
+  }
+
+  /** Codes unless names are asked for, as in the window. */
+  private static TermChoice choice(Typed typed, Book book, SchoolClass of) {
+    if (typed.has("names") && typed.has("codes")) {
+      throw Refused.field("names", "choice.both", "--names", "--codes");
+    }
+    Set<UUID> lessons = new HashSet<>();
+    for (String each : typed.all("lesson")) {
+      Lesson found = Pick.lesson(each, book, of);
+      if (found != null) {
+        lessons.add(found.id());
+      }
+    }
+    Set<UUID> students = new HashSet<>();
+    for (String each : typed.all("student")) {
+      Student found = Pick.student(each, book, of);
+      if (found != null) {
+        students.add(found.id());
+      }
+    }
+    Set<String> columns = new LinkedHashSet<>(typed.all("column"));
+    Set<String> known = ExportTerm.columnKeys();
+    for (String each : columns) {
+      if (!known.contains(each)) {
+        throw Refused.field("column", "choice.unknown", each, String.join(", ", known));
+      }
+    }
+    return TermChoice.CODES
+        .withNames(typed.has("names"))
+        .ofLessons(lessons)
+        .ofStudents(students)
+        .inColumns(columns)
+        .withStudentSheets(typed.has("student-sheets"));
   }
 
   /** The ending is asked for so that no book or other file is replaced by a slip. */
   private static Path file(Typed typed) {
     String name = typed.text("to", "");
     Path file = AtBook.path("to", name);
-    if (!name.toLowerCase(Locale.ROOT).endsWith(ENDING)) {
-      throw Refused.field("to", "sheet.no-workbook-name", name, ENDING);
-    }
-    if (Files.exists(file) && !typed.has("replace")) {
-      throw new Refused(
-          Exit.REFUSED,
-          List.of(
-              Problem.refuse("sheet.exists", new Place.Path(file.toString()), name, "--replace")));
+    if (TermFormat.find(name) == null) {
+      throw Refused.field("to", "sheet.no-workbook-name", name, ".xlsx, .csv, .json");
     }
     return file;
   }

@@ -4,15 +4,16 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
-import walebook.book.PieceFilter;
+import walebook.book.ResultFilter;
+import walebook.record.DoneLine;
 import walebook.record.Lesson;
 import walebook.record.PlannedPiece;
 import walebook.record.Student;
-import walebook.record.TestPiece;
 
 /**
  * Who has logged what.
@@ -55,10 +56,26 @@ public record ClassProgress(List<Lesson> lessons, List<Row> rows) {
 
   /** Reads a class's progress from the book. */
   public static ClassProgress of(Book book, UUID classId) {
-    List<Lesson> lessons = book.lessons().of(classId);
-    Map<UUID, List<TestPiece>> pieces =
-        book.pieces().list(PieceFilter.ALL.ofClass(classId)).stream()
-            .collect(Collectors.groupingBy(each -> each.whose().studentId()));
+    return of(book, classId, Set.of());
+  }
+
+  /**
+   * The progress in some of the lessons.
+   *
+   * @param lessonIds empty for all lessons and for pieces without one
+   */
+  public static ClassProgress of(Book book, UUID classId, Set<UUID> lessonIds) {
+    List<Lesson> lessons =
+        book.lessons().of(classId).stream()
+            .filter(each -> lessonIds.isEmpty() || lessonIds.contains(each.id()))
+            .toList();
+    Map<UUID, List<DoneLine>> pieces =
+        book.results().done(ResultFilter.ALL.ofClass(classId)).stream()
+            .filter(
+                each ->
+                    lessonIds.isEmpty()
+                        || (each.lessonId() != null && lessonIds.contains(each.lessonId())))
+            .collect(Collectors.groupingBy(DoneLine::studentId));
     Map<UUID, Long> readings =
         book.clothLog().allReadings().stream()
             .filter(each -> classId.equals(each.classId()) && each.measuredBy() != null)
@@ -87,11 +104,11 @@ public record ClassProgress(List<Lesson> lessons, List<Row> rows) {
       Student student,
       List<Lesson> lessons,
       List<PlannedPiece> plan,
-      List<TestPiece> pieces,
+      List<DoneLine> pieces,
       int readings) {
-    java.util.Set<UUID> done =
+    Set<UUID> done =
         pieces.stream()
-            .map(each -> each.whose().plannedId())
+            .map(DoneLine::plannedId)
             .filter(java.util.Objects::nonNull)
             .collect(Collectors.toSet());
     List<Done> perLesson = new ArrayList<>();
@@ -101,9 +118,8 @@ public record ClassProgress(List<Lesson> lessons, List<Row> rows) {
       int logged = (int) asked.stream().filter(each -> done.contains(each.id())).count();
       perLesson.add(new Done(logged, asked.size()));
     }
-    int own = (int) pieces.stream().filter(each -> each.whose().plannedId() == null).count();
-    LocalDate last =
-        pieces.stream().map(each -> each.whose().sewnOn()).max(LocalDate::compareTo).orElse(null);
+    int own = (int) pieces.stream().filter(each -> each.plannedId() == null).count();
+    LocalDate last = pieces.stream().map(DoneLine::sewnOn).max(LocalDate::compareTo).orElse(null);
     return new Row(student, perLesson, own, readings, last);
   }
 }

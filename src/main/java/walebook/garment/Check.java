@@ -37,7 +37,16 @@ public record Check(
     OPENING,
     BAND,
     BAND_FLAT,
-    BAND_OVER
+    BAND_OVER;
+
+    /** True when its numbers, beside a finished girth, would tell a body's. */
+    public boolean tellsBody() {
+      return this == WAY
+          || this == USED
+          || this == ALLOWANCE
+          || this == OPENING
+          || this == BAND_OVER;
+    }
   }
 
   public Check {

@@ -14,6 +14,9 @@ final class CellText {
 
   /** The words without control characters other than tab and line break, cut where too long. */
   static String clean(String text) {
+    if (isPlain(text)) {
+      return text;
+    }
     StringBuilder kept = new StringBuilder(text.length());
     text.replace("\r\n", "\n")
         .replace('\r', '\n')
@@ -27,9 +30,20 @@ final class CellText {
     return kept.substring(0, end) + "…";
   }
 
+  /** Most words are: looking is quicker than copying. */
+  private static boolean isPlain(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char sign = text.charAt(i);
+      if (sign < ' ' || (sign > '~' && sign < 0xA0) || sign >= Character.MIN_SURROGATE) {
+        return false;
+      }
+    }
+    return text.length() <= MOST;
+  }
+
   /** Text as it must stand in the file for a reader to find it as it was. */
   static String escaped(String text) {
-    return ESCAPE.matcher(text).replaceAll("_x005F_");
+    return text.indexOf("_x") < 0 ? text : ESCAPE.matcher(text).replaceAll("_x005F_");
   }
 
   /** True when a program might take the words for a formula. */

@@ -25,7 +25,7 @@ final class ComparisonColumns {
 
   static List<Column<SettingRow>> of(Comparison comparison, Words words) {
     Choices choices = new Choices(words);
-    SettingLabel label = new SettingLabel(comparison, choices);
+    SettingLabel label = new SettingLabel(comparison.factors(), choices);
     List<Column<SettingRow>> columns = new ArrayList<>();
     columns.add(
         Column.text(

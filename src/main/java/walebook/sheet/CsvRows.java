@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.function.IntConsumer;
 import java.util.function.UnaryOperator;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
@@ -21,19 +22,23 @@ public final class CsvRows {
    * Writes header and rows.
    *
    * @param cover takes names out of words where they are not wanted
+   * @param done told after each row how many there are
    */
   public static <T> void write(
       Appendable out,
       List<Column<T>> columns,
       Iterable<T> rows,
       UnaryOperator<String> cover,
-      Words words)
+      Words words,
+      IntConsumer done)
       throws IOException {
     CSVPrinter printer = new CSVPrinter(out, CSVFormat.RFC4180);
     printer.printRecord(columns.stream().map(column -> guarded(column.title(words))));
+    int written = 0;
     for (T row : rows) {
       printer.printRecord(
           columns.stream().map(column -> text(column.format(), column.value().apply(row), cover)));
+      done.accept(++written);
     }
     printer.flush();
   }

@@ -7,7 +7,6 @@ import walebook.compare.Extremes;
 import walebook.compare.PieceResult;
 import walebook.compare.SettingRow;
 import walebook.quantity.Show;
-import walebook.record.TestPiece;
 import walebook.statistics.Interval;
 import walebook.words.Words;
 import walebook.working.Message;
@@ -17,7 +16,7 @@ final class Findings {
   private Findings() {}
 
   static List<Message> of(TermFacts facts, Words words) {
-    if (facts.pieces().isEmpty()) {
+    if (facts.lines().isEmpty()) {
       return List.of(Message.of("sheet.found.nothing"));
     }
     SettingRow all = all(facts);
@@ -44,16 +43,22 @@ final class Findings {
               Show.percent(gave.greatest())));
     }
     found.addAll(ends(facts, words));
+    if (facts.comparison().setAside() > 0) {
+      found.add(Message.of("sheet.found.aside", n(facts.comparison().setAside())));
+    }
+    if (facts.findings().unseen() > 0) {
+      found.add(Message.of("sheet.found.odd", n(facts.findings().unseen())));
+    }
     found.add(Message.of("sheet.found.faults", n(all.withFault()), n(all.pieces())));
     found.add(Message.of("sheet.found.care"));
     return found;
   }
 
   private static SettingRow all(TermFacts facts) {
-    List<PieceResult> results = new ArrayList<>();
-    for (TestPiece each : facts.pieces()) {
-      results.add(facts.lookup().result(each));
-    }
+    List<PieceResult> results =
+        facts.findings().results().stream()
+            .map(each -> PieceResult.of(each, facts.lookup().stretch(each)))
+            .toList();
     return new SettingRow(List.of(), results);
   }
 
@@ -66,7 +71,7 @@ final class Findings {
     if (ends.even()) {
       return List.of(Message.of("sheet.found.no-difference"));
     }
-    SettingLabel label = new SettingLabel(facts.comparison(), new Choices(words));
+    SettingLabel label = new SettingLabel(facts.comparison().factors(), new Choices(words));
     return List.of(
         row("sheet.found.most", label, ends.most()),
         row("sheet.found.least", label, ends.least()),

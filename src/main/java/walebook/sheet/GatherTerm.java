@@ -7,24 +7,25 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
-import walebook.book.PieceFilter;
+import walebook.book.ResultFilter;
 import walebook.compare.ClassProgress;
 import walebook.compare.ClothStretch;
-import walebook.compare.CompareBySetting;
-import walebook.compare.Comparison;
 import walebook.compare.Names;
 import walebook.record.Cloth;
 import walebook.record.ClothReading;
+import walebook.record.DoneLine;
 import walebook.record.Grain;
 import walebook.record.Lesson;
-import walebook.record.Parent;
 import walebook.record.PlannedPiece;
+import walebook.record.ResultLine;
 import walebook.record.SchoolClass;
 import walebook.record.Student;
 import walebook.record.TestPiece;
@@ -50,105 +51,152 @@ public final class GatherTerm {
   }
 
   /** The facts of a class, or null when the book has no such class. */
-  public @Nullable TermFacts of(UUID classId, boolean names) {
+  public @Nullable TermFacts of(UUID classId, TermChoice choice, TermExtras extras) {
     SchoolClass found = book.classes().find(classId);
-    return found == null ? null : book.inOneStep(() -> gather(found, names));
+    return found == null ? null : book.inOneStep(() -> gather(found, choice, extras));
   }
 
-  private TermFacts gather(SchoolClass of, boolean names) {
-    Names shown = Names.of(book, !names);
-    List<TestPiece> pieces = sorted(book.pieces().list(PieceFilter.ALL.ofClass(of.id())), shown);
+  private TermFacts gather(SchoolClass of, TermChoice choice, TermExtras extras) {
+    Names shown = Names.of(book, !choice.names());
+    Map<UUID, DoneLine> done = new HashMap<>();
+    book.results().done(ResultFilter.ALL.ofClass(of.id())).stream()
+        .filter(each -> choice.hasLesson(each.lessonId()) && choice.hasStudent(each.studentId()))
+        .forEach(each -> done.put(each.pieceId(), each));
+    List<ResultLine> lines =
+        sorted(
+            book.results().list(ResultFilter.ALL.ofClass(of.id()).withFaults()).stream()
+                .filter(each -> done.containsKey(each.pieceId()))
+                .toList(),
+            shown);
     List<ClothReading> readings = book.clothLog().allReadings();
-    Map<UUID, Map<Grain, ClothStretch>> stretches = ClothStretch.of(readings);
-    Comparison comparison = CompareBySetting.of(pieces, CompareBySetting.USUAL, stretches, shown);
+    TermFindings findings = TermFindings.of(book, lines, readings, shown, of.id());
     UUID tutorId = of.tutorId();
     return new TermFacts(
         book.info(),
         of,
         book.terms().find(of.termId()),
-        names && tutorId != null ? book.tutors().find(tutorId) : null,
-        names,
-        book.enrolments().everyoneOf(of.id()),
-        pieces,
-        lookup(of.id(), pieces, shown, stretches),
-        comparison,
-        progress(of.id(), names),
-        cloths(pieces, readings, stretches),
-        cover(names),
+        choice.names() && tutorId != null ? book.tutors().find(tutorId) : null,
+        choice,
+        students(of.id(), choice),
+        lines,
+        new PieceRun(book, lines.stream().map(ResultLine::pieceId).toList()),
+        lookup(of.id(), choice, lines, shown, findings),
+        findings,
+        progress(of.id(), choice),
+        cloths(lines, readings, findings.stretches()),
+        plan(of.id(), choice, done),
+        extras,
+        student ->
+            new PieceRun(
+                book,
+                lines.stream()
+                    .filter(each -> each.studentId().equals(student))
+                    .map(ResultLine::pieceId)
+                    .toList()),
+        piece -> book.photos().ofPiece(piece),
+        cover(choice.names()),
         LocalDateTime.now(clock).withNano(0));
   }
 
-  private static List<TestPiece> sorted(List<TestPiece> pieces, Names shown) {
-    return pieces.stream()
+  private List<Student> students(UUID classId, TermChoice choice) {
+    return book.enrolments().everyoneOf(classId).stream()
+        .filter(each -> choice.hasStudent(each.id()))
         .sorted(
-            Comparator.comparing((TestPiece each) -> each.whose().sewnOn())
-                .thenComparing(each -> shown.of(each.whose().studentId()))
-                .thenComparing(TestPiece::code))
+            Comparator.comparing((Student each) -> choice.names() ? each.name() : each.alias())
+                .thenComparing(Student::alias))
+        .toList();
+  }
+
+  private static List<ResultLine> sorted(List<ResultLine> lines, Names shown) {
+    return lines.stream()
+        .sorted(
+            Comparator.comparing(ResultLine::sewnOn)
+                .thenComparing(each -> shown.of(each.studentId()))
+                .thenComparing(ResultLine::code))
         .toList();
   }
 
   private PieceLookup lookup(
-      UUID classId,
-      List<TestPiece> pieces,
-      Names shown,
-      Map<UUID, Map<Grain, ClothStretch>> stretches) {
+      UUID classId, TermChoice choice, List<ResultLine> lines, Names shown, TermFindings findings) {
     List<Lesson> lessons = book.lessons().of(classId);
     Map<UUID, PlannedPiece> planned = new HashMap<>();
     for (Lesson lesson : lessons) {
-      book.lessons().planOf(lesson.id()).forEach(each -> planned.put(each.id(), each));
+      if (choice.hasLesson(lesson.id())) {
+        book.lessons().planOf(lesson.id()).forEach(each -> planned.put(each.id(), each));
+      }
     }
     Map<UUID, String> titles =
         lessons.stream().collect(Collectors.toMap(Lesson::id, Lesson::title));
     return new PieceLookup(
-        shown, titles, planned, codes(pieces), stretches, faults, clock.getZone());
+        shown,
+        titles,
+        planned,
+        codes(lines),
+        findings.stretches(),
+        findings.odd(),
+        faults,
+        clock.getZone());
   }
 
   /** A parent may have been sewn in another class. */
-  private Map<UUID, String> codes(List<TestPiece> pieces) {
+  private Function<UUID, @Nullable String> codes(List<ResultLine> lines) {
     Map<UUID, String> codes = new HashMap<>();
-    pieces.forEach(each -> codes.put(each.id(), each.code()));
-    for (TestPiece each : pieces) {
-      Parent parent = each.parent();
-      if (parent != null && !codes.containsKey(parent.pieceId())) {
-        TestPiece found = book.pieces().find(parent.pieceId());
-        if (found != null) {
-          codes.put(found.id(), found.code());
-        }
+    lines.forEach(each -> codes.put(each.pieceId(), each.code()));
+    return id -> {
+      String known = codes.get(id);
+      TestPiece found = known == null ? book.pieces().find(id) : null;
+      return found == null ? known : found.code();
+    };
+  }
+
+  private List<PlanLine> plan(UUID classId, TermChoice choice, Map<UUID, DoneLine> done) {
+    Map<UUID, String> logged = new HashMap<>();
+    done.values().stream()
+        .filter(each -> each.plannedId() != null)
+        .forEach(each -> logged.put(Objects.requireNonNull(each.plannedId()), ""));
+    List<PlanLine> lines = new ArrayList<>();
+    for (Lesson lesson : book.lessons().of(classId)) {
+      if (choice.hasLesson(lesson.id())) {
+        book.lessons().planOf(lesson.id()).stream()
+            .filter(each -> choice.hasStudent(each.studentId()))
+            .forEach(
+                each ->
+                    lines.add(new PlanLine(lesson.title(), each, logged.containsKey(each.id()))));
       }
     }
-    return codes;
+    return lines;
   }
 
   /** By name when names go out; by alias otherwise, since the order of names would tell them. */
-  private ClassProgress progress(UUID classId, boolean names) {
-    ClassProgress read = ClassProgress.of(book, classId);
-    if (names) {
-      return read;
-    }
+  private ClassProgress progress(UUID classId, TermChoice choice) {
+    ClassProgress read = ClassProgress.of(book, classId, choice.lessonIds());
+    List<ClassProgress.Row> rows =
+        read.rows().stream().filter(row -> choice.hasStudent(row.student().id())).toList();
     return new ClassProgress(
         read.lessons(),
-        read.rows().stream().sorted(Comparator.comparing(row -> row.student().alias())).toList());
+        choice.names()
+            ? rows
+            : rows.stream().sorted(Comparator.comparing(row -> row.student().alias())).toList());
   }
 
   private List<ClothLine> cloths(
-      List<TestPiece> pieces,
+      List<ResultLine> lines,
       List<ClothReading> readings,
       Map<UUID, Map<Grain, ClothStretch>> stretches) {
-    Set<UUID> used =
-        pieces.stream().map(each -> each.cloth().clothId()).collect(Collectors.toSet());
+    Set<UUID> used = lines.stream().map(each -> each.setTo().clothId()).collect(Collectors.toSet());
     Map<UUID, List<ClothReading>> byCloth =
         readings.stream().collect(Collectors.groupingBy(ClothReading::clothId));
-    List<ClothLine> lines = new ArrayList<>();
+    List<ClothLine> found = new ArrayList<>();
     for (Cloth cloth : book.cloths().all()) {
       if (!cloth.retired() || used.contains(cloth.id())) {
-        lines.addAll(
+        found.addAll(
             ClothLine.of(
                 cloth,
                 byCloth.getOrDefault(cloth.id(), List.of()),
                 stretches.getOrDefault(cloth.id(), Map.of())));
       }
     }
-    return lines;
+    return found;
   }
 
   private UnaryOperator<String> cover(boolean names) {

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -17,7 +18,14 @@ import java.util.stream.Collectors;
  * too often.
  */
 final class NameCover implements UnaryOperator<String> {
+  private static final int MOST_KNOWN = 10_000;
+  private static final int LONG = 80;
+
   private final Map<String, String> instead;
+
+  /** Words that came before: the words of settings stand in every row. */
+  private final Map<String, String> covered = new ConcurrentHashMap<>();
+
   private final Pattern names;
 
   private NameCover(Map<String, String> instead, Pattern names) {
@@ -47,6 +55,18 @@ final class NameCover implements UnaryOperator<String> {
 
   @Override
   public String apply(String text) {
+    String known = covered.get(text);
+    if (known != null) {
+      return known;
+    }
+    String found = cover(text);
+    if (covered.size() < MOST_KNOWN && text.length() < LONG) {
+      covered.put(text, found);
+    }
+    return found;
+  }
+
+  private String cover(String text) {
     String composed = Normalizer.normalize(text, Normalizer.Form.NFC);
     Matcher found = names.matcher(composed);
     if (!found.find()) {

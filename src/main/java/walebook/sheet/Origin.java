@@ -28,6 +28,11 @@ public enum Origin implements Keyed {
   MEDIAN("median"),
   CHART("chart"),
   WRITTEN("written"),
+  ODD("odd"),
+  FAIR("fair"),
+  FAIR_INTERVAL("fair-interval"),
+  KIT("kit"),
+  GARMENT("garment"),
   EXPLAINED("explained");
 
   private final String key;

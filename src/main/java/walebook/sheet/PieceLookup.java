@@ -3,15 +3,21 @@ package walebook.sheet;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import walebook.compare.ClothStretch;
 import walebook.compare.Names;
 import walebook.compare.PieceResult;
+import walebook.compare.odd.OddReading;
 import walebook.record.ClothUse;
 import walebook.record.Grain;
 import walebook.record.PlannedPiece;
+import walebook.record.ResultLine;
+import walebook.record.SetTo;
 import walebook.record.TestPiece;
 
 /**
@@ -20,6 +26,7 @@ import walebook.record.TestPiece;
  * @param names of students (or their aliases), cloths and machines
  * @param lessons titles by lesson
  * @param codes of pieces by key, also of parents in other classes
+ * @param odd values that deserve a second look, by piece
  * @param faults plain names by key
  * @param zone in which times of logging are told
  */
@@ -27,15 +34,28 @@ public record PieceLookup(
     Names names,
     Map<UUID, String> lessons,
     Map<UUID, PlannedPiece> planned,
-    Map<UUID, String> codes,
+    Function<UUID, @Nullable String> codes,
     Map<UUID, Map<Grain, ClothStretch>> stretches,
+    Map<UUID, List<OddReading>> odd,
     Map<String, String> faults,
     ZoneId zone) {
+  /** For those who ask what columns there are rather than what is in them. */
+  static final PieceLookup NONE =
+      new PieceLookup(
+          Names.given(Map.of()),
+          Map.of(),
+          Map.of(),
+          id -> null,
+          Map.of(),
+          Map.of(),
+          Map.of(),
+          ZoneOffset.UTC);
+
   public PieceLookup {
     lessons = Map.copyOf(lessons);
     planned = Map.copyOf(planned);
-    codes = Map.copyOf(codes);
     stretches = Map.copyOf(stretches);
+    odd = Map.copyOf(odd);
     faults = Map.copyOf(faults);
   }
 
@@ -56,6 +76,15 @@ public record PieceLookup(
   @Nullable ClothStretch stretch(TestPiece piece) {
     ClothUse use = piece.cloth();
     return stretches.getOrDefault(use.clothId(), Map.of()).get(use.grain());
+  }
+
+  @Nullable ClothStretch stretch(ResultLine piece) {
+    SetTo set = piece.setTo();
+    return stretches.getOrDefault(set.clothId(), Map.of()).get(set.grain());
+  }
+
+  List<OddReading> oddOf(TestPiece piece) {
+    return odd.getOrDefault(piece.id(), List.of());
   }
 
   PieceResult result(TestPiece piece) {

@@ -1,19 +1,27 @@
 package walebook.sheet;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import walebook.compare.odd.OddFindings;
+import walebook.compare.odd.OddReading;
 import walebook.record.Parent;
 import walebook.record.PieceCode;
 import walebook.record.TestPiece;
+import walebook.words.Words;
 
 /** What was seen, what it follows, and when it was logged. */
 final class PieceSeenColumns {
+  /** The column that marks rows which deserve a second look. */
+  static final String ODD = "odd";
+
   private PieceSeenColumns() {}
 
   static List<Column<TestPiece>> of(PieceLookup lookup, Choices choices) {
-    return Stream.of(seen(lookup, choices), follows(lookup), kept(lookup))
+    return Stream.of(
+            seen(lookup, choices), odd(lookup, choices.words()), follows(lookup), kept(lookup))
         .flatMap(List::stream)
         .toList();
   }
@@ -45,6 +53,51 @@ final class PieceSeenColumns {
             "sheet.pieces.worst-fault.says",
             Origin.FAULT,
             piece -> lookup.result(piece).worstFault()));
+  }
+
+  private static List<Column<TestPiece>> odd(PieceLookup lookup, Words words) {
+    return List.of(
+        Column.text(
+            ODD,
+            "sheet.pieces.odd",
+            "sheet.pieces.odd.says",
+            Origin.ODD,
+            Format.TEXT,
+            piece -> odd(lookup, words, piece)),
+        Column.text(
+            "mark",
+            "sheet.pieces.mark",
+            "sheet.pieces.mark.says",
+            Origin.TYPED,
+            Format.TEXT,
+            piece -> marks(lookup, words, piece)));
+  }
+
+  private static String odd(PieceLookup lookup, Words words, TestPiece piece) {
+    return lookup.oddOf(piece).stream()
+        .map(
+            each ->
+                words.say("compare.value." + each.value().key())
+                    + ": "
+                    + words.say(OddFindings.of(each).get(0)))
+        .collect(Collectors.joining("; "));
+  }
+
+  private static String marks(PieceLookup lookup, Words words, TestPiece piece) {
+    return lookup.oddOf(piece).stream()
+        .map(OddReading::mark)
+        .filter(Objects::nonNull)
+        .map(
+            mark ->
+                words.say("compare.value." + mark.value().key())
+                    + ": "
+                    + words.say(
+                        switch (mark.mark()) {
+                          case KEPT -> "sheet.mark.kept";
+                          case MISTYPED -> "sheet.mark.mistyped";
+                          case SET_ASIDE -> "sheet.mark.set-aside";
+                        }))
+        .collect(Collectors.joining("; "));
   }
 
   private static List<Column<TestPiece>> follows(PieceLookup lookup) {
@@ -107,7 +160,7 @@ final class PieceSeenColumns {
   }
 
   private static @Nullable String parent(PieceLookup lookup, @Nullable Parent parent) {
-    String code = parent == null ? null : lookup.codes().get(parent.pieceId());
+    String code = parent == null ? null : lookup.codes().apply(parent.pieceId());
     return code == null ? null : PieceCode.spoken(code);
   }
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import walebook.compare.Comparison;
 import walebook.compare.Factor;
 import walebook.compare.SettingRow;
 import walebook.record.Grain;
@@ -13,19 +12,23 @@ import walebook.record.Step;
 
 /** How a combination of levels is called in the table, in the chart and in sentences. */
 final class SettingLabel {
-  private final Comparison comparison;
+  private final List<Factor> factors;
   private final Choices choices;
 
-  SettingLabel(Comparison comparison, Choices choices) {
-    this.comparison = comparison;
+  SettingLabel(List<Factor> factors, Choices choices) {
+    this.factors = List.copyOf(factors);
     this.choices = choices;
   }
 
   /** All levels in one, such as {@code Grey jersey · course-wise · Zigzag · 2.5}. */
   String of(SettingRow row) {
+    return of(row.levels());
+  }
+
+  String of(List<String> levels) {
     List<String> shown = new ArrayList<>();
-    for (int i = 0; i < row.levels().size(); i++) {
-      String level = level(i, row);
+    for (int i = 0; i < levels.size(); i++) {
+      String level = level(i, levels);
       shown.add(level == null ? "–" : level);
     }
     return shown.isEmpty()
@@ -34,12 +37,12 @@ final class SettingLabel {
   }
 
   /** The level of one factor as people read it, null where the pieces have none. */
-  @Nullable String level(int factor, SettingRow row) {
-    String level = row.levels().get(factor);
+  private @Nullable String level(int factor, List<String> levels) {
+    String level = levels.get(factor);
     if (level.isEmpty()) {
       return null;
     }
-    return switch (comparison.factors().get(factor)) {
+    return switch (factors.get(factor)) {
       case GRAIN -> choices.grain(Keyed.find(Grain.class, level));
       case PRESSURE -> choices.step(Keyed.find(Step.class, level));
       default -> level;
@@ -48,8 +51,8 @@ final class SettingLabel {
 
   /** A level as a number where the factor is one, otherwise as words. */
   Value value(int factor, SettingRow row) {
-    String level = level(factor, row);
-    return level != null && isNumber(comparison.factors().get(factor))
+    String level = level(factor, row.levels());
+    return level != null && isNumber(factors.get(factor))
         ? Value.of(Double.valueOf(level))
         : Value.of(level);
   }

@@ -2,11 +2,15 @@ package walebook.sheet;
 
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.UUID;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import walebook.compare.ClassProgress;
 import walebook.compare.Comparison;
 import walebook.record.BookInfo;
+import walebook.record.PhotoInfo;
+import walebook.record.ResultLine;
 import walebook.record.SchoolClass;
 import walebook.record.Student;
 import walebook.record.Term;
@@ -14,12 +18,16 @@ import walebook.record.TestPiece;
 import walebook.record.Tutor;
 
 /**
- * Everything that goes into the workbook of one class, read from the book in one step.
+ * Everything that goes into the workbook of one class, read from the book in one step; the pieces
+ * themselves are read again bit by bit while they are written.
  *
  * @param tutor null when the class has none or names are not wanted
- * @param names whether students' names go out; otherwise their aliases do
- * @param students everyone who ever was in the class
- * @param pieces by the day sewn, then by student as shown, then by code
+ * @param choice what was chosen
+ * @param students those chosen of everyone who ever was in the class, in the order shown
+ * @param lines the pieces in short: by the day sewn, then by student as shown, then by code
+ * @param pieces the same pieces whole, in the same order
+ * @param piecesOf the pieces of one student
+ * @param photosOf the photos of a piece, small
  * @param cover takes names out of free text when they are not wanted
  * @param written when the workbook was written
  */
@@ -28,23 +36,42 @@ public record TermFacts(
     SchoolClass schoolClass,
     @Nullable Term term,
     @Nullable Tutor tutor,
-    boolean names,
+    TermChoice choice,
     List<Student> students,
-    List<TestPiece> pieces,
+    List<ResultLine> lines,
+    Iterable<TestPiece> pieces,
     PieceLookup lookup,
-    Comparison comparison,
+    TermFindings findings,
     ClassProgress progress,
     List<ClothLine> cloths,
+    List<PlanLine> plan,
+    TermExtras extras,
+    Function<UUID, Iterable<TestPiece>> piecesOf,
+    Function<UUID, List<PhotoInfo>> photosOf,
     UnaryOperator<String> cover,
     LocalDateTime written) {
   public TermFacts {
     students = List.copyOf(students);
-    pieces = List.copyOf(pieces);
+    lines = List.copyOf(lines);
     cloths = List.copyOf(cloths);
+    plan = List.copyOf(plan);
+  }
+
+  boolean names() {
+    return choice.names();
+  }
+
+  Comparison comparison() {
+    return findings.comparison();
   }
 
   /** A student as this workbook calls them. */
   String shown(Student student) {
-    return names ? student.name() : student.alias();
+    return names() ? student.name() : student.alias();
+  }
+
+  /** The columns that were chosen of those there are. */
+  <T> List<Column<T>> chosen(List<Column<T>> columns) {
+    return columns.stream().filter(each -> choice.hasColumn(each.key())).toList();
   }
 }

@@ -113,7 +113,7 @@ final class TermLines {
             "sheet.term.pieces",
             "sheet.term.pieces.says",
             Origin.COUNT,
-            facts -> facts.pieces().size()),
+            facts -> facts.lines().size()),
         Column.whole(
             "gave",
             "sheet.term.gave",
@@ -131,7 +131,19 @@ final class TermLines {
             "sheet.term.settings",
             "sheet.term.settings.says",
             Origin.COUNT,
-            facts -> facts.comparison().rows().size()));
+            facts -> facts.comparison().rows().size()),
+        Column.whole(
+            "aside",
+            "sheet.term.aside",
+            "sheet.term.aside.says",
+            Origin.TYPED,
+            facts -> facts.comparison().setAside()),
+        Column.whole(
+            "odd",
+            "sheet.term.odd",
+            "sheet.term.odd.says",
+            Origin.ODD,
+            facts -> facts.findings().unseen()));
   }
 
   private static List<Column<TermFacts>> planned() {

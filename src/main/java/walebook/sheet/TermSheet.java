@@ -1,5 +1,6 @@
 package walebook.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -27,11 +28,12 @@ final class TermSheet {
     this.words = words;
   }
 
-  static void write(XSSFSheet sheet, TermFacts facts, Pen pen, Words words) {
-    new TermSheet(sheet, pen, words).write(facts);
+  static void write(
+      XSSFSheet sheet, TermFacts facts, List<SheetPart<?>> parts, Pen pen, Words words) {
+    new TermSheet(sheet, pen, words).write(facts, parts);
   }
 
-  private void write(TermFacts facts) {
+  private void write(TermFacts facts, List<SheetPart<?>> parts) {
     sheet.setColumnWidth(0, 256 * LABELS);
     sheet.setColumnWidth(1, 256 * VALUES);
     sheet.setDisplayGridlines(false);
@@ -50,7 +52,7 @@ final class TermSheet {
       }
     }
     block("sheet.term.found-title", Findings.of(facts, words));
-    block("sheet.term.sheets-title", sheets());
+    block("sheet.term.sheets-title", sheets(facts, parts));
     PrintSetup.page(sheet, 1);
   }
 
@@ -65,13 +67,14 @@ final class TermSheet {
     }
   }
 
-  private static List<Message> sheets() {
-    return List.of(
-        Message.of("sheet.term.about-comparison"),
-        Message.of("sheet.term.about-pieces"),
-        Message.of("sheet.term.about-cloths"),
-        Message.of("sheet.term.about-progress"),
-        Message.of("sheet.term.about-columns"));
+  private static List<Message> sheets(TermFacts facts, List<SheetPart<?>> parts) {
+    List<Message> lines = new ArrayList<>();
+    parts.forEach(each -> lines.add(Message.of(each.about())));
+    lines.add(Message.of("sheet.term.about-columns"));
+    if (facts.choice().studentSheets()) {
+      lines.add(Message.of("sheet.term.about-students"));
+    }
+    return lines;
   }
 
   private Row row() {

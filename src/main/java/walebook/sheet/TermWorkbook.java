@@ -11,8 +11,6 @@ import org.apache.poi.ooxml.POIXMLProperties.CoreProperties;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import walebook.compare.SettingRow;
-import walebook.record.TestPiece;
 import walebook.words.Words;
 
 /**
@@ -52,60 +50,44 @@ public final class TermWorkbook {
     progress.at(0);
     try (XSSFWorkbook workbook = new XSSFWorkbook()) {
       Pen pen = new Pen(new Styles(workbook), facts.cover());
-      List<Column<TestPiece>> pieces = PieceColumns.all(facts.lookup(), words);
+      List<SheetPart<?>> parts = TermParts.of(facts, words);
       properties(workbook);
-      TermSheet.write(sheet(workbook, "sheet.term.name"), facts, pen, words);
-      List<Column<SettingRow>> comparison = comparison(workbook, pen);
-      XSSFSheet streamed = sheet(workbook, "sheet.pieces.name");
-      TableFrame.draw(streamed, "PieceTable", pieces, facts.pieces().size(), pen, words);
-      var cloths = ClothColumns.all(words);
-      table(workbook, "sheet.cloths.name", "ClothTable", cloths, facts.cloths(), pen);
-      var rows = ProgressColumns.of(facts);
-      table(workbook, "sheet.progress.name", "ProgressTable", rows, facts.progress().rows(), pen);
-      List<Explained> explained = new ArrayList<>();
-      explained.addAll(explain("sheet.term.name", TermLines.all(words)));
-      explained.addAll(explain("sheet.comparison.name", comparison));
-      explained.addAll(explain("sheet.pieces.name", pieces));
-      explained.addAll(explain("sheet.cloths.name", cloths));
-      explained.addAll(explain("sheet.progress.name", rows));
-      explained.addAll(explain("sheet.columns.name", Explained.columns()));
-      var columns = Explained.columns();
-      table(workbook, "sheet.columns.name", "ColumnTable", columns, explained, pen);
+      TermSheet.write(sheet(workbook, "sheet.term.name"), facts, parts, pen, words);
+      List<Explained> explained = new ArrayList<>(explain("sheet.term.name", TermLines.all(words)));
+      SheetPart<?> streamed = null;
+      for (SheetPart<?> each : parts) {
+        table(workbook, each, pen);
+        explained.addAll(explain(each.name(), each.columns()));
+        streamed = each.streamed() ? each : streamed;
+      }
+      List<Column<Explained>> columns = Explained.columns();
+      explained.addAll(explain("sheet.columns.name", columns));
+      table(
+          workbook, SheetPart.of("sheet.columns.name", "", "ColumnTable", columns, explained), pen);
+      if (facts.choice().studentSheets()) {
+        StudentSheets.write(workbook, facts, pen, words);
+      }
       progress.at(BEFORE_ROWS);
-      stream(workbook, streamed.getSheetName(), pieces, pen, out);
+      if (streamed != null) {
+        stream(workbook, streamed, pen, out);
+      } else {
+        workbook.write(out);
+      }
     }
     progress.at(1);
   }
 
-  private List<Column<SettingRow>> comparison(XSSFWorkbook workbook, Pen pen) {
-    List<Column<SettingRow>> columns = ComparisonColumns.of(facts.comparison(), words);
-    List<SettingRow> rows = facts.comparison().rows();
-    XSSFSheet sheet =
-        table(workbook, "sheet.comparison.name", "ComparisonTable", columns, rows, pen);
-    if (!rows.isEmpty()) {
-      ComparisonChart.draw(sheet, columns, rows.size(), words);
-    }
-    return columns;
-  }
-
-  private void stream(
-      XSSFWorkbook workbook,
-      String sheet,
-      List<Column<TestPiece>> columns,
-      Pen pen,
-      OutputStream out)
+  private <T> void stream(XSSFWorkbook workbook, SheetPart<T> part, Pen pen, OutputStream out)
       throws IOException {
-    int all = facts.pieces().size();
     try (SXSSFWorkbook streaming = new SXSSFWorkbook(workbook, WINDOW)) {
-      streaming.setCompressTempFiles(true);
       TableRows.write(
-          streaming.getSheet(sheet),
-          columns,
-          facts.pieces(),
+          streaming.getSheet(words.say(part.name())),
+          part.columns(),
+          part.rows(),
           pen,
           done -> {
             if (done % TELL_EVERY == 0) {
-              progress.at(BEFORE_ROWS + (AFTER_ROWS - BEFORE_ROWS) * done / all);
+              progress.at(BEFORE_ROWS + (AFTER_ROWS - BEFORE_ROWS) * done / part.count());
             }
           });
       progress.at(AFTER_ROWS);
@@ -113,17 +95,15 @@ public final class TermWorkbook {
     }
   }
 
-  private <T> XSSFSheet table(
-      XSSFWorkbook workbook,
-      String name,
-      String table,
-      List<Column<T>> columns,
-      List<T> rows,
-      Pen pen) {
-    XSSFSheet sheet = sheet(workbook, name);
-    TableFrame.draw(sheet, table, columns, rows.size(), pen, words);
-    TableRows.write(sheet, columns, rows, pen, done -> {});
-    return sheet;
+  private <T> void table(XSSFWorkbook workbook, SheetPart<T> part, Pen pen) {
+    XSSFSheet sheet = sheet(workbook, part.name());
+    TableFrame.draw(sheet, part.table(), part.columns(), part.count(), pen, words);
+    if (!part.streamed()) {
+      TableRows.write(sheet, part.columns(), part.rows(), pen, done -> {});
+    }
+    if (part.count() > 0) {
+      part.beside().draw(sheet, part.columns(), part.count());
+    }
   }
 
   private XSSFSheet sheet(XSSFWorkbook workbook, String name) {

@@ -1,6 +1,10 @@
 package walebook.sheet;
 
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
@@ -11,7 +15,7 @@ import walebook.problem.Place;
 import walebook.problem.Problem;
 import walebook.words.Words;
 
-/** Puts a class's workbook into a file, or says what is in the way. */
+/** Puts a class's record into a file of the kind its ending says, or says what is in the way. */
 public final class WorkbookFile {
   private WorkbookFile() {}
 
@@ -29,7 +33,7 @@ public final class WorkbookFile {
       return Answer.bad(problem);
     }
     try {
-      WholeFile.write(file, out -> TermWorkbook.write(facts, words, out, progress));
+      WholeFile.write(file, out -> write(facts, words, TermFormat.of(file), out, progress));
       return Answer.good(file);
     } catch (AccessDeniedException e) {
       return refuse("sheet.in-use", file, e);
@@ -37,6 +41,28 @@ public final class WorkbookFile {
       return refuse(Files.exists(file) ? "sheet.in-use" : "sheet.not-written", file, e);
     } catch (IOException e) {
       return refuse("sheet.not-written", file, e);
+    }
+  }
+
+  private static void write(
+      TermFacts facts, Words words, TermFormat format, OutputStream out, ExportProgress progress)
+      throws IOException {
+    switch (format) {
+      case WORKBOOK -> TermWorkbook.write(facts, words, out, progress);
+      case JSON -> TermJson.write(facts, words, out, progress);
+      case CSV -> {
+        progress.at(0);
+        Writer text = new OutputStreamWriter(out, StandardCharsets.UTF_8);
+        CsvRows.write(
+            text,
+            facts.chosen(PieceColumns.all(facts.lookup(), words)),
+            facts.pieces(),
+            facts.cover(),
+            words,
+            done -> progress.at((double) done / Math.max(1, facts.lines().size())));
+        text.flush();
+        progress.at(1);
+      }
     }
   }
 

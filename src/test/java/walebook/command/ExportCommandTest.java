@@ -106,12 +106,51 @@ class ExportCommandTest {
   void writesWhatTheBookHoldsAndSaysWhere() throws IOException {
     String book = smallBook();
     Path file = folder.resolve("term.xlsx");
-    assertThat(export(book, file)).as(complained()).isZero();
+    assertThat(export(book, file, "--names")).as(complained()).isZero();
     assertThat(said()).contains(file.toString()).contains("Test pieces: 2");
     holdsWhatTheBookHolds(file, Path.of(book));
     try (XSSFWorkbook read = new XSSFWorkbook(file.toString())) {
       assertThat(text(read)).contains("Ada Pier");
     }
+  }
+
+  @Test
+  void codesStandForNamesUnlessNamesAreAskedFor() throws IOException {
+    Path file = folder.resolve("term.xlsx");
+    assertThat(export(smallBook(), file)).as(complained()).isZero();
+    try (XSSFWorkbook read = new XSSFWorkbook(file.toString())) {
+      assertThat(text(read)).contains("S01").doesNotContain("Ada Pier");
+    }
+    assertThat(export(folder.resolve("class.walebook").toString(), file, "--names", "--codes"))
+        .isEqualTo(1);
+    assertThat(complained()).contains("--names").contains("--codes");
+  }
+
+  @Test
+  void thePreviewWritesNothing() throws IOException {
+    String book = smallBook();
+    String[] args = {"export-preview", "--book", book, "--json"};
+    assertThat(RunCommand.run(terminal, args)).as(complained()).isZero();
+    var json = new tools.jackson.databind.json.JsonMapper().readTree(said());
+    assertThat(json.get("people").toString()).contains("S01").doesNotContain("Ada");
+    assertThat(json.get("sheets").get(2).get("name").asString()).isEqualTo("Pieces");
+    assertThat(json.get("sheets").get(2).get("rows").asInt()).isEqualTo(2);
+    assertThat(RunCommand.run(terminal, "export-preview", "--book", book)).isZero();
+    assertThat(said()).contains("Pieces").contains("Students by code: S01");
+  }
+
+  @Test
+  void theEndingSaysTheKindOfFile() throws IOException {
+    String book = smallBook();
+    Path csv = folder.resolve("pieces.csv");
+    assertThat(export(book, csv, "--column", "student", "--column", "grade")).isZero();
+    assertThat(Files.readString(csv)).startsWith("Piece,Student,");
+    assertThat(Files.readAllLines(csv)).hasSize(3);
+    Path json = folder.resolve("term.json");
+    assertThat(export(book, json)).isZero();
+    assertThat(Files.readString(json)).startsWith("{\"format\":\"walebook-term\"");
+    assertThat(export(book, csv, "--column", "girth", "--replace")).isEqualTo(1);
+    assertThat(complained()).contains("girth").contains("seam-stretch");
   }
 
   @Test

@@ -76,7 +76,8 @@ class RoomsTest {
         "org.openxmlformats.",
         "org.apache.xmlbeans.",
         "org.apache.commons.csv.",
-        "org.xml.sax.");
+        "org.xml.sax.",
+        "tools.jackson.");
     room(
         "paper",
         "problem quantity working words record compare book tables drawing lesson kit cloth seam"

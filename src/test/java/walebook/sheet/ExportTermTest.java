@@ -18,6 +18,9 @@ import walebook.book.Classroom;
 import walebook.book.Ids;
 import walebook.problem.Answer;
 import walebook.problem.Problem;
+import walebook.record.By;
+import walebook.record.Mark;
+import walebook.record.MarkedValue;
 
 /** The file appears whole or not at all, and what is in the way is said. */
 class ExportTermTest {
@@ -49,6 +52,85 @@ class ExportTermTest {
         assertThat(file).hasContent("as it was");
       }
     }
+  }
+
+  @Test
+  void aFileThatIsThereIsSparedUnlessItMayBeReplaced() throws IOException {
+    try (HarbourClass harbour = HarbourClass.in(folder.resolve("class.walebook"), 5)) {
+      Path file = Files.writeString(folder.resolve("term.xlsx"), "as it was");
+      Answer<Path> answer =
+          new ExportTerm(harbour.book, HarbourClass.WORDS, HarbourClass.TABLES, Classroom.CLOCK)
+              .export(
+                  file, harbour.schoolClass.id(), TermChoice.CODES, false, ExportProgress.UNHEARD);
+      assertThat(code(answer)).isEqualTo("sheet.exists");
+      assertThat(file).hasContent("as it was");
+    }
+  }
+
+  @Test
+  void onlyWhatWasChosenGoesOutAndThePreviewSaidSo() throws IOException {
+    try (HarbourClass harbour = HarbourClass.in(folder.resolve("class.walebook"), 60)) {
+      var student = harbour.students.get(2);
+      TermChoice choice =
+          TermChoice.CODES
+              .ofStudents(java.util.Set.of(student.id()))
+              .inColumns(java.util.Set.of("student", "seam-stretch"))
+              .withStudentSheets(true);
+      long own =
+          harbour.pieces.stream()
+              .filter(each -> each.whose().studentId().equals(student.id()))
+              .count();
+      TermPreview preview =
+          new ExportTerm(harbour.book, HarbourClass.WORDS, HarbourClass.TABLES, Classroom.CLOCK)
+              .preview(harbour.schoolClass.id(), choice)
+              .value();
+      assertThat(preview.pieces()).isEqualTo((int) own).isGreaterThan(2);
+      assertThat(preview.people()).containsExactly("S03");
+      assertThat(preview.columns()).containsExactly("Piece", "Student", "Seam stretch (%)");
+      Path file =
+          harbour.export(folder.resolve("one.xlsx"), choice, ExportProgress.UNHEARD).value();
+      try (XSSFWorkbook workbook = Grid.open(file)) {
+        Grid pieces = new Grid(workbook.getSheet("Pieces"));
+        assertThat(pieces.headers()).containsExactly("Piece", "Student", "Seam stretch (%)");
+        assertThat(pieces.sheet().getLastRowNum()).isEqualTo((int) own);
+        for (TermPreview.Sheet each : preview.sheets()) {
+          if (!each.name().equals("S03")) {
+            int rows = workbook.getSheet(each.name()).getLastRowNum();
+            assertThat(rows).as(each.name()).isEqualTo(each.rows());
+          }
+        }
+        assertThat(workbook.getSheet("S03").getLastRowNum()).isEqualTo((int) own + 2);
+      }
+    }
+  }
+
+  @Test
+  void valuesSetAsideAreLeftOutOfComparisonsAndCounted() throws IOException {
+    try (HarbourClass harbour = HarbourClass.in(folder.resolve("class.walebook"), 60)) {
+      TermFacts before = harbour.facts(false);
+      harbour
+          .book
+          .marks()
+          .put(
+              MarkedValue.SEAM_STRETCH,
+              harbour.pieces.get(0).id(),
+              Mark.SET_ASIDE,
+              "slipped",
+              By.NOBODY,
+              Ids.next());
+      TermFacts after = harbour.facts(false);
+      assertThat(pulled(after)).isEqualTo(pulled(before) - 1);
+      assertThat(after.comparison().setAside()).isEqualTo(1);
+      assertThat(after.lines()).hasSize(60);
+      Path file = harbour.export(folder.resolve("term.xlsx"), false).value();
+      try (XSSFWorkbook workbook = Grid.open(file)) {
+        assertThat(text(workbook)).anyMatch(line -> line.startsWith("1 values were set aside"));
+      }
+    }
+  }
+
+  private static int pulled(TermFacts facts) {
+    return facts.comparison().rows().stream().mapToInt(row -> row.gave() + row.held()).sum();
   }
 
   @Test
@@ -88,7 +170,12 @@ class ExportTermTest {
       assertThat(code(harbour.export(inFile, true))).isEqualTo("sheet.no-folder");
       Answer<Path> noClass =
           new ExportTerm(harbour.book, HarbourClass.WORDS, HarbourClass.TABLES, Classroom.CLOCK)
-              .export(folder.resolve("x.xlsx"), Ids.next(), true, ExportProgress.UNHEARD);
+              .export(
+                  folder.resolve("x.xlsx"),
+                  Ids.next(),
+                  TermChoice.CODES,
+                  false,
+                  ExportProgress.UNHEARD);
       assertThat(code(noClass)).isEqualTo("sheet.no-class");
       assertThat(folder.resolve("x.xlsx")).doesNotExist();
     }

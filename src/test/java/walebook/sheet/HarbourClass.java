@@ -134,13 +134,19 @@ final class HarbourClass implements AutoCloseable {
   }
 
   Answer<Path> export(Path file, boolean names, ExportProgress progress) {
+    return export(file, TermChoice.CODES.withNames(names), progress);
+  }
+
+  /** Writes over a file that is there. */
+  Answer<Path> export(Path file, TermChoice choice, ExportProgress progress) {
     return new ExportTerm(book, WORDS, TABLES, Classroom.CLOCK)
-        .export(file, schoolClass.id(), names, progress);
+        .export(file, schoolClass.id(), choice, true, progress);
   }
 
   TermFacts facts(boolean names) {
     TermFacts facts =
-        new GatherTerm(book, Classroom.CLOCK, Map.of(), "the tutor").of(schoolClass.id(), names);
+        new GatherTerm(book, Classroom.CLOCK, Map.of(), "the tutor")
+            .of(schoolClass.id(), TermChoice.CODES.withNames(names), TermExtras.NONE);
     return java.util.Objects.requireNonNull(facts);
   }
 

@@ -37,6 +37,9 @@ import walebook.statistics.Proportion;
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class TermWorkbookTest {
+  private static final List<String> TABLES =
+      List.of("Comparison", "Fair comparison", "Pieces", "Cloths", "Progress", "Plan", "Columns");
+
   private HarbourClass harbour;
   private XSSFWorkbook workbook;
   private Path file;
@@ -59,10 +62,20 @@ class TermWorkbookTest {
   @Test
   void sheetsStandInOrder() {
     List<String> names =
-        Stream.iterate(0, i -> i + 1).limit(6).map(workbook::getSheetName).toList();
+        Stream.iterate(0, i -> i + 1)
+            .limit(workbook.getNumberOfSheets())
+            .map(workbook::getSheetName)
+            .toList();
     assertThat(names)
-        .containsExactly("Term", "Comparison", "Pieces", "Cloths", "Progress", "Columns");
-    assertThat(workbook.getNumberOfSheets()).isEqualTo(6);
+        .containsExactly(
+            "Term",
+            "Comparison",
+            "Fair comparison",
+            "Pieces",
+            "Cloths",
+            "Progress",
+            "Plan",
+            "Columns");
   }
 
   @Test
@@ -155,8 +168,59 @@ class TermWorkbookTest {
   }
 
   @Test
+  void eachOutcomeHasItsChartOfTheFairComparison() {
+    XSSFSheet sheet = workbook.getSheet("Fair comparison");
+    Grid rows = new Grid(sheet);
+    var found = harbour.facts(true).findings().fair();
+    assertThat(found).hasSizeGreaterThan(2);
+    assertThat(sheet.getDrawingPatriarch().getCharts()).hasSize(found.size());
+    int at = 1;
+    for (int i = 0; i < found.size(); i++) {
+      String xml = sheet.getDrawingPatriarch().getCharts().get(i).getCTChart().xmlText();
+      int last = at + found.get(i).rows().size() - 1;
+      String column =
+          org.apache.poi.ss.util.CellReference.convertNumToColString(rows.column("Middle"));
+      assertThat(xml)
+          .contains("'Fair comparison'!$" + column + "$" + (at + 1) + ":$" + column)
+          .contains("$" + (last + 1) + "</")
+          .contains("errBars");
+      at = last + 1;
+    }
+    assertThat(sheet.getLastRowNum()).isEqualTo(at - 1);
+    for (int i = 1; i < at; i++) {
+      if (rows.cell(i, "Low end").getCellType() == CellType.NUMERIC) {
+        assertThat(rows.number(i, "Middle") - rows.number(i, "Bar down"))
+            .isCloseTo(rows.number(i, "Low end"), within(1e-9));
+      }
+    }
+  }
+
+  @Test
+  void rowsWithAnOddValueAreMarkedByACondition() {
+    XSSFSheet sheet = workbook.getSheet("Pieces");
+    var rules = sheet.getSheetConditionalFormatting();
+    assertThat(rules.getNumConditionalFormattings()).isEqualTo(1);
+    var rule = rules.getConditionalFormattingAt(0);
+    Grid pieces = new Grid(sheet);
+    String column =
+        org.apache.poi.ss.util.CellReference.convertNumToColString(pieces.column("Odd"));
+    assertThat(rule.getRule(0).getFormula1()).isEqualTo("$" + column + "2<>\"\"");
+    assertThat(rule.getFormattingRanges()[0].getLastRow()).isEqualTo(300);
+    long odd =
+        Stream.iterate(1, i -> i + 1)
+            .limit(300)
+            .filter(i -> !pieces.text(i, "Odd").isEmpty())
+            .count();
+    assertThat(odd)
+        .isEqualTo(
+            harbour.facts(true).findings().odd().keySet().stream()
+                .filter(id -> harbour.pieces.stream().anyMatch(each -> each.id().equals(id)))
+                .count());
+  }
+
+  @Test
   void headersStayFilterAndPrintOnEachPage() {
-    for (String name : List.of("Comparison", "Pieces", "Cloths", "Progress", "Columns")) {
+    for (String name : TABLES) {
       XSSFSheet sheet = workbook.getSheet(name);
       assertThat(sheet.getPaneInformation().isFreezePane()).isTrue();
       assertThat(sheet.getPaneInformation().getHorizontalSplitTopRow()).isEqualTo((short) 1);
@@ -183,7 +247,7 @@ class TermWorkbookTest {
         assertThat(columns.text(i, header)).isNotBlank().doesNotContain("[sheet");
       }
     }
-    for (String name : List.of("Comparison", "Pieces", "Cloths", "Progress", "Columns")) {
+    for (String name : TABLES) {
       for (String header : grid(name).headers()) {
         boolean plain = units.containsKey(name + "/" + header);
         String bare = header.replaceAll(" \\([^()]*\\)$", "");

@@ -2,7 +2,6 @@ package walebook.act.print;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -36,15 +35,6 @@ import walebook.working.Step;
 
 /** Prints a garment sheet's answers; a body's girths only when that is explicitly asked for. */
 public final class PrintGarment {
-  /** Checks whose numbers would tell a body's girth. */
-  private static final Set<Check.Kind> TELLING =
-      EnumSet.of(
-          Check.Kind.WAY,
-          Check.Kind.USED,
-          Check.Kind.ALLOWANCE,
-          Check.Kind.OPENING,
-          Check.Kind.BAND_OVER);
-
   /** With the band's stretch these tell the girth that it passes over. */
   private static final Set<String> TELLING_BANDS =
       Set.of(
@@ -142,7 +132,7 @@ public final class PrintGarment {
   }
 
   private GarmentPaper.Line line(Check check, boolean keepBack) {
-    boolean kept = keepBack && TELLING.contains(check.kind());
+    boolean kept = keepBack && check.kind().tellsBody();
     return new GarmentPaper.Line(
         check.verdict(),
         check.isReckonedOnly(),

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.util.function.Supplier;
+import walebook.book.Assessments;
 import walebook.book.Book;
 import walebook.book.BookTrouble;
 import walebook.book.ClothLog;
@@ -162,6 +163,11 @@ public final class JooqBook implements Book {
   @Override
   public Garments garments() {
     return new JooqGarments(access, clock);
+  }
+
+  @Override
+  public Assessments assessments() {
+    return new JooqAssessments(access, clock);
   }
 
   @Override

@@ -6,9 +6,11 @@ import static walebook.book.jooq.made.Tables.TEST_PIECE;
 
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
 import org.jooq.Condition;
@@ -90,6 +92,16 @@ record JooqPieces(Access access, Clock clock) implements Pieces {
   private @Nullable TestPiece one(Condition which) {
     List<TestPiece> found = access.read(dsl -> fetch(dsl, which, 1, 0));
     return found.isEmpty() ? null : found.get(0);
+  }
+
+  @Override
+  public List<TestPiece> of(List<UUID> ids) {
+    Map<UUID, TestPiece> found = new HashMap<>();
+    Condition which = TEST_PIECE.ID.in(ids);
+    access
+        .read(dsl -> fetch(dsl, which, Integer.MAX_VALUE, 0))
+        .forEach(each -> found.put(each.id(), each));
+    return ids.stream().map(found::get).filter(Objects::nonNull).toList();
   }
 
   @Override

@@ -15,6 +15,7 @@ import org.jooq.SelectField;
 import org.jooq.impl.DSL;
 import walebook.book.ResultFilter;
 import walebook.book.Results;
+import walebook.record.DoneLine;
 import walebook.record.ResultLine;
 
 /** The columns that comparisons need and no more, found by the index of classes or cloths. */
@@ -69,6 +70,24 @@ record JooqResults(Access access) implements Results {
         .where(which)
         .groupBy(FAULT_SEEN.PIECE_ID)
         .fetchMap(FAULT_SEEN.PIECE_ID, worst);
+  }
+
+  @Override
+  public List<DoneLine> done(ResultFilter filter) {
+    return access.read(
+        dsl ->
+            dsl.select(
+                    TEST_PIECE.ID,
+                    TEST_PIECE.STUDENT_ID,
+                    TEST_PIECE.LESSON_ID,
+                    TEST_PIECE.PLANNED_ID,
+                    TEST_PIECE.SEWN_ON)
+                .from(TEST_PIECE)
+                .where(condition(filter))
+                .fetch(
+                    row ->
+                        new DoneLine(
+                            row.value1(), row.value2(), row.value3(), row.value4(), row.value5())));
   }
 
   @Override

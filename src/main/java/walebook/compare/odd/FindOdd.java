@@ -2,6 +2,7 @@ package walebook.compare.odd;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,6 +43,9 @@ public final class FindOdd {
   private final Map<Key, ValueMark> marks = new LinkedHashMap<>();
   private final List<OddReading> found = new ArrayList<>();
 
+  /** Of each lot of like pieces, by the very list: working it out for each piece is slow. */
+  private final IdentityHashMap<List<ResultLine>, Robust> robusts = new IdentityHashMap<>();
+
   private record Key(MarkedValue value, UUID targetId) {}
 
   private FindOdd(Names names, List<ValueMark> marks) {
@@ -80,6 +84,7 @@ public final class FindOdd {
   }
 
   private void pieces(List<ResultLine> pieces, MarkedValue value) {
+    robusts.clear();
     Map<List<String>, List<ResultLine>> same = sorted(pieces, value, ALIKE);
     Map<List<String>, List<ResultLine>> near = sorted(pieces, value, NEARLY_ALIKE);
     for (ResultLine piece : pieces) {
@@ -99,7 +104,7 @@ public final class FindOdd {
     List<OddReading.Reason> reasons = new ArrayList<>();
     Robust robust = null;
     if (like.size() >= FEWEST) {
-      robust = Robust.of(like.stream().map(each -> value(each, value)).toList());
+      robust = robusts.computeIfAbsent(like, all -> robust(all, value));
       if (isFar(robust, number, value)) {
         reasons.add(OddReading.Reason.FAR_FROM_MIDDLE);
       }
@@ -122,6 +127,10 @@ public final class FindOdd {
               reasons,
               marks.get(new Key(value, piece.pieceId()))));
     }
+  }
+
+  private static Robust robust(List<ResultLine> like, MarkedValue value) {
+    return Robust.of(like.stream().map(each -> value(each, value)).toList());
   }
 
   private static boolean isFar(Robust robust, double number, MarkedValue value) {

@@ -1,16 +1,12 @@
 package walebook.desk.start;
 
-import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.UUID;
 import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import org.jspecify.annotations.Nullable;
-import walebook.act.classroom.ExportTerm;
 import walebook.desk.classroom.ClassroomView;
 import walebook.desk.cloths.ClothsView;
 import walebook.desk.common.Session;
@@ -27,7 +23,6 @@ import walebook.desk.today.TodayView;
 import walebook.desk.today.TodayViewModel;
 import walebook.desk.typing.TypeInView;
 import walebook.desk.typing.TypeInViewModel;
-import walebook.problem.Answer;
 import walebook.quantity.Unit;
 import walebook.words.Words;
 
@@ -134,15 +129,6 @@ final class Places {
   }
 
   private Node term() {
-    ExportTerm export = new ExportTerm(session.book(), words, session.tables(), session.clock());
-    return new TermView(session, (file, classId, names) -> write(export, file, classId, names));
-  }
-
-  private Path write(ExportTerm export, Path file, UUID classId, boolean names) throws IOException {
-    Answer<Path> written = export.export(file, classId, names, share -> {});
-    if (!written.isGood()) {
-      throw new IOException(words.say(written.problems().get(0)));
-    }
-    return written.value();
+    return new TermView(session);
   }
 }

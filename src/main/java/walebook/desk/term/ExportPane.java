@@ -1,37 +1,151 @@
 package walebook.desk.term;
 
 import java.util.List;
+import java.util.stream.Collectors;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.control.TitledPane;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+import walebook.act.classroom.ExportChosen;
 import walebook.desk.common.Segments;
 import walebook.desk.common.Texts;
 import walebook.words.Words;
 
-/** What is exported, with names or codes, and where it was written. */
+/** What is exported, with names or codes, what would go out, and where it was written. */
 final class ExportPane extends VBox {
+  private final Words words;
+  private final ExportViewModel model;
+  private final VBox preview = new VBox(8);
+
   ExportPane(Words words, ExportViewModel model) {
     super(16);
-    Segments<ExportViewModel.Shown> shown =
-        new Segments<>(
-            List.of(ExportViewModel.Shown.values()),
-            model.shownProperty(),
-            each ->
-                words.say(
-                    each == ExportViewModel.Shown.CODES
-                        ? "desk.term.export.codes"
-                        : "desk.term.export.names"));
-    Label says = Texts.text("", "strong");
-    says.textProperty().bind(model.saysProperty());
+    this.words = words;
+    this.model = model;
+    getChildren().setAll(running(), choice(), before());
+    model.previewProperty().addListener((from, old, now) -> show(now));
+    show(model.previewProperty().get());
+  }
+
+  private Node choice() {
+    CheckBox sheets = new CheckBox(words.say("desk.term.export.student-sheets"));
+    sheets.selectedProperty().bindBidirectional(model.studentSheetsProperty());
     VBox card =
         new VBox(
             12,
             Texts.section(words.say("desk.term.export.title")),
             Texts.text(words.say("desk.term.export.says")),
             Texts.text(words.say("desk.term.export.who"), "field-label"),
-            shown,
+            new Segments<>(
+                List.of(ExportViewModel.Shown.values()), model.shownProperty(), this::shown),
             Texts.caption(words.say("desk.term.export.who-note")),
-            says);
+            Texts.text(words.say("desk.term.export.kind"), "field-label"),
+            new Segments<>(
+                List.of(ExportViewModel.Kind.values()), model.kindProperty(), this::kind),
+            sheets,
+            new Items<>("desk.term.export.lessons", model.choice().lessons()).pane(words),
+            new Items<>("desk.term.export.students", model.choice().students()).pane(words),
+            new Items<>("desk.term.export.columns", model.choice().columns()).pane(words));
     card.getStyleClass().add("card");
-    getChildren().setAll(card);
+    return card;
+  }
+
+  private Node before() {
+    VBox card = new VBox(12, Texts.section(words.say("desk.term.export.preview")), preview);
+    card.getStyleClass().add("card");
+    return card;
+  }
+
+  private Node running() {
+    Label says = Texts.text("", "strong");
+    says.textProperty().bind(model.saysProperty());
+    ProgressBar bar = new ProgressBar();
+    bar.setAccessibleText(words.say("desk.term.export.writing"));
+    bar.progressProperty().bind(model.shareProperty());
+    Button stop = new Button(words.say("desk.term.export.stop"));
+    stop.setOnAction(pressed -> model.cancel());
+    HBox now = new HBox(12, bar, stop);
+    now.visibleProperty().bind(model.writingProperty());
+    now.managedProperty().bind(now.visibleProperty());
+    Button replace = new Button(words.say("desk.term.export.replace"));
+    replace.setOnAction(pressed -> model.replace());
+    replace.visibleProperty().bind(model.inTheWayProperty().isNotNull());
+    replace.managedProperty().bind(replace.visibleProperty());
+    VBox all = new VBox(8, says, now, replace);
+    all.visibleProperty().bind(model.saysProperty().isNotEmpty());
+    all.managedProperty().bind(all.visibleProperty());
+    return all;
+  }
+
+  private void show(ExportChosen.@Nullable Preview found) {
+    preview.getChildren().clear();
+    if (found == null) {
+      preview.getChildren().add(Texts.text(words.say("desk.term.export.nothing"), "soft"));
+      return;
+    }
+    preview
+        .getChildren()
+        .add(
+            Texts.text(
+                found.rows().stream()
+                    .map(each -> words.say("desk.term.export.sheet", each.sheet(), each.rows()))
+                    .collect(Collectors.joining(" · "))));
+    preview
+        .getChildren()
+        .add(
+            Texts.text(
+                words.say(
+                    found.names()
+                        ? "desk.term.export.people-names"
+                        : "desk.term.export.people-codes",
+                    found.people().size(),
+                    String.join(", ", found.people())),
+                found.names() ? "strong" : "soft"));
+    if (found.setAside() > 0) {
+      preview.getChildren().add(Texts.text(words.say("desk.term.export.aside", found.setAside())));
+    }
+  }
+
+  private String shown(ExportViewModel.Shown each) {
+    return words.say(
+        each == ExportViewModel.Shown.CODES ? "desk.term.export.codes" : "desk.term.export.names");
+  }
+
+  private String kind(ExportViewModel.Kind each) {
+    return words.say(
+        switch (each) {
+          case WORKBOOK -> "desk.term.export.workbook";
+          case CSV -> "desk.term.export.csv";
+          case JSON -> "desk.term.export.json";
+        });
+  }
+
+  /** A folded list of things to tick. */
+  private record Items<K>(
+      String title, javafx.collections.ObservableList<ExportChoice.Item<K>> items) {
+    Node pane(Words words) {
+      FlowPane boxes = new FlowPane(16, 8);
+      TitledPane pane = new TitledPane(words.say(title), boxes);
+      pane.setExpanded(false);
+      Runnable fill =
+          () -> {
+            boxes.getChildren().setAll(items.stream().map(Items::box).toList());
+          };
+      items.addListener(
+          (javafx.collections.ListChangeListener<ExportChoice.Item<K>>) change -> fill.run());
+      fill.run();
+      return pane;
+    }
+
+    private static <K> CheckBox box(ExportChoice.Item<K> item) {
+      CheckBox box = new CheckBox(item.title());
+      box.selectedProperty().bindBidirectional(item.takenProperty());
+      return box;
+    }
   }
 }

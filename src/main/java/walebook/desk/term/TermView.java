@@ -42,14 +42,13 @@ public final class TermView extends BorderPane {
   private final ExportPane exportPane;
   private final BringPane bringPane;
 
-  /** A view over a session; {@code export} writes the workbook. */
-  public TermView(Session session, TermExport export) {
+  public TermView(Session session) {
     this.session = session;
     this.words = session.words();
     this.model = new TermViewModel(session);
     this.roster = new RosterViewModel(session);
     this.machines = new MachinesViewModel(session);
-    this.export = new ExportViewModel(session, export);
+    this.export = new ExportViewModel(session);
     this.print = new PrintViewModel(session, null, List.of(PrintPaper.Kind.RECORD));
     this.bring = new BringViewModel(session);
     rosterPane = new RosterPane(words, roster, session.namesHiddenProperty());

@@ -5,57 +5,88 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import walebook.act.classroom.ExportChosen;
 import walebook.book.Classroom;
 import walebook.desk.Sessions;
 import walebook.desk.common.Session;
+import walebook.record.SeamEnd;
 
 class ExportViewModelTest {
   @TempDir Path folder;
-  private final List<Boolean> names = new ArrayList<>();
-
-  private Path write(Path file, boolean withNames) throws IOException {
-    names.add(withNames);
-    return Files.writeString(file, "written");
-  }
 
   @Test
-  void writesWithCodesUnlessNamesAreChosenAndSaysWhere() {
+  void writesWithCodesUnlessNamesAreChosenAndSaysWhere() throws IOException {
     try (Classroom room = Classroom.in(folder.resolve("a.walebook"))) {
+      room.book.pieces().add(room.piece(SeamEnd.GAVE, 148));
       Session session = Sessions.of(room.book, room.schoolClass, folder);
-      ExportViewModel model = new ExportViewModel(session, (file, of, with) -> write(file, with));
+      ExportViewModel model = new ExportViewModel(session);
+      model.kindProperty().set(ExportViewModel.Kind.CSV);
       model.export();
-      assertThat(folder.resolve("monday-evening.xlsx")).exists();
-      assertThat(model.saysProperty().get())
-          .contains(folder.resolve("monday-evening.xlsx").toString());
+      Path file = folder.resolve("monday-evening.csv");
+      assertThat(file).content().contains("S01").doesNotContain("Ada Pier");
+      assertThat(model.saysProperty().get()).contains(file.toString());
       model.shownProperty().set(ExportViewModel.Shown.NAMES);
       model.export();
-      assertThat(names).containsExactly(false, true);
+      assertThat(model.saysProperty().get()).contains("there already");
+      assertThat(file).content().doesNotContain("Ada Pier");
+      assertThat(model.inTheWayProperty().get()).isEqualTo(file);
+      model.replace();
+      assertThat(file).content().contains("Ada Pier");
+      assertThat(model.inTheWayProperty().get()).isNull();
     }
   }
 
   @Test
-  void aDiskThatRefusesIsSaidInThePlace() {
+  void thePreviewFollowsTheChoice() {
     try (Classroom room = Classroom.in(folder.resolve("b.walebook"))) {
+      room.book.pieces().add(room.piece(SeamEnd.GAVE, 148));
+      room.book.pieces().add(room.piece(SeamEnd.HELD, 160));
+      ExportViewModel model = new ExportViewModel(Sessions.of(room));
+      ExportChosen.Preview all = model.previewProperty().get();
+      assertThat(all.pieces()).isEqualTo(2);
+      assertThat(all.names()).isFalse();
+      assertThat(all.people()).contains("S01");
+      model.shownProperty().set(ExportViewModel.Shown.NAMES);
+      assertThat(model.previewProperty().get().people()).contains("Ada Pier");
+      model.choice().students().get(0).takenProperty().set(false);
+      assertThat(model.previewProperty().get().people()).hasSize(all.people().size() - 1);
+      model.choice().students().forEach(each -> each.takenProperty().set(false));
+      assertThat(model.previewProperty().get()).isNull();
+    }
+  }
+
+  @Test
+  void aFolderThatIsNotThereIsSaidInThePlace() {
+    try (Classroom room = Classroom.in(folder.resolve("c.walebook"))) {
       Session session = Sessions.of(room.book, room.schoolClass, folder.resolve("no such folder"));
-      ExportViewModel model = new ExportViewModel(session, (file, of, with) -> write(file, with));
+      ExportViewModel model = new ExportViewModel(session);
       model.export();
-      assertThat(model.saysProperty().get()).contains("could not be written");
+      assertThat(model.saysProperty().get()).contains("no such folder");
       assertThat(model.writingProperty().get()).isFalse();
     }
   }
 
   @Test
-  void leavingTheChooserWritesNothing() {
-    try (Classroom room = Classroom.in(folder.resolve("c.walebook"))) {
-      ExportViewModel model =
-          new ExportViewModel(Sessions.of(room), (file, of, with) -> write(file, with));
+  void aFileThatIsOpenElsewhereIsSaid() throws IOException {
+    try (Classroom room = Classroom.in(folder.resolve("d.walebook"))) {
+      Files.createFile(folder.resolve("monday-evening.xlsx"));
+      Files.createFile(folder.resolve(".~lock.monday-evening.xlsx#"));
+      ExportViewModel model = new ExportViewModel(Sessions.of(room.book, room.schoolClass, folder));
       model.export();
-      assertThat(names).isEmpty();
+      assertThat(model.saysProperty().get()).contains("open in another program");
+      assertThat(model.inTheWayProperty().get()).isNull();
+    }
+  }
+
+  @Test
+  void leavingTheChooserWritesNothing() {
+    try (Classroom room = Classroom.in(folder.resolve("e.walebook"))) {
+      ExportViewModel model = new ExportViewModel(Sessions.of(room));
+      model.export();
       assertThat(model.saysProperty().get()).isEmpty();
+      assertThat(model.writingProperty().get()).isFalse();
     }
   }
 }

@@ -1,0 +1,98 @@
+package walebook.bench;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import java.util.UUID;
+import walebook.act.book.MakeDemoBook;
+import walebook.book.Book;
+import walebook.book.Ids;
+import walebook.book.open.SqliteFiles;
+import walebook.book.sqlite.SqliteLink;
+import walebook.record.PieceCode;
+
+/** The demo class with its own pieces over and over, until it has so many. */
+final class ClassOfPieces {
+  private final int pieces;
+  private final Random random = new Random(19);
+
+  ClassOfPieces(int pieces) {
+    this.pieces = pieces;
+  }
+
+  /** Makes the book and gives the key of its class. */
+  UUID make(Path file, SqliteFiles files) throws IOException, SQLException {
+    Clock clock = Clock.systemUTC();
+    UUID id;
+    try (Book book = new MakeDemoBook(files, clock).make(file, MakeDemoBook.SEED).value()) {
+      id = book.classes().all().get(0).id();
+    }
+    fill(file, id);
+    return id;
+  }
+
+  private void fill(Path file, UUID classId) throws SQLException {
+    try (Connection link = SqliteLink.migrator(file);
+        Statement run = link.createStatement()) {
+      run.execute("PRAGMA synchronous = OFF");
+      run.execute("BEGIN");
+      List<Object[]> rows = rows(link, classId);
+      Set<String> codes = new HashSet<>();
+      rows.forEach(row -> codes.add(String.valueOf(row[1])));
+      String marks = String.join(", ", java.util.Collections.nCopies(rows.get(0).length, "?"));
+      try (PreparedStatement insert =
+          link.prepareStatement("INSERT INTO test_piece VALUES (" + marks + ")")) {
+        for (int i = rows.size(); i < pieces; i++) {
+          insert(insert, rows.get(i % rows.size()), codes);
+        }
+      }
+      run.execute("COMMIT");
+      run.execute("ANALYZE");
+    }
+  }
+
+  private void insert(PreparedStatement insert, Object[] row, Set<String> codes)
+      throws SQLException {
+    String code = PieceCode.draw(random);
+    while (!codes.add(code)) {
+      code = PieceCode.draw(random);
+    }
+    insert.setString(1, Ids.next().toString());
+    insert.setString(2, code);
+    for (int i = 2; i < row.length; i++) {
+      insert.setObject(i + 1, row[i]);
+    }
+    insert.executeUpdate();
+  }
+
+  private static List<Object[]> rows(Connection link, UUID classId) throws SQLException {
+    List<Object[]> rows = new ArrayList<>();
+    try (PreparedStatement ask =
+        link.prepareStatement("SELECT * FROM test_piece WHERE class_id = ? ORDER BY sewn_on")) {
+      ask.setString(1, classId.toString());
+      try (ResultSet found = ask.executeQuery()) {
+        int columns = found.getMetaData().getColumnCount();
+        while (found.next()) {
+          Object[] row = new Object[columns];
+          for (int i = 0; i < columns; i++) {
+            String name = found.getMetaData().getColumnName(i + 1);
+            boolean own = name.equals("planned_id") || name.equals("parent_id");
+            row[i] = own ? null : found.getObject(i + 1);
+          }
+          rows.add(row);
+        }
+      }
+    }
+    return rows;
+  }
+}

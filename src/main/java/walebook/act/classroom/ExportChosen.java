@@ -1,0 +1,102 @@
+package walebook.act.classroom;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import java.util.function.DoubleConsumer;
+import walebook.book.Book;
+import walebook.problem.Answer;
+import walebook.sheet.TermChoice;
+import walebook.tables.SharedTables;
+import walebook.words.Words;
+
+/** Previews and writes a term's record as a person chose it. */
+public final class ExportChosen {
+  private final ExportTerm act;
+  private final Words words;
+
+  public ExportChosen(Book book, Words words, SharedTables tables, Clock clock) {
+    this.words = words;
+    this.act = new ExportTerm(book, words, tables, clock);
+  }
+
+  /**
+   * What was chosen; an empty set means all.
+   *
+   * @param names false for students' codes in the place of their names
+   * @param studentSheets true for a sheet of its own for each student
+   */
+  public record Wanted(
+      UUID classId,
+      boolean names,
+      Set<UUID> lessonIds,
+      Set<UUID> studentIds,
+      Set<String> columns,
+      boolean studentSheets) {
+    public Wanted {
+      lessonIds = Set.copyOf(lessonIds);
+      studentIds = Set.copyOf(studentIds);
+      columns = Set.copyOf(columns);
+    }
+
+    private TermChoice choice() {
+      return TermChoice.CODES
+          .withNames(names)
+          .ofLessons(lessonIds)
+          .ofStudents(studentIds)
+          .inColumns(columns)
+          .withStudentSheets(studentSheets);
+    }
+  }
+
+  /**
+   * What would go out.
+   *
+   * @param rows each sheet with its number of rows
+   * @param people by name or code
+   * @param setAside values left out of the comparisons
+   */
+  public record Preview(
+      List<Row> rows, List<String> people, boolean names, int pieces, int setAside) {
+    public Preview {
+      rows = List.copyOf(rows);
+      people = List.copyOf(people);
+    }
+
+    /** One sheet. */
+    public record Row(String sheet, int rows) {}
+  }
+
+  /** Titles of the columns to choose from, by key and in order. */
+  public Map<String, String> columns() {
+    return ExportTerm.columns(words);
+  }
+
+  /** What would go out. */
+  public Answer<Preview> preview(Wanted wanted) {
+    return act.preview(wanted.classId(), wanted.choice())
+        .map(
+            found ->
+                new Preview(
+                    found.sheets().stream()
+                        .map(each -> new Preview.Row(each.name(), each.rows()))
+                        .toList(),
+                    found.people(),
+                    found.names(),
+                    found.pieces(),
+                    found.setAside()));
+  }
+
+  /**
+   * Writes it, whole or not at all.
+   *
+   * @param replace true to put it in the place of a file that is there
+   * @param progress told the share that is done; may throw to stop it
+   */
+  public Answer<Path> export(Path file, Wanted wanted, boolean replace, DoubleConsumer progress) {
+    return act.export(file, wanted.classId(), wanted.choice(), replace, progress::accept);
+  }
+}

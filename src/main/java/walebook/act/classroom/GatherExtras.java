@@ -1,0 +1,120 @@
+package walebook.act.classroom;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import walebook.act.decide.AnswerGarment;
+import walebook.act.lesson.KitTyped;
+import walebook.act.lesson.ReadTaught;
+import walebook.act.lesson.WorkOutKit;
+import walebook.book.Book;
+import walebook.drawing.VerdictMark;
+import walebook.garment.Check;
+import walebook.garment.GarmentAnswers;
+import walebook.kit.Kit;
+import walebook.lesson.ReadPack;
+import walebook.problem.Answer;
+import walebook.quantity.Unit;
+import walebook.record.Cloth;
+import walebook.record.GarmentSheet;
+import walebook.record.Lesson;
+import walebook.record.Student;
+import walebook.sheet.GarmentRow;
+import walebook.sheet.KitRow;
+import walebook.sheet.TermChoice;
+import walebook.sheet.TermExtras;
+import walebook.tables.SharedTables;
+import walebook.words.Words;
+
+/** What calculations say of a class's lessons and garments, worded for the term's record. */
+final class GatherExtras {
+  private static final String SPARE_PERCENT = "10";
+
+  private final Book book;
+  private final Words words;
+  private final SharedTables tables;
+
+  GatherExtras(Book book, Words words, SharedTables tables) {
+    this.book = book;
+    this.words = words;
+    this.tables = tables;
+  }
+
+  TermExtras of(UUID classId, TermChoice choice) {
+    return new TermExtras(kit(classId, choice), garments(classId, choice));
+  }
+
+  private List<KitRow> kit(UUID classId, TermChoice choice) {
+    List<KitRow> rows = new ArrayList<>();
+    int students = book.enrolments().studentsOf(classId).size();
+    if (students == 0) {
+      return rows;
+    }
+    KitTyped typed =
+        new KitTyped(String.valueOf(students), SPARE_PERCENT, "", List.of(), List.of(), List.of());
+    ReadTaught taught = new ReadTaught(book, new ReadPack());
+    for (Lesson lesson : book.lessons().of(classId)) {
+      if (choice.lessonIds().isEmpty() || choice.lessonIds().contains(lesson.id())) {
+        Answer<Kit> kit =
+            taught
+                .pack(lesson.packId())
+                .flatMap(pack -> WorkOutKit.of(pack, Map.of(), typed, tables, Unit.MM, 1));
+        if (kit.isGood()) {
+          kit.value()
+              .lines()
+              .forEach(
+                  line ->
+                      rows.add(
+                          new KitRow(
+                              lesson.title(),
+                              words.say(line.what()),
+                              line.perStudent(),
+                              line.forClass(),
+                              line.unit().sign())));
+        }
+      }
+    }
+    return rows;
+  }
+
+  private List<GarmentRow> garments(UUID classId, TermChoice choice) {
+    Set<UUID> students = new HashSet<>();
+    for (Student each : book.enrolments().everyoneOf(classId)) {
+      if (choice.studentIds().isEmpty() || choice.studentIds().contains(each.id())) {
+        students.add(each.id());
+      }
+    }
+    List<GarmentRow> rows = new ArrayList<>();
+    for (GarmentSheet sheet : book.garments().all()) {
+      UUID whose = sheet.studentId();
+      if (whose == null ? choice.studentIds().isEmpty() : students.contains(whose)) {
+        rows.addAll(rows(sheet));
+      }
+    }
+    return rows;
+  }
+
+  private List<GarmentRow> rows(GarmentSheet sheet) {
+    Map<String, Double> body = book.garments().bodyOf(sheet.id());
+    GarmentAnswers answers = new AnswerGarment(book, tables).answer(sheet, body);
+    UUID clothId = sheet.clothId();
+    Cloth cloth = clothId == null ? null : book.cloths().find(clothId);
+    List<GarmentRow> rows = new ArrayList<>();
+    for (Check check : answers.checks()) {
+      boolean kept = !body.isEmpty() && check.kind().tellsBody();
+      rows.add(
+          new GarmentRow(
+              sheet.name(),
+              sheet.studentId(),
+              answers.question().kind().name(),
+              cloth == null ? "" : cloth.name(),
+              words.say(check.about()),
+              words.say(VerdictMark.key(check.verdict())),
+              kept ? "" : words.say(check.working().says())));
+    }
+    return rows;
+  }
+}

@@ -1,0 +1,213 @@
+package walebook.book.jooq;
+
+import static walebook.book.jooq.made.Tables.BANK_COMMENT;
+import static walebook.book.jooq.made.Tables.CRITERION;
+import static walebook.book.jooq.made.Tables.CRITERION_TAG;
+import static walebook.book.jooq.made.Tables.FEEDBACK;
+import static walebook.book.jooq.made.Tables.PIECE_CHECK;
+import static walebook.book.jooq.made.Tables.TEST_PIECE;
+
+import java.time.Clock;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.UUID;
+import org.jooq.Condition;
+import org.jooq.DSLContext;
+import org.jooq.TableRecord;
+import org.jooq.impl.DSL;
+import org.jspecify.annotations.Nullable;
+import walebook.book.Assessments;
+import walebook.book.Ids;
+import walebook.book.jooq.made.tables.records.BankCommentRecord;
+import walebook.book.jooq.made.tables.records.CriterionTagRecord;
+import walebook.record.By;
+import walebook.record.CheckedBy;
+import walebook.record.Criterion;
+import walebook.record.CriterionTag;
+import walebook.record.Feedback;
+import walebook.record.PieceCheck;
+import walebook.record.Stamp;
+
+/** Criteria, checks and feedback as rows; each change is written into the history with it. */
+record JooqAssessments(Access access, Clock clock) implements Assessments {
+
+  @Override
+  public List<Criterion> criteriaOf(UUID classId) {
+    return access.read(
+        dsl ->
+            dsl.selectFrom(CRITERION)
+                .where(CRITERION.CLASS_ID.eq(classId))
+                .orderBy(CRITERION.PLACE, CRITERION.CODE)
+                .fetch()
+                .map(AssessmentRows::criterion));
+  }
+
+  @Override
+  public void keep(Criterion criterion) {
+    keep(AssessmentRows.row(criterion), criterion.stamp(), "criterion.keep");
+  }
+
+  private <R extends TableRecord<R>> void keep(R row, Stamp stamp, String act) {
+    access.write(
+        dsl -> {
+          List<R> before = null;
+          if (stamp.version() == 1) {
+            access.insert(row);
+          } else {
+            UUID id = row.get(Rows.id(row.getTable()));
+            before = dsl.selectFrom(row.getTable()).where(Rows.id(row.getTable()).eq(id)).fetch();
+            Rows.update(dsl, row);
+          }
+          JooqHistory.note(
+              access, clock.instant(), By.NOBODY, act, Ids.next(), before, List.of(row));
+          return row;
+        });
+  }
+
+  @Override
+  public void remove(UUID criterionId) {
+    access.write(
+        dsl -> {
+          dsl.deleteFrom(CRITERION_TAG).where(CRITERION_TAG.CRITERION_ID.eq(criterionId)).execute();
+          return dsl.deleteFrom(CRITERION).where(CRITERION.ID.eq(criterionId)).execute();
+        });
+  }
+
+  @Override
+  public List<CriterionTag> tagsOf(UUID classId) {
+    return access.read(
+        dsl ->
+            dsl.select(CRITERION_TAG.fields())
+                .from(CRITERION_TAG)
+                .join(CRITERION)
+                .on(CRITERION.ID.eq(CRITERION_TAG.CRITERION_ID))
+                .where(CRITERION.CLASS_ID.eq(classId))
+                .fetch(
+                    row ->
+                        new CriterionTag(
+                            row.get(CRITERION_TAG.CRITERION_ID),
+                            row.get(CRITERION_TAG.PIECE_ID),
+                            row.get(CRITERION_TAG.LESSON_ID))));
+  }
+
+  @Override
+  public void tag(CriterionTag tag) {
+    access.write(
+        dsl -> {
+          if (!dsl.fetchExists(CRITERION_TAG, same(tag))) {
+            CriterionTagRecord row =
+                Rows.stamped(new CriterionTagRecord(), Ids.next(), Stamp.fresh(clock.instant()));
+            row.setCriterionId(tag.criterionId());
+            row.setPieceId(tag.pieceId());
+            row.setLessonId(tag.lessonId());
+            access.insert(row);
+          }
+          return tag;
+        });
+  }
+
+  @Override
+  public void untag(CriterionTag tag) {
+    access.write(dsl -> dsl.deleteFrom(CRITERION_TAG).where(same(tag)).execute());
+  }
+
+  private static Condition same(CriterionTag tag) {
+    Condition on =
+        tag.pieceId() == null
+            ? CRITERION_TAG.LESSON_ID.eq(tag.lessonId())
+            : CRITERION_TAG.PIECE_ID.eq(tag.pieceId());
+    return CRITERION_TAG.CRITERION_ID.eq(tag.criterionId()).and(on);
+  }
+
+  @Override
+  public @Nullable PieceCheck check(UUID pieceId, CheckedBy by) {
+    List<PieceCheck> found =
+        checks(PIECE_CHECK.PIECE_ID.eq(pieceId).and(PIECE_CHECK.CHECKED_BY.eq(by.key())));
+    return found.isEmpty() ? null : found.get(0);
+  }
+
+  @Override
+  public List<PieceCheck> checksOf(UUID classId) {
+    return checks(PIECE_CHECK.PIECE_ID.in(piecesOf(classId)));
+  }
+
+  private List<PieceCheck> checks(Condition which) {
+    return access.read(
+        dsl ->
+            dsl.selectFrom(PIECE_CHECK)
+                .where(which)
+                .orderBy(PIECE_CHECK.PIECE_ID, PIECE_CHECK.CHECKED_BY)
+                .fetch()
+                .map(AssessmentRows::check));
+  }
+
+  private static org.jooq.Select<org.jooq.Record1<UUID>> piecesOf(UUID classId) {
+    return DSL.select(TEST_PIECE.ID).from(TEST_PIECE).where(TEST_PIECE.CLASS_ID.eq(classId));
+  }
+
+  @Override
+  public void keep(PieceCheck check) {
+    keep(AssessmentRows.row(check), check.stamp(), "check.keep");
+  }
+
+  @Override
+  public List<Feedback> feedbackOn(UUID pieceId) {
+    return access.read(
+        dsl ->
+            dsl.selectFrom(FEEDBACK)
+                .where(FEEDBACK.PIECE_ID.eq(pieceId))
+                .orderBy(FEEDBACK.GIVEN_ON, FEEDBACK.ID)
+                .fetch()
+                .map(AssessmentRows::feedback));
+  }
+
+  @Override
+  public Set<UUID> spokenOf(UUID classId) {
+    return new HashSet<>(
+        access.read(
+            dsl ->
+                dsl.selectDistinct(FEEDBACK.PIECE_ID)
+                    .from(FEEDBACK)
+                    .where(FEEDBACK.PIECE_ID.in(piecesOf(classId)))
+                    .fetch(FEEDBACK.PIECE_ID)));
+  }
+
+  @Override
+  public void add(Feedback feedback) {
+    keep(AssessmentRows.row(feedback), feedback.stamp(), "feedback.add");
+  }
+
+  @Override
+  public List<String> bank() {
+    return access.read(
+        dsl ->
+            dsl.select(BANK_COMMENT.SAYS)
+                .from(BANK_COMMENT)
+                .orderBy(BANK_COMMENT.CREATED_AT.desc(), BANK_COMMENT.ID.desc())
+                .fetch(BANK_COMMENT.SAYS));
+  }
+
+  @Override
+  public void bank(String says) {
+    access.write(
+        dsl -> {
+          if (!known(dsl, says)) {
+            BankCommentRecord row =
+                Rows.stamped(new BankCommentRecord(), Ids.next(), Stamp.fresh(clock.instant()));
+            row.setSays(says);
+            access.insert(row);
+          }
+          return says;
+        });
+  }
+
+  private static boolean known(DSLContext dsl, String says) {
+    return dsl.fetchExists(BANK_COMMENT, BANK_COMMENT.SAYS.eq(says));
+  }
+
+  @Override
+  public void unbank(String says) {
+    access.write(dsl -> dsl.deleteFrom(BANK_COMMENT).where(BANK_COMMENT.SAYS.eq(says)).execute());
+  }
+}

@@ -1,0 +1,43 @@
+package walebook.sheet;
+
+import java.util.List;
+
+/** The columns of the kit: a row is one thing that a lesson needs. */
+final class KitColumns {
+  private KitColumns() {}
+
+  static List<Column<KitRow>> of() {
+    return List.of(
+        Column.text(
+            "lesson",
+            "sheet.kit.lesson",
+            "sheet.kit.lesson.says",
+            Origin.KIT,
+            Format.TEXT,
+            KitRow::lesson),
+        Column.text(
+            "what",
+            "sheet.kit.what",
+            "sheet.kit.what.says",
+            Origin.KIT,
+            Format.LABEL,
+            KitRow::what),
+        Column.figure(
+            "per-student",
+            "sheet.kit.per-student",
+            "",
+            "sheet.kit.per-student.says",
+            Origin.KIT,
+            Format.HUNDREDTHS,
+            KitRow::perStudent),
+        Column.figure(
+            "for-class",
+            "sheet.kit.for-class",
+            "",
+            "sheet.kit.for-class.says",
+            Origin.KIT,
+            Format.HUNDREDTHS,
+            KitRow::forClass),
+        Column.words("unit", "sheet.kit.unit", "sheet.kit.unit.says", Origin.KIT, KitRow::unit));
+  }
+}

@@ -1,0 +1,98 @@
+package walebook.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import walebook.words.Words;
+
+/** The tables of a term's record in their order; the same for every format and for the preview. */
+final class TermParts {
+  private final TermFacts facts;
+  private final Words words;
+  private final List<SheetPart<?>> parts = new ArrayList<>();
+
+  private TermParts(TermFacts facts, Words words) {
+    this.facts = facts;
+    this.words = words;
+  }
+
+  static List<SheetPart<?>> of(TermFacts facts, Words words) {
+    return new TermParts(facts, words).all();
+  }
+
+  private List<SheetPart<?>> all() {
+    parts.add(
+        SheetPart.of(
+                "sheet.comparison.name",
+                "sheet.term.about-comparison",
+                "ComparisonTable",
+                ComparisonColumns.of(facts.comparison(), words),
+                facts.comparison().rows())
+            .with(
+                (sheet, columns, rows) -> ComparisonChart.ofSettings(sheet, columns, rows, words)));
+    parts.add(
+        SheetPart.of(
+                "sheet.fair.name",
+                "sheet.term.about-fair",
+                "FairTable",
+                FairColumns.of(words),
+                FairLine.all(facts.findings().fair()))
+            .with(
+                (sheet, columns, rows) ->
+                    ComparisonChart.ofFair(sheet, columns, facts.findings().fair(), words)));
+    parts.add(pieces());
+    parts.add(
+        SheetPart.of(
+            "sheet.cloths.name",
+            "sheet.term.about-cloths",
+            "ClothTable",
+            ClothColumns.all(words),
+            facts.cloths()));
+    parts.add(
+        SheetPart.of(
+            "sheet.progress.name",
+            "sheet.term.about-progress",
+            "ProgressTable",
+            ProgressColumns.of(facts),
+            facts.progress().rows()));
+    onlyFilled(
+        SheetPart.of(
+            "sheet.plan.name",
+            "sheet.term.about-plan",
+            "PlanTable",
+            PlanColumns.of(facts.lookup(), new Choices(words)),
+            facts.plan()));
+    onlyFilled(
+        SheetPart.of(
+            "sheet.kit.name",
+            "sheet.term.about-kit",
+            "KitTable",
+            KitColumns.of(),
+            facts.extras().kit()));
+    onlyFilled(
+        SheetPart.of(
+            "sheet.garments.name",
+            "sheet.term.about-garments",
+            "GarmentTable",
+            GarmentColumns.of(facts.lookup()),
+            facts.extras().garments()));
+    return List.copyOf(parts);
+  }
+
+  private SheetPart<?> pieces() {
+    return new SheetPart<>(
+        "sheet.pieces.name",
+        "sheet.term.about-pieces",
+        "PieceTable",
+        facts.chosen(PieceColumns.all(facts.lookup(), words)),
+        facts.pieces(),
+        facts.lines().size(),
+        true,
+        OddMark::draw);
+  }
+
+  private void onlyFilled(SheetPart<?> part) {
+    if (part.count() > 0) {
+      parts.add(part);
+    }
+  }
+}

@@ -1,0 +1,59 @@
+package walebook.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import walebook.words.Words;
+
+/**
+ * What an export would hold, before anything is written.
+ *
+ * @param sheets each with how many rows of data
+ * @param people students as they would appear, by name or by code
+ * @param names whether these are names
+ * @param columns titles of the chosen columns of the table of pieces
+ * @param pieces how many test pieces
+ * @param setAside how many values are left out of the comparisons
+ */
+public record TermPreview(
+    List<Sheet> sheets,
+    int pieces,
+    List<String> people,
+    boolean names,
+    List<String> columns,
+    int setAside) {
+
+  /** One sheet or table. */
+  public record Sheet(String name, int rows) {}
+
+  public TermPreview {
+    sheets = List.copyOf(sheets);
+    people = List.copyOf(people);
+    columns = List.copyOf(columns);
+  }
+
+  /** What the workbook would hold. */
+  public static TermPreview of(TermFacts facts, Words words) {
+    List<Sheet> sheets = new ArrayList<>();
+    for (SheetPart<?> each : TermParts.of(facts, words)) {
+      sheets.add(new Sheet(words.say(each.name()), each.count()));
+    }
+    if (facts.choice().studentSheets()) {
+      facts
+          .students()
+          .forEach(each -> sheets.add(new Sheet(each.alias(), pieces(facts, each.id()))));
+    }
+    return new TermPreview(
+        sheets,
+        facts.lines().size(),
+        facts.students().stream().map(facts::shown).toList(),
+        facts.names(),
+        facts.chosen(PieceColumns.all(facts.lookup(), words)).stream()
+            .map(each -> each.title(words))
+            .toList(),
+        facts.comparison().setAside());
+  }
+
+  private static int pieces(TermFacts facts, java.util.UUID student) {
+    return (int) facts.lines().stream().filter(each -> each.studentId().equals(student)).count();
+  }
+}
