@@ -22,6 +22,7 @@ import walebook.book.Photos;
 import walebook.book.Pieces;
 import walebook.book.Results;
 import walebook.book.Shelf;
+import walebook.book.gather.Gathering;
 import walebook.book.sqlite.Backups;
 import walebook.record.BookInfo;
 import walebook.record.Cloth;
@@ -162,6 +163,11 @@ public final class JooqBook implements Book {
   @Override
   public Garments garments() {
     return new JooqGarments(access, clock);
+  }
+
+  @Override
+  public Gathering gathering() {
+    return new JooqGathering(access, file, clock);
   }
 
   @Override

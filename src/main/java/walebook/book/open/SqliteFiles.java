@@ -12,7 +12,9 @@ import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
 import walebook.book.BookFiles;
+import walebook.book.BookTrouble;
 import walebook.book.Ids;
+import walebook.book.gather.SourceBook;
 import walebook.book.jooq.JooqBook;
 import walebook.book.sqlite.Backups;
 import walebook.book.sqlite.Migrations;
@@ -68,6 +70,20 @@ public final class SqliteFiles implements BookFiles {
           Problem wrong = inspect(file, clock);
           return wrong == null ? Answer.good(JooqBook.over(file, lock, clock)) : Answer.bad(wrong);
         });
+  }
+
+  @Override
+  public Answer<SourceBook> borrow(Path file, Path scratch) {
+    return BorrowBook.borrow(file, scratch);
+  }
+
+  @Override
+  public Path backUpBeforeGathering(Path book, Clock clock) {
+    try {
+      return Backups.beforeGathering(book, clock);
+    } catch (IOException | SQLException e) {
+      throw new BookTrouble("unknown", reason(e), e);
+    }
   }
 
   private interface Opening {
