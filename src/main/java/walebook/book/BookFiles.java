@@ -2,6 +2,7 @@ package walebook.book;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.UUID;
 import walebook.book.gather.SourceBook;
 import walebook.problem.Answer;
 import walebook.quantity.Unit;
@@ -32,6 +33,15 @@ public interface BookFiles {
    *     or is open
    */
   Answer<SourceBook> borrow(Path file, Path scratch);
+
+  /**
+   * Writes a small book for one student of a class, with the class, cloths, machines, lessons and
+   * the student's own plan; of others it has no name.
+   *
+   * @param from the tutor's book, which may be open
+   * @param file where to; one that is there is replaced: ask before
+   */
+  void starter(Path from, Path file, String name, UUID classId, UUID studentId, Clock clock);
 
   /** Copies an open book before others are gathered into it; the copy is kept like the rest. */
   Path backUpBeforeGathering(Path book, Clock clock);

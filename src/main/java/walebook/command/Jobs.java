@@ -20,6 +20,7 @@ final class Jobs {
     all.addAll(KnownJobs.all());
     all.addAll(OddJobs.all());
     all.addAll(ExportJobs.all());
+    all.addAll(GatherJobs.all());
     all.addAll(PrintJobs.all());
     all.addAll(WorkJobs.all());
     all.addAll(PackJobs.all());
