@@ -6,9 +6,11 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import java.util.Set;
 import java.util.UUID;
 import walebook.act.book.MakeDemoBook;
 import walebook.act.gather.GatherBooks;
@@ -54,8 +56,10 @@ public final class GatherThirty {
     Path tutor = folder.resolve("tutor.walebook");
     new MakeDemoBook(files, clock).make(tutor, MakeDemoBook.SEED).value().close();
     List<Path> books = new ArrayList<>();
+    // The bare insert knows no way out of two pieces with one code, so there are none.
+    Set<String> codes = new HashSet<>();
     for (int i = 0; i < BOOKS; i++) {
-      books.add(student(files, clock, tutor, folder.resolve("s" + i + ".walebook"), i));
+      books.add(student(files, clock, tutor, folder.resolve("s" + i + ".walebook"), i, codes));
     }
     List<Double> ratios = new ArrayList<>();
     for (int round = 0; round < ROUNDS; round++) {
@@ -79,7 +83,8 @@ public final class GatherThirty {
         String.format(Locale.ROOT, "median ratio %.2f", ratios.stream().sorted().toList().get(1)));
   }
 
-  private static Path student(SqliteFiles files, Clock clock, Path tutor, Path file, int number)
+  private static Path student(
+      SqliteFiles files, Clock clock, Path tutor, Path file, int number, Set<String> codes)
       throws Exception {
     Files.copy(tutor, file);
     try (Connection link = SqliteLink.migrator(file)) {
@@ -96,7 +101,7 @@ public final class GatherThirty {
           () -> {
             for (int k = 0; k < PIECES; k++) {
               TestPiece piece = again(like, PieceCode.draw(random), clock);
-              if (!book.lessons().isCodeTaken(piece.code())) {
+              if (codes.add(piece.code()) && !book.lessons().isCodeTaken(piece.code())) {
                 book.pieces().add(piece);
                 photo(book, piece.id(), random, clock);
               }

@@ -11,6 +11,7 @@ import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import org.jspecify.annotations.Nullable;
 import walebook.act.classroom.ExportTerm;
+import walebook.book.open.SqliteFiles;
 import walebook.desk.classroom.ClassroomView;
 import walebook.desk.cloths.ClothsView;
 import walebook.desk.common.Session;
@@ -135,7 +136,8 @@ final class Places {
 
   private Node term() {
     ExportTerm export = new ExportTerm(session.book(), words, session.tables(), session.clock());
-    return new TermView(session, (file, classId, names) -> write(export, file, classId, names));
+    return new TermView(
+        session, (file, classId, names) -> write(export, file, classId, names), new SqliteFiles());
   }
 
   private Path write(ExportTerm export, Path file, UUID classId, boolean names) throws IOException {

@@ -9,6 +9,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.util.StringConverter;
 import org.jspecify.annotations.Nullable;
 import walebook.act.print.PrintPaper;
+import walebook.book.BookFiles;
 import walebook.desk.common.PlaceFrame;
 import walebook.desk.common.PrintPane;
 import walebook.desk.common.PrintViewModel;
@@ -25,6 +26,7 @@ public final class TermView extends BorderPane {
           TermViewModel.Part.STUDENTS,
           TermViewModel.Part.MACHINES,
           TermViewModel.Part.EXPORT,
+          TermViewModel.Part.GATHER,
           TermViewModel.Part.PRINT);
 
   private final Words words;
@@ -38,9 +40,10 @@ public final class TermView extends BorderPane {
   private final MachinesPane machinesPane;
   private final MachineCardPane machineCard;
   private final ExportPane exportPane;
+  private final GatherViewModel gather;
 
-  /** A view over a session; {@code export} writes the workbook. */
-  public TermView(Session session, TermExport export) {
+  /** A view over a session; {@code export} writes the workbook, {@code files} opens books. */
+  public TermView(Session session, TermExport export, BookFiles files) {
     this.session = session;
     this.words = session.words();
     this.model = new TermViewModel(session);
@@ -48,6 +51,7 @@ public final class TermView extends BorderPane {
     this.machines = new MachinesViewModel(session);
     this.export = new ExportViewModel(session, export);
     this.print = new PrintViewModel(session, null, List.of(PrintPaper.Kind.RECORD));
+    this.gather = new GatherViewModel(session, files);
     rosterPane = new RosterPane(words, roster, session.namesHiddenProperty());
     machinesPane = new MachinesPane(words, machines, session.tables());
     machineCard = new MachineCardPane(words, machines);
@@ -80,6 +84,12 @@ public final class TermView extends BorderPane {
         write.setOnAction(pressed -> export.export());
         write.disableProperty().bind(export.writingProperty());
         frame.work(parts, exportPane).primary(write);
+      }
+      case GATHER -> {
+        Button go = new Button(words.say("desk.term.gather.go"));
+        go.setOnAction(pressed -> gather.gather());
+        go.disableProperty().bind(gather.workingProperty());
+        frame.work(parts, new GatherPane(words, gather)).primary(go);
       }
       case PRINT ->
           frame.work(parts, new PrintPane(words, print, session.namesHiddenProperty().get()));
@@ -158,6 +168,7 @@ public final class TermView extends BorderPane {
           case STUDENTS -> "desk.term.students";
           case MACHINES -> "desk.term.machines";
           case EXPORT -> "desk.term.export";
+          case GATHER -> "desk.term.gather";
           case PRINT -> "desk.term.print";
           case START -> "desk.term.another-class";
         });
