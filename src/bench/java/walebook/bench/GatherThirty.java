@@ -134,7 +134,14 @@ public final class GatherThirty {
     book.photos()
         .add(
             new PhotoInfo(
-                Ids.next(), piece, null, "", "image/jpeg", 1600, 1200, thumbnail,
+                Ids.next(),
+                piece,
+                null,
+                "",
+                "image/jpeg",
+                1600,
+                1200,
+                thumbnail,
                 Stamp.fresh(clock.instant())),
             image);
   }
@@ -168,7 +175,11 @@ public final class GatherThirty {
           String from = " SELECT * FROM b" + i + "." + table + " s";
           SqliteLink.run(
               link,
-              "INSERT INTO main." + table + from + " WHERE NOT EXISTS (SELECT 1 FROM main." + table
+              "INSERT INTO main."
+                  + table
+                  + from
+                  + " WHERE NOT EXISTS (SELECT 1 FROM main."
+                  + table
                   + " m WHERE m.id = s.id)");
         }
       }

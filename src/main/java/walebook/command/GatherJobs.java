@@ -207,8 +207,7 @@ final class GatherJobs {
     } catch (IllegalArgumentException e) {
       throw Refused.field("conflict", "gather.no-conflict", key, "");
     }
-    Conflict decided =
-        Refused.unless(new DecideConflicts(book).decide(id, choice, By.NOBODY));
+    Conflict decided = Refused.unless(new DecideConflicts(book).decide(id, choice, By.NOBODY));
     terminal.out().println(terminal.say("command.say.gather-decided", decided.title()));
     return Exit.DONE;
   }

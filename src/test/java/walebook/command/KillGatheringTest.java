@@ -79,7 +79,14 @@ class KillGatheringTest {
               book.photos()
                   .add(
                       new PhotoInfo(
-                          Ids.next(), piece.id(), null, "", "image/jpeg", 4, 3, new byte[] {1},
+                          Ids.next(),
+                          piece.id(),
+                          null,
+                          "",
+                          "image/jpeg",
+                          4,
+                          3,
+                          new byte[] {1},
                           Classroom.FRESH),
                       image);
             }
@@ -118,9 +125,7 @@ class KillGatheringTest {
       assertThat(SqliteLink.ask(link, "PRAGMA quick_check")).isEqualTo("ok");
       assertThat(SqliteLink.ask(link, "PRAGMA foreign_key_check")).isEmpty();
       assertThat(
-              SqliteLink.ask(
-                  link,
-                  "SELECT count(*) FROM photo_image WHERE length(image) = 60000"))
+              SqliteLink.ask(link, "SELECT count(*) FROM photo_image WHERE length(image) = 60000"))
           .isEqualTo(SqliteLink.ask(link, "SELECT count(*) FROM test_piece"));
     }
   }

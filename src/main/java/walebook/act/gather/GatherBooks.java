@@ -83,14 +83,16 @@ public final class GatherBooks {
     return Answer.bad(Problem.refuse("gather.itself", new Place.Path(file.toString()), "", ""));
   }
 
-  private static List<FromBook> inOrder(
-      Map<Path, Answer<SourceBook>> all, List<FromBook> came) {
+  private static List<FromBook> inOrder(Map<Path, Answer<SourceBook>> all, List<FromBook> came) {
     List<FromBook> results = new ArrayList<>();
     all.forEach(
         (file, answer) ->
             results.add(
                 answer.isGood()
-                    ? came.stream().filter(each -> each.file().equals(file)).findFirst().orElseThrow()
+                    ? came.stream()
+                        .filter(each -> each.file().equals(file))
+                        .findFirst()
+                        .orElseThrow()
                     : FromBook.refused(file, "", answer.problems().get(0))));
     return results;
   }

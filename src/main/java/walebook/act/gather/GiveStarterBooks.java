@@ -67,7 +67,11 @@ public final class GiveStarterBooks {
     planned.forEach(
         (file, student) ->
             files.starter(
-                book.file(), file, to.name() + ", " + student.alias(), to.id(), student.id(),
+                book.file(),
+                file,
+                to.name() + ", " + student.alias(),
+                to.id(),
+                student.id(),
                 clock));
     return Answer.good(List.copyOf(planned.keySet()));
   }

@@ -65,5 +65,4 @@ public record Conflict(
   public Conflict {
     fields = List.copyOf(fields);
   }
-
 }

@@ -52,7 +52,9 @@ record JooqGathering(Access access, Path file, Clock clock) implements Gathering
   private static void readAll(Connection link) {
     DSLContext dsl =
         DSL.using(
-            link, SQLDialect.SQLITE, new Settings().withRenderSchema(false).withExecuteLogging(false));
+            link,
+            SQLDialect.SQLITE,
+            new Settings().withRenderSchema(false).withExecuteLogging(false));
     Select<?> pieces = dsl.select(TEST_PIECE.ID).from(TEST_PIECE).where(came(TEST_PIECE));
     Map<UUID, List<PullReading>> pulls = PiecePartRows.pulls(dsl, pieces);
     Map<UUID, List<FaultSeen>> faults = PiecePartRows.faults(dsl, pieces);
@@ -103,7 +105,10 @@ record JooqGathering(Access access, Path file, Clock clock) implements Gathering
       }
       return Answer.bad(
           Problem.refuse(
-              "gather.refers", Place.field("conflict"), open.title(), String.valueOf(e.getMessage())));
+              "gather.refers",
+              Place.field("conflict"),
+              open.title(),
+              String.valueOf(e.getMessage())));
     }
   }
 }

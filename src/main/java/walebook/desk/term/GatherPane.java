@@ -126,10 +126,7 @@ final class GatherPane extends VBox {
             () -> model.decide(conflict, Choice.THEIRS));
     VBox card =
         new VBox(
-            8,
-            Texts.text(model.why(conflict), "strong"),
-            sides,
-            new FlowPane(12, 8, mine, theirs));
+            8, Texts.text(model.why(conflict), "strong"), sides, new FlowPane(12, 8, mine, theirs));
     card.getStyleClass().add("card");
     return card;
   }

@@ -121,8 +121,7 @@ public final class GatherViewModel {
         session
             .background()
             .run(
-                progress ->
-                    act.gather(files, really, By.NOBODY, (done, of) -> progress.at(done)),
+                progress -> act.gather(files, really, By.NOBODY, (done, of) -> progress.at(done)),
                 gathered -> came(gathered, really),
                 fault -> {
                   ended("");

@@ -30,10 +30,29 @@ final class Hall {
   /** Tables whose rows tell what a book holds, without how it was gathered. */
   private static final List<String> CONTENT =
       List.of(
-          "tutor", "student", "term", "school_class", "class_student", "machine", "machine_stitch",
-          "machine_dial", "cloth", "pack", "lesson", "cloth_reading", "planned_piece", "test_piece",
-          "piece_pull", "fault_seen", "photo", "photo_image", "note", "garment_sheet",
-          "garment_girth", "private_girth", "value_mark");
+          "tutor",
+          "student",
+          "term",
+          "school_class",
+          "class_student",
+          "machine",
+          "machine_stitch",
+          "machine_dial",
+          "cloth",
+          "pack",
+          "lesson",
+          "cloth_reading",
+          "planned_piece",
+          "test_piece",
+          "piece_pull",
+          "fault_seen",
+          "photo",
+          "photo_image",
+          "note",
+          "garment_sheet",
+          "garment_girth",
+          "private_girth",
+          "value_mark");
 
   private Hall() {}
 
@@ -82,8 +101,18 @@ final class Hall {
     book.cloths()
         .update(
             new Cloth(
-                was.id(), was.name(), was.kind(), was.fibre(), was.elastanePercent(), was.massGm2(),
-                was.widthMm(), was.thicknessMm(), was.edge(), remark, was.retired(), next));
+                was.id(),
+                was.name(),
+                was.kind(),
+                was.fibre(),
+                was.elastanePercent(),
+                was.massGm2(),
+                was.widthMm(),
+                was.thicknessMm(),
+                was.edge(),
+                remark,
+                was.retired(),
+                next));
   }
 
   static String remarkOf(Path file) {
@@ -100,7 +129,9 @@ final class Hall {
         try (ResultSet found =
             ask.executeQuery(
                 "SELECT group_concat('quote(\"' || name || '\")', ' || ''|'' || ') FROM"
-                    + " pragma_table_info('" + table + "')")) {
+                    + " pragma_table_info('"
+                    + table
+                    + "')")) {
           columns = found.getString(1);
         }
         try (ResultSet rows =

@@ -28,8 +28,7 @@ class GatherViewModelTest {
     }
     try (Classroom room = Classroom.in(tutor)) {
       GatherViewModel model =
-          new GatherViewModel(
-              Sessions.of(room.book, room.schoolClass, books), new SqliteFiles());
+          new GatherViewModel(Sessions.of(room.book, room.schoolClass, books), new SqliteFiles());
       model.look();
       assertThat(model.books()).as("nothing picked").isEmpty();
       model.pick(PickFile.Kind.FOLDER);
@@ -61,7 +60,8 @@ class GatherViewModelTest {
           new GatherViewModel(Sessions.of(room.book, room.schoolClass, out), new SqliteFiles());
       model.giveOut();
       assertThat(model.saysProperty().get()).startsWith("2 books");
-      try (Book own = new SqliteFiles().open(out.resolve("s01.walebook"), Classroom.CLOCK).value()) {
+      try (Book own =
+          new SqliteFiles().open(out.resolve("s01.walebook"), Classroom.CLOCK).value()) {
         assertThat(own.enrolments().studentsOf(room.schoolClass.id())).containsExactly(room.first);
       }
       model.giveOut();

@@ -74,7 +74,12 @@ public final class Decide {
       row.add(String.valueOf(each));
     }
     return new Open(
-        row.get(0), row.get(1), row.get(2), Kind.of(row.get(3)), row.get(4), row.get(5),
+        row.get(0),
+        row.get(1),
+        row.get(2),
+        Kind.of(row.get(3)),
+        row.get(4),
+        row.get(5),
         row.get(6));
   }
 
@@ -101,7 +106,10 @@ public final class Decide {
 
   private @Nullable String snapshot(Link link, Kind kind, String id) throws SQLException {
     return link.one(
-        "SELECT " + AsJson.whole(link, kind, "main", "r") + " FROM main." + kind.table()
+        "SELECT "
+            + AsJson.whole(link, kind, "main", "r")
+            + " FROM main."
+            + kind.table()
             + " r WHERE r.id = ?",
         id);
   }
@@ -140,22 +148,32 @@ public final class Decide {
           switch (column) {
             case "created_at" -> before == null ? value : "created_at";
             case "changed_at" -> Long.toString(ids.now());
-            case "row_version" -> before == null ? value + " + 1" : "max(" + value
-                + ", row_version) + 1";
+            case "row_version" ->
+                before == null ? value + " + 1" : "max(" + value + ", row_version) + 1";
             default -> seenFromHere(references.get(column), value);
           });
     }
     if (before == null) {
       link.run(
-          "INSERT INTO main." + kind.table() + " (id, " + String.join(", ", columns)
-              + ") SELECT ?3, " + String.join(", ", values) + " WHERE ?2 = ?2",
+          "INSERT INTO main."
+              + kind.table()
+              + " (id, "
+              + String.join(", ", columns)
+              + ") SELECT ?3, "
+              + String.join(", ", values)
+              + " WHERE ?2 = ?2",
           open.theirs(),
           open.source(),
           open.ourId());
     } else {
       link.run(
-          "UPDATE main." + kind.table() + " SET (" + String.join(", ", columns) + ") = (SELECT "
-              + String.join(", ", values) + " WHERE ?2 = ?2) WHERE id = ?3",
+          "UPDATE main."
+              + kind.table()
+              + " SET ("
+              + String.join(", ", columns)
+              + ") = (SELECT "
+              + String.join(", ", values)
+              + " WHERE ?2 = ?2) WHERE id = ?3",
           open.theirs(),
           open.source(),
           open.ourId());
@@ -174,7 +192,12 @@ public final class Decide {
     return to == null
         ? value
         : "coalesce((SELECT g.our_id FROM gathered_row g WHERE g.source_id = ?2 AND g.entity = '"
-            + to + "' AND g.row_id = " + value + "), " + value + ")";
+            + to
+            + "' AND g.row_id = "
+            + value
+            + "), "
+            + value
+            + ")";
   }
 
   private void parts(Link link, Open open, Kind.Part part) throws SQLException {
@@ -195,8 +218,13 @@ public final class Decide {
               : seenFromHere(references.get(column), value));
     }
     link.run(
-        "INSERT INTO main." + part.table() + " SELECT " + String.join(", ", values)
-            + " FROM json_each(?1, '$." + part.table() + "') e WHERE ?2 = ?2 AND ?3 = ?3",
+        "INSERT INTO main."
+            + part.table()
+            + " SELECT "
+            + String.join(", ", values)
+            + " FROM json_each(?1, '$."
+            + part.table()
+            + "') e WHERE ?2 = ?2 AND ?3 = ?3",
         open.theirs(),
         open.source(),
         open.ourId());
@@ -208,9 +236,12 @@ public final class Decide {
     link.run(
         "INSERT INTO gathered_row (id, source_id, entity, row_id, our_id, their_version,"
             + " their_changed_at, our_version, our_changed_at, is_born, created_at, changed_at)"
-            + " SELECT " + ids.sql() + ", source_id, entity, row_id, our_id, their_version,"
+            + " SELECT "
+            + ids.sql()
+            + ", source_id, entity, row_id, our_id, their_version,"
             + " their_changed_at, "
-            + (theirs ? ours.formatted("row_version") + ", " + ours.formatted("changed_at")
+            + (theirs
+                ? ours.formatted("row_version") + ", " + ours.formatted("changed_at")
                 : "0, 0")
             + ", 0, ?, ? FROM gather_conflict WHERE id = ?"
             + " ON CONFLICT (source_id, entity, row_id) DO UPDATE SET"
@@ -252,7 +283,8 @@ public final class Decide {
         ? link.must(
             "SELECT max(n) FROM (WITH RECURSIVE all_n(n) AS (SELECT 1 UNION ALL SELECT n + 1 FROM"
                 + " all_n WHERE n < 999) SELECT n FROM all_n WHERE n NOT IN (SELECT number FROM "
-                + kind.table() + "))")
+                + kind.table()
+                + "))")
         : "------";
   }
 
@@ -268,7 +300,9 @@ public final class Decide {
 
   private void stamp(Link link, Kind kind, String id) throws SQLException {
     link.run(
-        "UPDATE main." + kind.table() + " SET row_version = row_version + 1, changed_at = ?"
+        "UPDATE main."
+            + kind.table()
+            + " SET row_version = row_version + 1, changed_at = ?"
             + " WHERE id = ?",
         ids.now(),
         id);
@@ -279,7 +313,8 @@ public final class Decide {
     Kind kind = open.kind();
     String before = snapshot(link, kind, open.rowId());
     for (@Nullable String[] each :
-        link.ask("SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%'")) {
+        link.ask(
+            "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%'")) {
       String child = String.valueOf(each[0]);
       for (Map.Entry<String, String> reference : link.references(child).entrySet()) {
         if (reference.getValue().equals(kind.table())) {

@@ -48,8 +48,7 @@ final class Fates {
             + natural(kind)
             + "s.id)");
     compare(kind);
-    if (!link.ask(
-            "SELECT 1 FROM temp.plan WHERE entity = ? AND our_id <> row_id LIMIT 1", table)
+    if (!link.ask("SELECT 1 FROM temp.plan WHERE entity = ? AND our_id <> row_id LIMIT 1", table)
         .isEmpty()) {
       aliased.add(table);
     }
@@ -91,8 +90,7 @@ final class Fates {
   private String fate(Kind kind) throws SQLException {
     String there = "s.row_version = b.their_version AND s.changed_at = b.their_changed_at";
     String here = "m.row_version = b.our_version AND m.changed_at = b.our_changed_at";
-    String alike =
-        Kind.ALIKE.contains(kind.table()) ? " WHEN m.id <> s.id THEN 'same'" : "";
+    String alike = Kind.ALIKE.contains(kind.table()) ? " WHEN m.id <> s.id THEN 'same'" : "";
     return "CASE WHEN m.id IS NULL AND b.row_id IS NULL THEN 'new'"
         + " WHEN m.id IS NULL AND "
         + there
@@ -145,8 +143,8 @@ final class Fates {
   }
 
   private void compare(Kind kind) throws SQLException {
-    if (link.ask("SELECT 1 FROM temp.plan WHERE entity = ? AND fate = 'compare' LIMIT 1",
-            kind.table())
+    if (link.ask(
+            "SELECT 1 FROM temp.plan WHERE entity = ? AND fate = 'compare' LIMIT 1", kind.table())
         .isEmpty()) {
       return;
     }

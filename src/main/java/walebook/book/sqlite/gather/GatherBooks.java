@@ -149,8 +149,16 @@ public final class GatherBooks {
     String theirs = what + schema + ".sqlite_schema WHERE name NOT LIKE 'sqlite_%'";
     String ours = what + "main.sqlite_schema WHERE name NOT LIKE 'sqlite_%'";
     return link.one(
-        "SELECT name FROM (SELECT * FROM (" + theirs + " EXCEPT " + ours + ") UNION ALL SELECT *"
-            + " FROM (" + ours + " EXCEPT " + theirs + ")) LIMIT 1");
+        "SELECT name FROM (SELECT * FROM ("
+            + theirs
+            + " EXCEPT "
+            + ours
+            + ") UNION ALL SELECT *"
+            + " FROM ("
+            + ours
+            + " EXCEPT "
+            + theirs
+            + ")) LIMIT 1");
   }
 
   /** Trouble with the disk of this book ends the whole gathering; a foreign book's does not. */

@@ -156,8 +156,7 @@ record Moves(Link link, String schema, Fates fates, Random chance) {
   }
 
   private void take(Kind kind) throws SQLException {
-    if (link.ask(
-            "SELECT 1 FROM temp.plan WHERE entity = ? AND fate = 'take' LIMIT 1", kind.table())
+    if (link.ask("SELECT 1 FROM temp.plan WHERE entity = ? AND fate = 'take' LIMIT 1", kind.table())
         .isEmpty()) {
       return;
     }

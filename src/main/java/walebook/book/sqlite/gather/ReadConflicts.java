@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -41,7 +41,10 @@ public final class ReadConflicts {
     Kind kind = Kind.of(row.get(2));
     String ours =
         link.one(
-            "SELECT " + AsJson.whole(link, kind, "main", "r") + " FROM main." + kind.table()
+            "SELECT "
+                + AsJson.whole(link, kind, "main", "r")
+                + " FROM main."
+                + kind.table()
                 + " r WHERE r.id = ?",
             row.get(3));
     Map<String, String> mine = ours == null ? Map.of() : fields(link, kind, ours);
@@ -81,8 +84,7 @@ public final class ReadConflicts {
     return names;
   }
 
-  private static Map<String, String> fields(Link link, Kind kind, String json)
-      throws SQLException {
+  private static Map<String, String> fields(Link link, Kind kind, String json) throws SQLException {
     Map<String, String> fields = new LinkedHashMap<>();
     row(link, kind.table(), json, "$." + kind.table() + "[0]", Set.of()).forEach(fields::put);
     for (Kind.Part part : kind.parts()) {

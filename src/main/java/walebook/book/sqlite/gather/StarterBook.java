@@ -71,10 +71,7 @@ public final class StarterBook {
         me);
     give(link, "machine", "SELECT id FROM tutors.machine");
     // A dial may have been measured in another term, which then comes along by its name.
-    give(
-        link,
-        "term",
-        "SELECT term_id FROM tutors.machine_dial WHERE term_id IS NOT NULL");
+    give(link, "term", "SELECT term_id FROM tutors.machine_dial WHERE term_id IS NOT NULL");
     give(link, "cloth", "SELECT id FROM tutors.cloth");
     give(link, "lesson", "SELECT id FROM tutors.lesson WHERE class_id = ?", of);
     give(link, "pack", "SELECT pack_id FROM tutors.lesson WHERE class_id = ?", of);
@@ -124,15 +121,18 @@ public final class StarterBook {
       give(
           link,
           "student",
-          "SELECT " + each + " WHERE " + column
+          "SELECT "
+              + each
+              + " WHERE "
+              + column
               + " IS NOT NULL AND id IN (SELECT id FROM temp.give)");
     }
   }
 
   private static void give(Link link, String entity, String select, Object... values)
       throws SQLException {
-    link.run("INSERT OR IGNORE INTO temp.give SELECT '" + entity + "', * FROM (" + select + ")",
-        values);
+    link.run(
+        "INSERT OR IGNORE INTO temp.give SELECT '" + entity + "', * FROM (" + select + ")", values);
   }
 
   private static void copy(Link link, Kind kind, String me) throws SQLException {
@@ -146,14 +146,23 @@ public final class StarterBook {
                         : "s." + column)
             .collect(Collectors.joining(", "));
     link.run(
-        "INSERT INTO main." + kind.table() + " SELECT " + values + " FROM tutors." + kind.table()
+        "INSERT INTO main."
+            + kind.table()
+            + " SELECT "
+            + values
+            + " FROM tutors."
+            + kind.table()
             + " s WHERE s.id IN (SELECT id FROM temp.give WHERE entity = ?)",
         kind.table());
     for (Kind.Part part : kind.parts()) {
       if (part.via() == null) {
         link.run(
-            "INSERT INTO main." + part.table() + " SELECT q.* FROM tutors." + part.table()
-                + " q WHERE q." + part.owner()
+            "INSERT INTO main."
+                + part.table()
+                + " SELECT q.* FROM tutors."
+                + part.table()
+                + " q WHERE q."
+                + part.owner()
                 + " IN (SELECT id FROM temp.give WHERE entity = ?)",
             kind.table());
       }
@@ -172,8 +181,11 @@ public final class StarterBook {
       link.run(
           "INSERT INTO gathered_row (id, source_id, entity, row_id, our_id, their_version,"
               + " their_changed_at, our_version, our_changed_at, is_born, created_at, changed_at)"
-              + " SELECT " + ids.sql() + ", ?, ?, id, id, row_version, changed_at, row_version,"
-              + " changed_at, 0, ?, ? FROM main." + kind.table(),
+              + " SELECT "
+              + ids.sql()
+              + ", ?, ?, id, id, row_version, changed_at, row_version,"
+              + " changed_at, 0, ?, ? FROM main."
+              + kind.table(),
           source,
           kind.table(),
           ids.now(),
