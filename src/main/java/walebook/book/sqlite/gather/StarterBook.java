@@ -84,6 +84,11 @@ public final class StarterBook {
             + " AND (lesson_id IS NULL OR lesson_id IN (SELECT id FROM temp.give))",
         of);
     give(link, "cloth_wash", "SELECT id FROM tutors.cloth_wash");
+    chooseMine(link, of, me);
+    chooseOthers(link);
+  }
+
+  private static void chooseMine(Link link, String of, String me) throws SQLException {
     give(
         link,
         "planned_piece",
@@ -111,6 +116,10 @@ public final class StarterBook {
         "value_mark",
         "SELECT id FROM tutors.value_mark WHERE piece_id IN (SELECT id FROM temp.give) OR"
             + " reading_id IN (SELECT id FROM temp.give)");
+  }
+
+  /** People whom a record names; only their aliases go along. */
+  private static void chooseOthers(Link link) throws SQLException {
     for (String each :
         List.of(
             "measured_by FROM tutors.cloth_reading",
