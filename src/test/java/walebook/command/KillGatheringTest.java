@@ -101,6 +101,7 @@ class KillGatheringTest {
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:TieredStopAtLevel=1",
                 "-XX:+UseSerialGC",
+                "-Djava.io.tmpdir=" + folder,
                 "-cp",
                 System.getProperty("java.class.path"),
                 "walebook.Walebook",
