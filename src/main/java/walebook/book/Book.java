@@ -2,6 +2,7 @@ package walebook.book;
 
 import java.nio.file.Path;
 import java.util.function.Supplier;
+import walebook.book.gather.Gathering;
 import walebook.record.BookInfo;
 import walebook.record.Cloth;
 import walebook.record.Machine;
@@ -63,6 +64,8 @@ public interface Book extends AutoCloseable {
   Garments garments();
 
   Assessments assessments();
+  /** Taking other books' records into this one. Never inside {@link #inOneStep}. */
+  Gathering gathering();
 
   /**
    * Runs several steps as one: all are saved or none. What is read inside sees what was written

@@ -2,6 +2,8 @@ package walebook.book;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.UUID;
+import walebook.book.gather.SourceBook;
 import walebook.problem.Answer;
 import walebook.quantity.Unit;
 
@@ -21,4 +23,26 @@ public interface BookFiles {
    *     is open elsewhere, or can't be written
    */
   Answer<Book> open(Path file, Clock clock);
+
+  /**
+   * Makes a book ready to be gathered from without writing to it or beside it; one that needs more
+   * than reading is copied into the scratch folder first.
+   *
+   * @param scratch an empty folder for this book alone
+   * @return refused with the reason when the file is no book, is from a newer Walebook, is damaged,
+   *     or is open
+   */
+  Answer<SourceBook> borrow(Path file, Path scratch);
+
+  /**
+   * Writes a small book for one student of a class, with the class, cloths, machines, lessons and
+   * the student's own plan; of others it has no name.
+   *
+   * @param from the tutor's book, which may be open
+   * @param file where to; one that is there is replaced: ask before
+   */
+  void starter(Path from, Path file, String name, UUID classId, UUID studentId, Clock clock);
+
+  /** Copies an open book before others are gathered into it; the copy is kept like the rest. */
+  Path backUpBeforeGathering(Path book, Clock clock);
 }

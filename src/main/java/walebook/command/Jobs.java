@@ -21,6 +21,7 @@ final class Jobs {
     all.addAll(OddJobs.all());
     all.addAll(ExportJobs.all());
     all.addAll(BringJobs.all());
+    all.addAll(GatherJobs.all());
     all.addAll(PrintJobs.all());
     all.addAll(WorkJobs.all());
     all.addAll(PackJobs.all());

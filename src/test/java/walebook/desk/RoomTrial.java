@@ -116,7 +116,7 @@ public final class RoomTrial {
                   entry("class", 6, () -> new ClassroomView(session, look)),
                   entry("cloths", 3, () -> new ClothsView(session)),
                   entry("lessons", 5, () -> new LessonsView(session, look)),
-                  entry("term", 7, () -> new TermView(session)),
+                  entry("term", 7, () -> new TermView(session, new SqliteFiles())),
                   entry("settings", 8, () -> new SettingsView(session))));
       shell.bookName(session.book().info().name());
       return shell;

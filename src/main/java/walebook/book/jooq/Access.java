@@ -111,6 +111,14 @@ final class Access implements AutoCloseable {
     }
   }
 
+  /** Runs work that writes through a connection of its own, while nobody else writes. */
+  <T> T alone(Callable<T> work) {
+    if (isWriter()) {
+      throw new IllegalStateException("this can't be a step of something larger");
+    }
+    return onWriter(work);
+  }
+
   @Override
   public void close() {
     writing.lock();

@@ -46,7 +46,7 @@ final class ClothRows {
     return row;
   }
 
-  private static Cloth cloth(ClothRecord row) {
+  static Cloth cloth(ClothRecord row) {
     return new Cloth(
         row.getId(),
         row.getName(),

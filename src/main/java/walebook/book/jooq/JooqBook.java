@@ -23,6 +23,7 @@ import walebook.book.Photos;
 import walebook.book.Pieces;
 import walebook.book.Results;
 import walebook.book.Shelf;
+import walebook.book.gather.Gathering;
 import walebook.book.sqlite.Backups;
 import walebook.record.BookInfo;
 import walebook.record.Cloth;
@@ -168,6 +169,11 @@ public final class JooqBook implements Book {
   @Override
   public Assessments assessments() {
     return new JooqAssessments(access, clock);
+  }
+
+  @Override
+  public Gathering gathering() {
+    return new JooqGathering(access, file, clock);
   }
 
   @Override

@@ -9,14 +9,18 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.util.Arrays;
+import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
 import walebook.book.BookFiles;
+import walebook.book.BookTrouble;
 import walebook.book.Ids;
+import walebook.book.gather.SourceBook;
 import walebook.book.jooq.JooqBook;
 import walebook.book.sqlite.Backups;
 import walebook.book.sqlite.Migrations;
 import walebook.book.sqlite.SqliteLink;
+import walebook.book.sqlite.gather.StarterBook;
 import walebook.problem.Answer;
 import walebook.problem.Place;
 import walebook.problem.Problem;
@@ -68,6 +72,30 @@ public final class SqliteFiles implements BookFiles {
           Problem wrong = inspect(file, clock);
           return wrong == null ? Answer.good(JooqBook.over(file, lock, clock)) : Answer.bad(wrong);
         });
+  }
+
+  @Override
+  public Answer<SourceBook> borrow(Path file, Path scratch) {
+    return BorrowBook.borrow(file, scratch);
+  }
+
+  @Override
+  public void starter(
+      Path from, Path file, String name, UUID classId, UUID studentId, Clock clock) {
+    try {
+      new StarterBook(from, clock).write(file, Ids.next(), name, classId, studentId);
+    } catch (IOException | SQLException e) {
+      throw new BookTrouble("unknown", reason(e), e);
+    }
+  }
+
+  @Override
+  public Path backUpBeforeGathering(Path book, Clock clock) {
+    try {
+      return Backups.beforeGathering(book, clock);
+    } catch (IOException | SQLException e) {
+      throw new BookTrouble("unknown", reason(e), e);
+    }
   }
 
   private interface Opening {

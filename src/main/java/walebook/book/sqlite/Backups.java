@@ -65,6 +65,11 @@ public final class Backups {
     return make(book, clock, "-before-shape-" + shape);
   }
 
+  /** Makes a copy before other books are gathered into this one. */
+  public static Path beforeGathering(Path book, Clock clock) throws IOException, SQLException {
+    return make(book, clock, "-before-gathering");
+  }
+
   private static Path make(Path book, Clock clock, String why) throws IOException, SQLException {
     Files.createDirectories(folder(book));
     Path copy = folder(book).resolve(NAME.format(clock.instant()) + why + ".walebook");

@@ -18,7 +18,8 @@ public final class Migrations {
           "V002__garment_sheets.sql",
           "V003__packs.sql",
           "V004__marks_and_history.sql",
-          "V005__assessment.sql");
+          "V005__assessment.sql",
+          "V007__gather.sql");
 
   private Migrations() {}
 

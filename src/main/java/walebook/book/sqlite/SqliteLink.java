@@ -6,6 +6,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteOpenMode;
 
 /**
  * Connections to a book's file with the settings that durability rests on: write-ahead log,
@@ -14,6 +15,9 @@ import org.sqlite.SQLiteConfig;
 public final class SqliteLink {
   /** The application id in the header of each book: the letters WALE. */
   public static final int APPLICATION_ID = 0x57414C45;
+
+  /** How many books can be attached at once. */
+  public static final int MOST_ATTACHED = 120;
 
   private static final int BUSY_MS = 5000;
 
@@ -39,6 +43,30 @@ public final class SqliteLink {
    */
   public static Connection migrator(Path file) throws SQLException {
     return connect(file, settings(false));
+  }
+
+  /** A writing connection that other books can be attached to, far more than the usual few. */
+  public static Connection gatherer(Path file) throws SQLException {
+    SQLiteConfig settings = settings(true);
+    settings.setOpenMode(SQLiteOpenMode.OPEN_URI);
+    settings.setPragma(SQLiteConfig.Pragma.LIMIT_ATTACHED, String.valueOf(MOST_ATTACHED));
+    Connection link = connect(file, settings);
+    // What a foreign file brings along must not run anything here.
+    run(link, "PRAGMA trusted_schema = OFF");
+    return link;
+  }
+
+  /** A connection to a file that is only looked at; nothing is written to it or beside it. */
+  public static Connection onlyLook(Path file) throws SQLException {
+    SQLiteConfig settings = new SQLiteConfig();
+    settings.setReadOnly(true);
+    settings.setOpenMode(SQLiteOpenMode.OPEN_URI);
+    return settings.createConnection("jdbc:sqlite:" + still(file));
+  }
+
+  /** The name under which SQLite opens a file that nobody writes, leaving nothing beside it. */
+  public static String still(Path file) {
+    return "file:" + file.toAbsolutePath().toUri().getRawPath() + "?immutable=1";
   }
 
   private static SQLiteConfig settings(boolean foreignKeys) {

@@ -7,6 +7,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import org.jspecify.annotations.Nullable;
+import walebook.book.open.SqliteFiles;
 import walebook.desk.classroom.ClassroomView;
 import walebook.desk.cloths.ClothsView;
 import walebook.desk.common.Session;
@@ -129,6 +130,6 @@ final class Places {
   }
 
   private Node term() {
-    return new TermView(session);
+    return new TermView(session, new SqliteFiles());
   }
 }

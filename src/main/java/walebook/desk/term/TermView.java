@@ -9,6 +9,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.util.StringConverter;
 import org.jspecify.annotations.Nullable;
 import walebook.act.print.PrintPaper;
+import walebook.book.BookFiles;
 import walebook.desk.common.PlaceFrame;
 import walebook.desk.common.PrintPane;
 import walebook.desk.common.PrintViewModel;
@@ -26,7 +27,8 @@ public final class TermView extends BorderPane {
           TermViewModel.Part.MACHINES,
           TermViewModel.Part.EXPORT,
           TermViewModel.Part.PRINT,
-          TermViewModel.Part.BRING);
+          TermViewModel.Part.BRING,
+          TermViewModel.Part.GATHER);
 
   private final Words words;
   private final Session session;
@@ -41,8 +43,10 @@ public final class TermView extends BorderPane {
   private final MachineCardPane machineCard;
   private final ExportPane exportPane;
   private final BringPane bringPane;
+  private final GatherViewModel gather;
 
-  public TermView(Session session) {
+  /** A view over a session; {@code files} opens the books to be gathered. */
+  public TermView(Session session, BookFiles files) {
     this.session = session;
     this.words = session.words();
     this.model = new TermViewModel(session);
@@ -51,6 +55,7 @@ public final class TermView extends BorderPane {
     this.export = new ExportViewModel(session);
     this.print = new PrintViewModel(session, null, List.of(PrintPaper.Kind.RECORD));
     this.bring = new BringViewModel(session);
+    this.gather = new GatherViewModel(session, files);
     rosterPane = new RosterPane(words, roster, session.namesHiddenProperty());
     machinesPane = new MachinesPane(words, machines, session.tables());
     machineCard = new MachineCardPane(words, machines);
@@ -88,6 +93,12 @@ public final class TermView extends BorderPane {
       case BRING -> {
         bringPane.foot(frame);
         frame.work(parts, bringPane);
+      }
+      case GATHER -> {
+        Button go = new Button(words.say("desk.term.gather.go"));
+        go.setOnAction(pressed -> gather.gather());
+        go.disableProperty().bind(gather.workingProperty());
+        frame.work(parts, new GatherPane(words, gather)).primary(go);
       }
       case PRINT ->
           frame.work(parts, new PrintPane(words, print, session.namesHiddenProperty().get()));
@@ -166,6 +177,7 @@ public final class TermView extends BorderPane {
           case STUDENTS -> "desk.term.students";
           case MACHINES -> "desk.term.machines";
           case EXPORT -> "desk.term.export";
+          case GATHER -> "desk.term.gather";
           case PRINT -> "desk.term.print";
           case BRING -> "desk.term.bring";
           case START -> "desk.term.another-class";

@@ -27,6 +27,7 @@ public final class TermViewModel {
     STUDENTS,
     MACHINES,
     EXPORT,
+    GATHER,
     PRINT,
     BRING,
     START

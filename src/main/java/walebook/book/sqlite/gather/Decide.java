@@ -1,0 +1,342 @@
+package walebook.book.sqlite.gather;
+
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import walebook.book.gather.Choice;
+import walebook.book.gather.Conflict;
+import walebook.record.By;
+
+/** Carries out a person's decision of a conflict, in one transaction. */
+public final class Decide {
+  private final Path book;
+  private final NewIds ids;
+  private final By by;
+  private final UUID stepId;
+
+  private record Open(
+      String id, String source, String why, Kind kind, String rowId, String ourId, String theirs) {}
+
+  /** A decision in a book that nobody else writes meanwhile. */
+  public Decide(Path book, Clock clock, UUID stepId, By by) {
+    this.book = book;
+    this.ids = new NewIds(clock.millis());
+    this.by = by;
+    this.stepId = stepId;
+  }
+
+  /**
+   * Decides it.
+   *
+   * @return false when there is no such conflict to decide
+   */
+  public boolean decide(UUID conflictId, Choice choice) throws SQLException {
+    try (Link link = new Link(book)) {
+      link.run("BEGIN IMMEDIATE");
+      try {
+        Open open = find(link, conflictId);
+        if (open != null) {
+          carryOut(link, open, choice == Choice.THEIRS);
+          link.run(
+              "UPDATE gather_conflict SET choice = ?, decided_at = ?, who = ?, changed_at = ?,"
+                  + " row_version = row_version + 1 WHERE id = ?",
+              choice == Choice.THEIRS ? "theirs" : "mine",
+              ids.now(),
+              by.name(),
+              ids.now(),
+              open.id());
+        }
+        link.run("COMMIT");
+        return open != null;
+      } catch (SQLException | RuntimeException e) {
+        link.run("ROLLBACK");
+        throw e;
+      }
+    }
+  }
+
+  private static @Nullable Open find(Link link, UUID id) throws SQLException {
+    List<@Nullable String[]> rows =
+        link.ask(
+            "SELECT id, source_id, kind, entity, row_id, our_id, theirs_json FROM gather_conflict"
+                + " WHERE id = ? AND choice IS NULL",
+            id.toString());
+    if (rows.isEmpty()) {
+      return null;
+    }
+    List<String> row = new ArrayList<>();
+    for (String each : rows.get(0)) {
+      row.add(String.valueOf(each));
+    }
+    return new Open(
+        row.get(0),
+        row.get(1),
+        row.get(2),
+        Kind.of(row.get(3)),
+        row.get(4),
+        row.get(5),
+        row.get(6));
+  }
+
+  private void carryOut(Link link, Open open, boolean theirs) throws SQLException {
+    switch (Conflict.Why.of(open.why())) {
+      case BOTH_CHANGED, REMOVED_HERE -> {
+        if (theirs) {
+          putTheirs(link, open);
+        }
+        base(link, open, theirs);
+      }
+      case TWIN -> {
+        if (theirs) {
+          swap(link, open);
+        }
+      }
+      case SAME_NAME -> {
+        if (!theirs) {
+          merge(link, open);
+        }
+      }
+    }
+  }
+
+  private @Nullable String snapshot(Link link, Kind kind, String id) throws SQLException {
+    return link.one(
+        "SELECT "
+            + AsJson.whole(link, kind, "main", "r")
+            + " FROM main."
+            + kind.table()
+            + " r WHERE r.id = ?",
+        id);
+  }
+
+  private void log(Link link, Kind kind, String id, @Nullable String before, @Nullable String after)
+      throws SQLException {
+    link.run(
+        "INSERT INTO change_log (id, step_id, done_at, who, act, entity, entity_id, before_json,"
+            + " after_json, is_undone, created_at, changed_at, row_version) SELECT "
+            + ids.sql()
+            + ", ?, ?, ?, 'gather.decide', ?, ?, ?, ?, 0, ?, ?, 1",
+        stepId.toString(),
+        ids.now(),
+        by.name(),
+        kind.table(),
+        id,
+        before,
+        after,
+        ids.now(),
+        ids.now());
+  }
+
+  private void putTheirs(Link link, Open open) throws SQLException {
+    Kind kind = open.kind();
+    String before = snapshot(link, kind, open.ourId());
+    Map<String, String> references = link.references(kind.table());
+    List<String> columns = new ArrayList<>();
+    List<String> values = new ArrayList<>();
+    for (String column : link.columns(kind.table())) {
+      if (column.equals("id") || link.blobs(kind.table()).contains(column)) {
+        continue;
+      }
+      String value = field("?1", kind.table() + "[0]." + column);
+      columns.add(column);
+      values.add(
+          switch (column) {
+            case "created_at" -> before == null ? value : "created_at";
+            case "changed_at" -> Long.toString(ids.now());
+            case "row_version" ->
+                before == null ? value + " + 1" : "max(" + value + ", row_version) + 1";
+            default -> seenFromHere(references.get(column), value);
+          });
+    }
+    if (before == null) {
+      link.run(
+          "INSERT INTO main."
+              + kind.table()
+              + " (id, "
+              + String.join(", ", columns)
+              + ") SELECT ?3, "
+              + String.join(", ", values)
+              + " WHERE ?2 = ?2",
+          open.theirs(),
+          open.source(),
+          open.ourId());
+    } else {
+      link.run(
+          "UPDATE main."
+              + kind.table()
+              + " SET ("
+              + String.join(", ", columns)
+              + ") = (SELECT "
+              + String.join(", ", values)
+              + " WHERE ?2 = ?2) WHERE id = ?3",
+          open.theirs(),
+          open.source(),
+          open.ourId());
+    }
+    for (Kind.Part part : kind.parts()) {
+      parts(link, open, part);
+    }
+    log(link, kind, open.ourId(), before, snapshot(link, kind, open.ourId()));
+  }
+
+  private static String field(String json, String path) {
+    return "json_extract(" + json + ", '$." + path + "')";
+  }
+
+  private static String seenFromHere(@Nullable String to, String value) {
+    return to == null
+        ? value
+        : "coalesce((SELECT g.our_id FROM gathered_row g WHERE g.source_id = ?2 AND g.entity = '"
+            + to
+            + "' AND g.row_id = "
+            + value
+            + "), "
+            + value
+            + ")";
+  }
+
+  private void parts(Link link, Open open, Kind.Part part) throws SQLException {
+    if (!link.blobs(part.table()).isEmpty()) {
+      return;
+    }
+    if (part.via() == null) {
+      link.run(
+          "DELETE FROM main." + part.table() + " WHERE " + part.owner() + " = ?", open.ourId());
+    }
+    Map<String, String> references = link.references(part.table());
+    List<String> values = new ArrayList<>();
+    for (String column : link.columns(part.table())) {
+      String value = field("e.value", column);
+      values.add(
+          column.equals(part.owner()) && part.via() == null
+              ? "?3"
+              : seenFromHere(references.get(column), value));
+    }
+    link.run(
+        "INSERT INTO main."
+            + part.table()
+            + " SELECT "
+            + String.join(", ", values)
+            + " FROM json_each(?1, '$."
+            + part.table()
+            + "') e WHERE ?2 = ?2 AND ?3 = ?3",
+        open.theirs(),
+        open.source(),
+        open.ourId());
+  }
+
+  /** After mine this book has what the other never saw; after theirs both are one. */
+  private void base(Link link, Open open, boolean theirs) throws SQLException {
+    String ours = "(SELECT m." + "%s FROM main." + open.kind().table() + " m WHERE m.id = our_id)";
+    link.run(
+        "INSERT INTO gathered_row (id, source_id, entity, row_id, our_id, their_version,"
+            + " their_changed_at, our_version, our_changed_at, is_born, created_at, changed_at)"
+            + " SELECT "
+            + ids.sql()
+            + ", source_id, entity, row_id, our_id, their_version,"
+            + " their_changed_at, "
+            + (theirs
+                ? ours.formatted("row_version") + ", " + ours.formatted("changed_at")
+                : "0, 0")
+            + ", 0, ?, ? FROM gather_conflict WHERE id = ?"
+            + " ON CONFLICT (source_id, entity, row_id) DO UPDATE SET"
+            + " their_version = excluded.their_version,"
+            + " their_changed_at = excluded.their_changed_at, our_version = excluded.our_version,"
+            + " our_changed_at = excluded.our_changed_at, changed_at = excluded.changed_at,"
+            + " row_version = gathered_row.row_version + 1",
+        ids.now(),
+        ids.now(),
+        open.id());
+  }
+
+  /** Theirs gets the code, the number, the plan; ours gets what theirs was given meanwhile. */
+  private void swap(Link link, Open open) throws SQLException {
+    Kind kind = open.kind();
+    String ourBefore = snapshot(link, kind, open.ourId());
+    String theirBefore = snapshot(link, kind, open.rowId());
+    for (String column : kind.unique()) {
+      String wanted =
+          link.one("SELECT " + field("?", kind.table() + "[0]." + column), open.theirs());
+      String mine = value(link, kind, column, open.ourId());
+      String meanwhile = value(link, kind, column, open.rowId());
+      if (wanted != null && wanted.equals(mine)) {
+        // No two may share it, not even for a moment: ours steps aside first.
+        String aside = column.equals("planned_id") ? null : aside(link, kind, column);
+        set(link, kind, column, open.ourId(), aside);
+        set(link, kind, column, open.rowId(), wanted);
+        set(link, kind, column, open.ourId(), meanwhile);
+      }
+    }
+    stamp(link, kind, open.ourId());
+    stamp(link, kind, open.rowId());
+    log(link, kind, open.ourId(), ourBefore, snapshot(link, kind, open.ourId()));
+    log(link, kind, open.rowId(), theirBefore, snapshot(link, kind, open.rowId()));
+  }
+
+  private static String aside(Link link, Kind kind, String column) throws SQLException {
+    return column.equals("number")
+        ? link.must(
+            "SELECT max(n) FROM (WITH RECURSIVE all_n(n) AS (SELECT 1 UNION ALL SELECT n + 1 FROM"
+                + " all_n WHERE n < 999) SELECT n FROM all_n WHERE n NOT IN (SELECT number FROM "
+                + kind.table()
+                + "))")
+        : "------";
+  }
+
+  private static @Nullable String value(Link link, Kind kind, String column, String id)
+      throws SQLException {
+    return link.one("SELECT " + column + " FROM main." + kind.table() + " WHERE id = ?", id);
+  }
+
+  private static void set(Link link, Kind kind, String column, String id, @Nullable String value)
+      throws SQLException {
+    link.run("UPDATE main." + kind.table() + " SET " + column + " = ? WHERE id = ?", value, id);
+  }
+
+  private void stamp(Link link, Kind kind, String id) throws SQLException {
+    link.run(
+        "UPDATE main."
+            + kind.table()
+            + " SET row_version = row_version + 1, changed_at = ?"
+            + " WHERE id = ?",
+        ids.now(),
+        id);
+  }
+
+  /** Theirs is the same thing as ours: all that referred to it refers to ours from now on. */
+  private void merge(Link link, Open open) throws SQLException {
+    Kind kind = open.kind();
+    String before = snapshot(link, kind, open.rowId());
+    for (@Nullable String[] each :
+        link.ask(
+            "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%'")) {
+      String child = String.valueOf(each[0]);
+      for (Map.Entry<String, String> reference : link.references(child).entrySet()) {
+        if (reference.getValue().equals(kind.table())) {
+          String where = " WHERE " + reference.getKey() + " = ?";
+          link.run(
+              "UPDATE OR IGNORE main." + child + " SET " + reference.getKey() + " = ?" + where,
+              open.ourId(),
+              open.rowId());
+          link.run("DELETE FROM main." + child + where, open.rowId());
+        }
+      }
+    }
+    link.run("DELETE FROM main." + kind.table() + " WHERE id = ?", open.rowId());
+    link.run(
+        "UPDATE gathered_row SET our_id = ?, our_version = 0, our_changed_at = 0, changed_at = ?,"
+            + " row_version = row_version + 1 WHERE entity = ? AND our_id = ?",
+        open.ourId(),
+        ids.now(),
+        kind.table(),
+        open.rowId());
+    if (before != null) {
+      log(link, kind, open.rowId(), before, null);
+    }
+  }
+}
