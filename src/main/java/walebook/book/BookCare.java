@@ -22,6 +22,9 @@ public interface BookCare {
    */
   Answer<BookCopy> backUp(Path book, BookCopy.Why why, @Nullable Path beside, Clock clock);
 
+  /** How many test pieces a copy holds; refused when it can't be read. */
+  Answer<Long> pieces(Path copy);
+
   /** True when the book was written to since its newest copy. */
   boolean changedSinceCopy(Path book);
 

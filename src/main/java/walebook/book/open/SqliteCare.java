@@ -55,6 +55,11 @@ public final class SqliteCare implements BookCare {
   }
 
   @Override
+  public Answer<Long> pieces(Path copy) {
+    return named(copy, "book.copy-damaged", () -> Answer.good(Differences.pieces(copy)));
+  }
+
+  @Override
   public boolean changedSinceCopy(Path book) {
     try {
       return Backups.changed(book);

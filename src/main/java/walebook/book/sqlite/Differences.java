@@ -76,6 +76,13 @@ public final class Differences {
     return new BookDifference(readable, counts, lost, List.copyOf(back), changed);
   }
 
+  /** How many pieces a file holds. */
+  public static long pieces(Path file) throws SQLException {
+    try (Connection link = SqliteLink.watcher(file)) {
+      return Long.parseLong(SqliteLink.ask(link, "SELECT count(*) FROM test_piece"));
+    }
+  }
+
   private static Content content(Path file) throws SQLException {
     Map<String, Long> counts = new TreeMap<>();
     Map<String, String> pieces = new TreeMap<>();
