@@ -178,8 +178,7 @@ final class CareJobs {
         .forEach(
             each ->
                 table.row(
-                    List.of(
-                        each.name(), String.valueOf(each.out()), String.valueOf(each.lost()))));
+                    List.of(each.name(), String.valueOf(each.out()), String.valueOf(each.lost()))));
     terminal.out().println(table);
     codes(terminal, "command.say.lost-pieces", report.lostPieces());
     terminal

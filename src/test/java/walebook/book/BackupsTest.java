@@ -41,7 +41,8 @@ class BackupsTest {
     open(file, 1, true);
     List<BookCopy> one = Backups.list(file);
     assertThat(one).hasSize(1);
-    Files.setLastModifiedTime(one.get(0).file(), FileTime.from(Instant.now().plus(Duration.ofDays(9))));
+    Files.setLastModifiedTime(
+        one.get(0).file(), FileTime.from(Instant.now().plus(Duration.ofDays(9))));
     open(file, 2, false);
     assertThat(Backups.list(file)).hasSize(1);
   }
@@ -67,7 +68,8 @@ class BackupsTest {
       room.book.pieces().add(piece);
     }
     open(file, 1, true);
-    Path restored = Files.copy(Backups.list(file).get(0).file(), folder.resolve("restored.walebook"));
+    Path restored =
+        Files.copy(Backups.list(file).get(0).file(), folder.resolve("restored.walebook"));
     try (Book book = new SqliteFiles().open(restored, Classroom.CLOCK).value()) {
       assertThat(book.pieces().byCode(code)).isNotNull();
       assertThat(book.students().all()).hasSize(2);

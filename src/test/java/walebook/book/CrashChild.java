@@ -8,8 +8,10 @@ import java.nio.file.StandardCopyOption;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import walebook.book.open.SqliteCare;
 import walebook.book.open.SqliteFiles;
 import walebook.record.PieceCode;
@@ -28,6 +30,7 @@ public final class CrashChild {
   private final Path folder;
   private final PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
   private final Random random = new SecureRandom();
+  private final Set<String> taken = new HashSet<>();
 
   private CrashChild(Path folder) {
     this.folder = folder;
@@ -48,10 +51,15 @@ public final class CrashChild {
     return folder.resolve("class.walebook");
   }
 
-  private static TestPiece like(TestPiece one, Random random) {
+  /** The book's first piece again under a code of its own. */
+  private TestPiece like(TestPiece one) {
+    String code = PieceCode.draw(random);
+    while (!taken.add(code)) {
+      code = PieceCode.draw(random);
+    }
     return new TestPiece(
         Ids.next(),
-        PieceCode.draw(random),
+        code,
         one.whose(),
         one.cloth(),
         one.setting(),
@@ -65,12 +73,18 @@ public final class CrashChild {
     return new SqliteFiles().open(file, Clock.systemUTC()).value();
   }
 
+  private TestPiece first(Book book) {
+    List<TestPiece> all = book.pieces().list(PieceFilter.ALL);
+    all.forEach(each -> taken.add(each.code()));
+    return all.get(0);
+  }
+
   private void save() {
     try (Book book = open(file())) {
-      TestPiece one = book.pieces().list(PieceFilter.ALL).get(0);
+      TestPiece one = first(book);
       out.println("ready");
       for (int i = 0; i < TIMES; i++) {
-        TestPiece next = like(one, random);
+        TestPiece next = like(one);
         book.pieces().add(next);
         out.println("saved " + next.code());
       }
@@ -79,12 +93,12 @@ public final class CrashChild {
 
   private void manyInOneStep() {
     try (Book book = open(file())) {
-      TestPiece one = book.pieces().list(PieceFilter.ALL).get(0);
+      TestPiece one = first(book);
       out.println("ready");
       for (int i = 0; i < TIMES; i++) {
         List<TestPiece> batch = new ArrayList<>();
         for (int j = 0; j < BATCH; j++) {
-          batch.add(like(one, random));
+          batch.add(like(one));
         }
         String codes = String.join(" ", batch.stream().map(TestPiece::code).toList());
         out.println("begun " + codes);
@@ -101,13 +115,13 @@ public final class CrashChild {
   /** Backs up again and again while another thread saves. */
   private void backUp() throws Exception {
     try (Book book = open(file())) {
-      TestPiece one = book.pieces().list(PieceFilter.ALL).get(0);
+      TestPiece one = first(book);
       out.println("ready");
       Thread saver =
           new Thread(
               () -> {
                 for (int i = 0; i < TIMES; i++) {
-                  TestPiece next = like(one, random);
+                  TestPiece next = like(one);
                   book.pieces().add(next);
                   out.println("saved " + next.code());
                 }
@@ -116,9 +130,7 @@ public final class CrashChild {
       saver.start();
       for (int i = 0; i < TIMES; i++) {
         BookCopy copy =
-            new SqliteCare()
-                .backUp(file(), BookCopy.Why.ASKED, null, Clock.systemUTC())
-                .value();
+            new SqliteCare().backUp(file(), BookCopy.Why.ASKED, null, Clock.systemUTC()).value();
         out.println("copied " + copy.file());
       }
     }

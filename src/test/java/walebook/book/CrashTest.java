@@ -52,7 +52,6 @@ class CrashTest {
   }
 
   @TempDir Path folder;
-  private final Map<Chore, Path> homes = new EnumMap<>(Chore.class);
   private final Map<Chore, List<String>> said = new EnumMap<>(Chore.class);
   private Set<String> fewCodes = Set.of();
   private Set<String> manyCodes = Set.of();
@@ -66,14 +65,16 @@ class CrashTest {
     fewCodes = codes(few);
     manyCodes = codes(many);
     for (Chore chore : Chore.values()) {
-      Path home = Files.createDirectory(folder.resolve(chore.name()));
-      homes.put(chore, home);
-      said.put(chore, new ArrayList<>());
+      Path home = Files.createDirectory(home(chore));
       Files.copy(few, home.resolve("class.walebook"));
       Files.copy(few, home.resolve("few.walebook"));
       Files.copy(many, home.resolve("many.walebook"));
     }
-    oldShape(few, homes.get(Chore.MIGRATE).resolve("old.template"));
+    oldShape(few, home(Chore.MIGRATE).resolve("old.template"));
+  }
+
+  private Path home(Chore chore) {
+    return folder.resolve(chore.name());
   }
 
   private static void fill(Path file, int pieces) {
@@ -91,8 +92,17 @@ class CrashTest {
       SqliteLink.run(link, "ATTACH '" + today + "' AS today");
       for (String table :
           List.of(
-              "book_info", "student", "term", "school_class", "class_student", "machine",
-              "machine_stitch", "machine_dial", "cloth", "test_piece", "piece_pull")) {
+              "book_info",
+              "student",
+              "term",
+              "school_class",
+              "class_student",
+              "machine",
+              "machine_stitch",
+              "machine_dial",
+              "cloth",
+              "test_piece",
+              "piece_pull")) {
         SqliteLink.run(link, "INSERT INTO " + table + " SELECT * FROM today." + table);
       }
       SqliteLink.run(link, "DETACH today");
@@ -118,8 +128,8 @@ class CrashTest {
       Chore chore = Chore.values()[i % Chore.values().length];
       List<String> lines = life(chore, random);
       acknowledged.merge(chore, lines.size(), Integer::sum);
-      said.get(chore).addAll(lines);
-      after(chore, homes.get(chore), lines);
+      said.computeIfAbsent(chore, of -> new ArrayList<>()).addAll(lines);
+      after(chore, home(chore), lines);
     }
     System.out.println("CrashTest: lines acknowledged " + acknowledged);
     if (KILLS >= Chore.values().length * 4) {
@@ -140,7 +150,7 @@ class CrashTest {
                 System.getProperty("java.class.path"),
                 CrashChild.class.getName(),
                 chore.name(),
-                homes.get(chore).toString())
+                home(chore).toString())
             .redirectError(errors.toFile())
             .start();
     long lifeMicros = 1000L * random.nextInt(chore.longestMs()) + random.nextInt(1000);
@@ -189,7 +199,7 @@ class CrashTest {
   }
 
   private List<String> all(Chore chore, String begin) {
-    return with(said.get(chore), begin);
+    return with(said.getOrDefault(chore, List.of()), begin);
   }
 
   private static List<String> with(List<String> lines, String begin) {

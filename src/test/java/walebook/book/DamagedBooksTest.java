@@ -163,8 +163,7 @@ class DamagedBooksTest {
     said(opened, as);
     assertThat(Files.readAllBytes(file)).as(as).isEqualTo(damaged);
     Path into = file.resolveSibling("rescued.walebook");
-    Answer<RescueReport> rescued =
-        new SqliteCare().rescue(file, into, NAMES, Classroom.CLOCK);
+    Answer<RescueReport> rescued = new SqliteCare().rescue(file, into, NAMES, Classroom.CLOCK);
     assertThat(Files.readAllBytes(file)).as(as).isEqualTo(damaged);
     if (!rescued.isGood()) {
       said(rescued, as);
@@ -198,7 +197,10 @@ class DamagedBooksTest {
   }
 
   private static void said(Answer<?> answer, String as) {
-    assertThat(WORDS.say(answer.problems().get(0))).as(as).doesNotContain("[problem").contains(".walebook");
+    assertThat(WORDS.say(answer.problems().get(0)))
+        .as(as)
+        .doesNotContain("[problem")
+        .contains(".walebook");
   }
 
   private static void delete(Path home) throws Exception {
@@ -213,8 +215,7 @@ class DamagedBooksTest {
   void everyRowOfAWholeBookWouldComeOut() throws Exception {
     Path file = Files.write(folder.resolve("copy.walebook"), whole);
     Path into = folder.resolve("all.walebook");
-    RescueReport report =
-        new SqliteCare().rescue(file, into, NAMES, Classroom.CLOCK).value();
+    RescueReport report = new SqliteCare().rescue(file, into, NAMES, Classroom.CLOCK).value();
     assertThat(report.lost()).isZero();
     assertThat(report.badPages()).isZero();
     assertThat(report.standIns()).isZero();

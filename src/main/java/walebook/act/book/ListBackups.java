@@ -26,9 +26,7 @@ public final class ListBackups {
 
   public Answer<List<Backup>> of(Path book) {
     return care.copies(book)
-        .map(
-            copies ->
-                copies.stream().map(each -> new Backup(each, pieces(each.file()))).toList());
+        .map(copies -> copies.stream().map(each -> new Backup(each, pieces(each.file()))).toList());
   }
 
   private long pieces(Path copy) {

@@ -34,8 +34,7 @@ public final class SqliteCare implements BookCare {
   }
 
   @Override
-  public Answer<BookCopy> backUp(
-      Path book, BookCopy.Why why, @Nullable Path beside, Clock clock) {
+  public Answer<BookCopy> backUp(Path book, BookCopy.Why why, @Nullable Path beside, Clock clock) {
     if (!Files.isRegularFile(book)) {
       return refuse("book.gone", book, "");
     }
@@ -75,9 +74,7 @@ public final class SqliteCare implements BookCare {
         .flatMap(
             fits ->
                 named(
-                    copy,
-                    "book.copy-damaged",
-                    () -> Answer.good(Differences.between(book, copy))));
+                    copy, "book.copy-damaged", () -> Answer.good(Differences.between(book, copy))));
   }
 
   @Override

@@ -7,7 +7,9 @@ import java.nio.channels.FileChannel;
 import java.util.HashMap;
 import java.util.Map;
 
-/** What a log of writes holds of saved pages: only frames whose sums hold, up to the last commit. */
+/**
+ * What a log of writes holds of saved pages: only frames whose sums hold, up to the last commit.
+ */
 final class WriteLog {
   private static final int HEADER = 32;
   private static final int FRAME = 24;
@@ -24,8 +26,7 @@ final class WriteLog {
     if ((header.getInt(0) & ~1) != MAGIC || header.getInt(8) != pageSize) {
       return saved;
     }
-    ByteOrder order =
-        (header.getInt(0) & 1) == 1 ? ByteOrder.BIG_ENDIAN : ByteOrder.LITTLE_ENDIAN;
+    ByteOrder order = (header.getInt(0) & 1) == 1 ? ByteOrder.BIG_ENDIAN : ByteOrder.LITTLE_ENDIAN;
     int[] sums = new int[2];
     add(sums, header, 0, SUMS_AT, order);
     if (sums[0] != header.getInt(SUMS_AT) || sums[1] != header.getInt(SUMS_AT + 4)) {

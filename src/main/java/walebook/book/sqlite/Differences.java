@@ -57,9 +57,7 @@ public final class Differences {
     for (String table : TABLES) {
       counts.add(
           new BookDifference.Count(
-              table,
-              now.counts().getOrDefault(table, 0L),
-              then.counts().getOrDefault(table, 0L)));
+              table, now.counts().getOrDefault(table, 0L), then.counts().getOrDefault(table, 0L)));
     }
     List<String> lost = new ArrayList<>();
     List<String> changed = new ArrayList<>();
@@ -100,8 +98,7 @@ public final class Differences {
           statement.executeQuery("SELECT code, id, row_version, changed_at FROM test_piece")) {
         while (rows.next()) {
           pieces.put(
-              rows.getString(1),
-              rows.getString(2) + " " + rows.getLong(3) + " " + rows.getLong(4));
+              rows.getString(1), rows.getString(2) + " " + rows.getLong(3) + " " + rows.getLong(4));
         }
       }
     }

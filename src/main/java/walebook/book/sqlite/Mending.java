@@ -41,8 +41,7 @@ final class Mending {
     if (SqliteLink.ask(link, "SELECT id FROM book_info").isEmpty()) {
       insert("book_info", Ids.next().toString(), "name", names.book());
     }
-    SqliteLink.run(
-        link, "DELETE FROM book_info WHERE rowid <> (SELECT min(rowid) FROM book_info)");
+    SqliteLink.run(link, "DELETE FROM book_info WHERE rowid <> (SELECT min(rowid) FROM book_info)");
     List<Broken> broken = broken();
     for (int round = 0; round < ROUNDS && !broken.isEmpty(); round++) {
       for (Broken each : broken) {
@@ -104,8 +103,7 @@ final class Mending {
     String at = " WHERE rowid = " + each.row();
     if (!each.needed()) {
       try {
-        SqliteLink.run(
-            link, "UPDATE " + each.table() + " SET " + each.column() + " = NULL" + at);
+        SqliteLink.run(link, "UPDATE " + each.table() + " SET " + each.column() + " = NULL" + at);
         return;
       } catch (SQLException e) {
         // The row has to hang on something: it goes with what it hung on.

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import walebook.book.RescueNames;
@@ -42,8 +43,8 @@ public final class Rescue {
    * @param into must not exist; appears when it is complete
    * @return null when the file holds nothing that a book would
    */
-  public static @Nullable RescueReport run(
-      Path damaged, Path into, RescueNames names, Clock clock) throws IOException, SQLException {
+  public static @Nullable RescueReport run(Path damaged, Path into, RescueNames names, Clock clock)
+      throws IOException, SQLException {
     Path half = into.resolveSibling(into.getFileName() + ".part");
     clear(half);
     try (PageFile file = PageFile.open(damaged)) {
@@ -131,7 +132,8 @@ public final class Rescue {
       torn.add(table.name());
       return;
     }
-    Trees.Walk walk = trees.walk(root, row -> badCells.merge(table.name(), table.take(row), Long::sum));
+    Trees.Walk walk =
+        trees.walk(root, row -> badCells.merge(table.name(), table.take(row), Long::sum));
     badCells.merge(table.name(), walk.badCells(), Long::sum);
     if (walk.badPages() > 0) {
       torn.add(table.name());
@@ -149,7 +151,7 @@ public final class Rescue {
   }
 
   /** What came out of a table, and what its indexes name beyond that. */
-  private RescueReport.Table count(RescuedTable table, TreeSet<String> lostPieces)
+  private RescueReport.Table count(RescuedTable table, Set<String> lostPieces)
       throws IOException, SQLException {
     long lost = table.gone(index(table.name(), 1)).size();
     if (table.name().equals("test_piece")) {
@@ -157,14 +159,12 @@ public final class Rescue {
       lost = Math.max(lost, lostPieces.size());
     }
     return new RescueReport.Table(
-        table.name(),
-        table.out(),
-        Math.max(lost, badCells.getOrDefault(table.name(), 0L)));
+        table.name(), table.out(), Math.max(lost, badCells.getOrDefault(table.name(), 0L)));
   }
 
   /** The first column of a table's own index, as far as it can be read. */
-  private TreeSet<String> index(String table, int number) throws IOException {
-    TreeSet<String> named = new TreeSet<>();
+  private Set<String> index(String table, int number) throws IOException {
+    Set<String> named = new TreeSet<>();
     Integer root = roots.get("sqlite_autoindex_" + table + "_" + number);
     if (root != null) {
       trees.walk(root, row -> named.add(row.text(0)));
