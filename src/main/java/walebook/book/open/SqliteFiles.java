@@ -140,6 +140,7 @@ public final class SqliteFiles implements BookFiles {
 
   private static @Nullable Problem inspect(Path file, Clock clock)
       throws SQLException, IOException {
+    BookCheck.rollBack(file);
     BookCheck.Finding found = BookCheck.of(file);
     switch (found.kind()) {
       case OTHER_PROGRAM -> {

@@ -1,5 +1,6 @@
 package walebook.book.sqlite;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.ResultSet;
@@ -28,6 +29,18 @@ public final class BookCheck {
   public record Finding(Kind kind, int shape, String says) {}
 
   private BookCheck() {}
+
+  /**
+   * Takes back what a killed process left half written, as the database itself would: only a file
+   * that has a journal of such a change beside it is written to.
+   */
+  public static void rollBack(Path file) throws SQLException {
+    if (Files.exists(file.resolveSibling(file.getFileName() + "-journal"))) {
+      try (Connection link = SqliteLink.plain(file)) {
+        SqliteLink.ask(link, "SELECT count(*) FROM sqlite_schema");
+      }
+    }
+  }
 
   /** Looks at a file: whose it is, its shape, then page by page and reference by reference. */
   public static Finding of(Path file) throws SQLException {

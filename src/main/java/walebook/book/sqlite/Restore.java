@@ -9,6 +9,7 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import java.util.Locale;
 import walebook.book.BookCopy;
 
@@ -20,6 +21,8 @@ public final class Restore {
   private static final DateTimeFormatter NAME =
       DateTimeFormatter.ofPattern("yyyy-MM-dd'T'HH-mm-ss", Locale.ROOT).withZone(ZoneOffset.UTC);
 
+  private static final List<String> SIDES = List.of("-wal", "-shm", "-journal");
+
   private Restore() {}
 
   /**
@@ -29,18 +32,29 @@ public final class Restore {
    */
   public static Path run(Path book, Path copy, Clock clock) throws IOException, SQLException {
     Path fresh = book.resolveSibling(book.getFileName() + ".restoring");
-    Files.deleteIfExists(fresh);
+    clear(fresh);
     try {
       Backups.copy(copy, fresh);
+      // As a copy the file has no log yet; it gets its mode here, where a crash costs nothing.
+      settle(fresh);
+      BookCheck.rollBack(book);
       Path before = keep(book, clock);
       Backups.force(fresh);
       // A log left behind by a crash belongs to the old state and must not be laid over the new.
-      Files.deleteIfExists(beside(book, "-wal"));
-      Files.deleteIfExists(beside(book, "-shm"));
+      for (String end : SIDES) {
+        Files.deleteIfExists(beside(book, end));
+      }
       Files.move(fresh, book, StandardCopyOption.ATOMIC_MOVE);
       return before;
     } finally {
-      Files.deleteIfExists(fresh);
+      clear(fresh);
+    }
+  }
+
+  private static void clear(Path file) throws IOException {
+    Files.deleteIfExists(file);
+    for (String end : SIDES) {
+      Files.deleteIfExists(beside(file, end));
     }
   }
 

@@ -52,6 +52,11 @@ public final class SqliteLink {
     return connect(file, settings);
   }
 
+  /** A connection that changes no setting of the file. */
+  static Connection plain(Path file) throws SQLException {
+    return connect(file, new SQLiteConfig());
+  }
+
   /**
    * A connection to a file that nobody has yet and that is thrown away when it does not become
    * whole: it need not survive a crash before then.
