@@ -93,7 +93,8 @@ public final class BackupsViewModel {
         backup.pieces() == ListBackups.UNREADABLE
             ? words.say("desk.common.backups.unreadable", when, size)
             : words.say("desk.common.backups.line", when, backup.pieces(), size);
-    return line + why(backup.copy().why());
+    String why = why(backup.copy().why());
+    return why.isEmpty() ? line : line + ' ' + why;
   }
 
   private String why(BookCopy.Why why) {
