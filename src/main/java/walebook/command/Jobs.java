@@ -10,6 +10,7 @@ final class Jobs {
   static List<Job> all() {
     List<Job> all = new ArrayList<>();
     all.addAll(BookJobs.all());
+    all.addAll(CareJobs.all());
     all.addAll(ClassJobs.all());
     all.addAll(PieceJobs.all());
     all.addAll(CauseJobs.all());

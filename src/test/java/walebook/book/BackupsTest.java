@@ -39,22 +39,23 @@ class BackupsTest {
   void aCopyIsMadeWhenTheBookChanged() throws Exception {
     Path file = book();
     open(file, 1, true);
-    List<Path> one = Backups.list(file);
+    List<BookCopy> one = Backups.list(file);
     assertThat(one).hasSize(1);
-    Files.setLastModifiedTime(one.get(0), FileTime.from(Instant.now().plus(Duration.ofDays(9))));
+    Files.setLastModifiedTime(
+        one.get(0).file(), FileTime.from(Instant.now().plus(Duration.ofDays(9))));
     open(file, 2, false);
     assertThat(Backups.list(file)).hasSize(1);
   }
 
   @Test
-  void theNewestFewAreKept() throws Exception {
+  void thoseThatAgeHasThinnedGo() throws Exception {
     Path file = book();
-    for (int day = 1; day <= Backups.KEPT + 3; day++) {
+    for (int day = 1; day <= 11; day++) {
       open(file, day, true);
     }
-    List<Path> kept = Backups.list(file);
-    assertThat(kept).hasSize(Backups.KEPT);
-    assertThat(kept.get(0).getFileName().toString()).startsWith("2026-10-16");
+    List<BookCopy> kept = Backups.list(file);
+    assertThat(kept).hasSize(9);
+    assertThat(kept.get(0).file().getFileName().toString()).startsWith("2026-10-16");
   }
 
   @Test
@@ -67,7 +68,8 @@ class BackupsTest {
       room.book.pieces().add(piece);
     }
     open(file, 1, true);
-    Path restored = Files.copy(Backups.list(file).get(0), folder.resolve("restored.walebook"));
+    Path restored =
+        Files.copy(Backups.list(file).get(0).file(), folder.resolve("restored.walebook"));
     try (Book book = new SqliteFiles().open(restored, Classroom.CLOCK).value()) {
       assertThat(book.pieces().byCode(code)).isNotNull();
       assertThat(book.students().all()).hasSize(2);

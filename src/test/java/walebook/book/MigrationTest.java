@@ -114,6 +114,7 @@ class MigrationTest {
     }
     Path copy =
         Backups.list(old).stream()
+            .map(BookCopy::file)
             .filter(each -> each.toString().contains("-before-shape-" + Migrations.newest()))
             .findFirst()
             .orElseThrow();

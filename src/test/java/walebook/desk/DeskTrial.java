@@ -16,6 +16,10 @@ import javafx.stage.Stage;
 import javax.imageio.ImageIO;
 import walebook.act.piece.PieceField;
 import walebook.book.Book;
+import walebook.book.Classroom;
+import walebook.book.RescueReport;
+import walebook.book.open.SqliteCare;
+import walebook.desk.common.BackupsViewModel;
 import walebook.desk.common.Session;
 import walebook.desk.common.Wish;
 import walebook.desk.common.Worker;
@@ -172,11 +176,33 @@ public final class DeskTrial {
             public Answer<Book> openDemo() {
               return makeBook(books, "");
             }
+
+            @Override
+            public Answer<RescueReport> rescue(Path damaged) {
+              throw new AssertionError("nothing is damaged here");
+            }
+
+            @Override
+            public Answer<Book> goBack(Path file, Path copy) {
+              throw new AssertionError("nothing is damaged here");
+            }
           };
       WelcomeViewModel model =
           new WelcomeViewModel(
               words, Worker.sameThread(), PlannedClass.OneFile.NONE, ways, book -> {}, fault -> {});
-      scene.setRoot(new WelcomeView(words, model));
+      scene.setRoot(
+          new WelcomeView(
+              words,
+              model,
+              (file, back) ->
+                  new BackupsViewModel(
+                      file,
+                      new SqliteCare(),
+                      words,
+                      Classroom.CLOCK,
+                      Worker.sameThread(),
+                      fault -> {},
+                      back)));
       both(folder, "welcome");
       model.make();
       model.demo();

@@ -117,7 +117,8 @@ public final class RoomTrial {
                   entry("cloths", 3, () -> new ClothsView(session)),
                   entry("lessons", 5, () -> new LessonsView(session, look)),
                   entry("term", 7, () -> new TermView(session, new SqliteFiles())),
-                  entry("settings", 8, () -> new SettingsView(session))));
+                  entry(
+                      "settings", 8, () -> new SettingsView(session, Sessions.backups(session)))));
       shell.bookName(session.book().info().name());
       return shell;
     }

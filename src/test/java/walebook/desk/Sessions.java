@@ -5,6 +5,8 @@ import java.util.Random;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
 import walebook.book.Classroom;
+import walebook.book.open.SqliteCare;
+import walebook.desk.common.BackupsViewModel;
 import walebook.desk.common.PickFile;
 import walebook.desk.common.Session;
 import walebook.desk.common.Worker;
@@ -37,6 +39,18 @@ public final class Sessions {
   /** A session on a classroom. */
   public static Session of(Classroom room) {
     return of(room.book, room.schoolClass, null);
+  }
+
+  /** The backups of a session's book; going back does nothing. */
+  public static BackupsViewModel backups(Session session) {
+    return new BackupsViewModel(
+        session.book().file(),
+        new SqliteCare(),
+        session.words(),
+        session.clock(),
+        session.background(),
+        session::unexpected,
+        copy -> {});
   }
 
   private record OneFile(@Nullable Path file) implements PickFile {

@@ -44,6 +44,7 @@ class BundleTest {
           "desk.class.factor.",
           "desk.class.level.",
           "desk.cloths.field.",
+          "desk.common.table.",
           "desk.decide.choice.",
           "desk.decide.field.",
           "desk.lessons.check.",

@@ -58,7 +58,7 @@ final class Access implements AutoCloseable {
     }
     Connection link = take();
     try {
-      return Trouble.named(() -> query.apply(context(link)));
+      return Trouble.named(() -> Trouble.ofRows(() -> query.apply(context(link))));
     } finally {
       readers.add(link);
     }

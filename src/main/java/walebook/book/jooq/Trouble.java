@@ -1,8 +1,11 @@
 package walebook.book.jooq;
 
 import java.sql.SQLException;
+import java.time.DateTimeException;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import org.jooq.exception.DataAccessException;
+import org.jooq.exception.DataTypeException;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 import walebook.book.BookTrouble;
@@ -23,6 +26,15 @@ final class Trouble {
       throw e;
     } catch (Exception e) {
       throw new IllegalStateException(e);
+    }
+  }
+
+  /** Reads; a row that no record can be made of was overwritten by something else than us. */
+  static <T> T ofRows(Supplier<T> query) {
+    try {
+      return query.get();
+    } catch (DateTimeException | IllegalArgumentException | DataTypeException e) {
+      throw new BookTrouble("damaged", String.valueOf(e.getMessage()), e);
     }
   }
 
@@ -47,6 +59,9 @@ final class Trouble {
     } else if (plain == SQLiteErrorCode.SQLITE_BUSY.code
         || plain == SQLiteErrorCode.SQLITE_LOCKED.code) {
       return "busy";
+    } else if (plain == SQLiteErrorCode.SQLITE_IOERR.code
+        || plain == SQLiteErrorCode.SQLITE_CANTOPEN.code) {
+      return "gone";
     } else if (plain == SQLiteErrorCode.SQLITE_READONLY.code) {
       return "read-only";
     } else if (plain == SQLiteErrorCode.SQLITE_CORRUPT.code

@@ -5,10 +5,10 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.util.Arrays;
+import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
@@ -18,6 +18,7 @@ import walebook.book.Ids;
 import walebook.book.gather.SourceBook;
 import walebook.book.jooq.JooqBook;
 import walebook.book.sqlite.Backups;
+import walebook.book.sqlite.BookCheck;
 import walebook.book.sqlite.Migrations;
 import walebook.book.sqlite.SqliteLink;
 import walebook.book.sqlite.gather.StarterBook;
@@ -64,13 +65,17 @@ public final class SqliteFiles implements BookFiles {
         return Answer.bad(wrong);
       }
     } catch (IOException e) {
-      return refuse("book.unreadable", file, reason(e));
+      return refuse("book.unreadable", file, Reason.of(e));
     }
     return withLock(
         file,
         lock -> {
           Problem wrong = inspect(file, clock);
-          return wrong == null ? Answer.good(JooqBook.over(file, lock, clock)) : Answer.bad(wrong);
+          if (wrong != null) {
+            return Answer.bad(wrong);
+          }
+          List<Problem> said = copied(file, clock);
+          return new Answer.Good<>(JooqBook.over(file, lock, clock), said);
         });
   }
 
@@ -107,7 +112,7 @@ public final class SqliteFiles implements BookFiles {
     try {
       lock = BookLock.take(file);
     } catch (IOException e) {
-      return refuse("book.folder-read-only", file, reason(e));
+      return refuse("book.folder-read-only", file, Reason.of(e));
     }
     if (lock == null) {
       return refuse("book.open-elsewhere", file, "");
@@ -116,9 +121,9 @@ public final class SqliteFiles implements BookFiles {
     try {
       answer = opening.run(lock);
     } catch (SQLException e) {
-      answer = refuse("book.damaged", file, reason(e));
+      answer = refuse("book.damaged", file, Reason.of(e));
     } catch (IOException e) {
-      answer = refuse("book.folder-read-only", file, reason(e));
+      answer = refuse("book.folder-read-only", file, Reason.of(e));
     }
     if (!answer.isGood()) {
       letGo(lock);
@@ -164,27 +169,37 @@ public final class SqliteFiles implements BookFiles {
 
   private static @Nullable Problem inspect(Path file, Clock clock)
       throws SQLException, IOException {
-    int shape;
-    try (Connection link = SqliteLink.migrator(file)) {
-      if (Integer.parseInt(SqliteLink.ask(link, "PRAGMA application_id"))
-          != SqliteLink.APPLICATION_ID) {
+    BookCheck.rollBack(file);
+    BookCheck.Finding found = BookCheck.of(file);
+    switch (found.kind()) {
+      case OTHER_PROGRAM -> {
         return problem("book.other-program", file, "");
       }
-      shape = Migrations.shapeOf(link);
-      if (shape > Migrations.newest()) {
-        return problem("book.newer", file, shape + " > " + Migrations.newest());
+      case NEWER -> {
+        return problem("book.newer", file, found.shape() + " > " + Migrations.newest());
       }
-      String state = SqliteLink.ask(link, "PRAGMA quick_check(1)");
-      if (!state.equals("ok")) {
-        return problem("book.damaged", file, state);
+      case DAMAGED -> {
+        return problem("book.damaged", file, Reason.of(found.says()));
+      }
+      case WHOLE -> {
+        if (found.shape() < Migrations.newest()) {
+          Backups.beforeMigration(file, clock, Migrations.newest());
+          Migrations.apply(file);
+        }
       }
     }
-    if (shape < Migrations.newest()) {
-      Backups.beforeMigration(file, clock, Migrations.newest());
-      Migrations.apply(file);
-    }
-    Backups.roll(file, clock);
     return null;
+  }
+
+  /** A book opens also where no copy of it can be made, such as on a full disk; it is said. */
+  private static List<Problem> copied(Path file, Clock clock) {
+    try {
+      Backups.roll(file, clock);
+      return List.of();
+    } catch (SQLException | IOException e) {
+      return List.of(
+          Problem.ask("book.no-copy", new Place.Path(file.toString()), Reason.of(e), ""));
+    }
   }
 
   private static Answer<Book> refuse(String code, Path file, String found) {
@@ -193,9 +208,5 @@ public final class SqliteFiles implements BookFiles {
 
   private static Problem problem(String code, Path file, String found) {
     return Problem.refuse(code, new Place.Path(file.toString()), found, "");
-  }
-
-  private static String reason(Exception e) {
-    return String.valueOf(e.getMessage());
   }
 }

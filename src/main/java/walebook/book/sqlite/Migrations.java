@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.sql.Connection;
+import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.util.List;
 
@@ -39,14 +40,28 @@ public final class Migrations {
    */
   public static void apply(Path file) throws SQLException {
     try (Connection link = SqliteLink.migrator(file)) {
-      for (int next = shapeOf(link) + 1; next <= newest(); next++) {
-        step(link, next);
-      }
-      String broken = SqliteLink.ask(link, "PRAGMA foreign_key_check");
-      if (!broken.isEmpty()) {
-        throw new SQLException("a migration broke references in " + broken);
-      }
+      applyTo(link, newest());
     }
+  }
+
+  /** Applies what is missing up to a shape; what a rescue needs to read an older book. */
+  static void applyTo(Connection link, int shape) throws SQLException {
+    for (int next = shapeOf(link) + 1; next <= shape; next++) {
+      step(link, next);
+    }
+    String broken = SqliteLink.ask(link, "PRAGMA foreign_key_check");
+    if (!broken.isEmpty()) {
+      throw new SQLException("a migration broke references in " + broken);
+    }
+  }
+
+  /** A book of a shape without a row, in memory. */
+  static Connection inMemory(int shape) throws SQLException {
+    Connection link = DriverManager.getConnection("jdbc:sqlite::memory:");
+    for (int next = 1; next <= shape; next++) {
+      step(link, next);
+    }
+    return link;
   }
 
   private static void step(Connection link, int number) throws SQLException {

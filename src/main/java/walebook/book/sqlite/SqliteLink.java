@@ -69,6 +69,34 @@ public final class SqliteLink {
     return "file:" + file.toAbsolutePath().toUri().getRawPath() + "?immutable=1";
   }
 
+  /**
+   * A connection that can't write, whatever happens: it does not even carry a log that was left
+   * behind into the file, as any other would on closing.
+   */
+  public static Connection watcher(Path file) throws SQLException {
+    SQLiteConfig settings = new SQLiteConfig();
+    settings.setReadOnly(true);
+    settings.setBusyTimeout(BUSY_MS);
+    return connect(file, settings);
+  }
+
+  /** A connection that changes no setting of the file. */
+  static Connection plain(Path file) throws SQLException {
+    return connect(file, new SQLiteConfig());
+  }
+
+  /**
+   * A connection to a file that nobody has yet and that is thrown away when it does not become
+   * whole: it need not survive a crash before then.
+   */
+  static Connection scratch(Path file) throws SQLException {
+    SQLiteConfig settings = new SQLiteConfig();
+    settings.setJournalMode(SQLiteConfig.JournalMode.MEMORY);
+    settings.setSynchronous(SQLiteConfig.SynchronousMode.OFF);
+    settings.enforceForeignKeys(false);
+    return connect(file, settings);
+  }
+
   private static SQLiteConfig settings(boolean foreignKeys) {
     SQLiteConfig settings = new SQLiteConfig();
     settings.setJournalMode(SQLiteConfig.JournalMode.WAL);

@@ -5,6 +5,8 @@ import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
+import walebook.desk.common.BackupsPane;
+import walebook.desk.common.BackupsViewModel;
 import walebook.desk.common.FieldGroup;
 import walebook.desk.common.PlaceFrame;
 import walebook.desk.common.Segments;
@@ -18,7 +20,7 @@ import walebook.words.Words;
 public final class SettingsView extends BorderPane {
   private static final List<Unit> UNITS = List.of(Unit.MM, Unit.CM, Unit.INCH);
 
-  public SettingsView(Session session) {
+  public SettingsView(Session session, BackupsViewModel backups) {
     Words words = session.words();
     SettingsViewModel model = new SettingsViewModel(session);
     PlaceFrame frame = new PlaceFrame(words, words.say("desk.settings.title"));
@@ -45,10 +47,13 @@ public final class SettingsView extends BorderPane {
         new FieldGroup(words.say("desk.settings.screen"))
             .below(hidden)
             .below(Texts.caption(words.say("desk.settings.screen-note")));
+    FieldGroup copies =
+        new FieldGroup(words.say("desk.common.backups.title"))
+            .below(new BackupsPane(words, backups, true));
     Button save = new Button(words.say("desk.settings.save"));
     save.setOnAction(pressed -> model.save());
     frame.notice().noticeProperty().bind(model.noticeProperty());
-    frame.work(book, screen).primary(save);
+    frame.work(book, screen, copies).primary(save);
     setCenter(frame);
   }
 }

@@ -1,15 +1,18 @@
 package walebook.desk.start;
 
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import org.jspecify.annotations.Nullable;
+import walebook.book.open.SqliteCare;
 import walebook.book.open.SqliteFiles;
 import walebook.desk.classroom.ClassroomView;
 import walebook.desk.cloths.ClothsView;
+import walebook.desk.common.BackupsViewModel;
 import walebook.desk.common.Session;
 import walebook.desk.decide.DecideView;
 import walebook.desk.lessons.LessonsView;
@@ -43,6 +46,7 @@ final class Places {
   private final Session session;
   private final Look look;
   private final Words words;
+  private final Consumer<Path> goBack;
   private final Unit lengthUnit;
   private final PiecesViewModel pieces;
   private final TypeInViewModel typing;
@@ -53,8 +57,10 @@ final class Places {
    * Makes the places.
    *
    * @param lengthUnit what a length without a unit means in this book
+   * @param goBack closes the book and opens it again as a backup holds it
    */
-  Places(Session session, Look look, Unit lengthUnit) {
+  Places(Session session, Look look, Unit lengthUnit, Consumer<Path> goBack) {
+    this.goBack = goBack;
     this.session = session;
     this.look = look;
     this.words = session.words();
@@ -74,7 +80,7 @@ final class Places {
         entry(5, "lessons", "desk.start.place.lessons", this::lessons),
         entry(6, "class", "desk.start.place.class", this::classroom),
         entry(7, "term", "desk.start.place.term", this::term),
-        entry(8, "settings", "desk.start.place.settings", () -> new SettingsView(session)));
+        entry(8, "settings", "desk.start.place.settings", this::settings));
   }
 
   /** Adds the places that others lead to. */
@@ -113,6 +119,19 @@ final class Places {
     DecideView view = new DecideView(session, look, lengthUnit);
     decide = view;
     return view;
+  }
+
+  private Node settings() {
+    return new SettingsView(
+        session,
+        new BackupsViewModel(
+            session.book().file(),
+            new SqliteCare(),
+            words,
+            session.clock(),
+            session.background(),
+            session::unexpected,
+            goBack));
   }
 
   private Node today() {

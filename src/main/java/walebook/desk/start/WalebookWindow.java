@@ -6,14 +6,24 @@ import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
+import java.util.function.Consumer;
+import javafx.animation.Animation;
+import javafx.animation.KeyFrame;
+import javafx.animation.Timeline;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.image.Image;
 import javafx.stage.Stage;
+import javafx.util.Duration;
 import org.jspecify.annotations.Nullable;
+import walebook.act.book.BackUpBook;
+import walebook.act.book.RestoreBackup;
 import walebook.book.Book;
+import walebook.book.BookCopy;
+import walebook.book.open.SqliteCare;
 import walebook.book.open.SqliteFiles;
+import walebook.desk.common.BackupsViewModel;
 import walebook.desk.common.DeskWorker;
 import walebook.desk.common.ErrorWindow;
 import walebook.desk.common.FaultReport;
@@ -26,6 +36,8 @@ import walebook.desk.shell.FindViewModel;
 import walebook.desk.shell.Shell;
 import walebook.desk.welcome.WelcomeView;
 import walebook.desk.welcome.WelcomeViewModel;
+import walebook.problem.Answer;
+import walebook.problem.Problem;
 import walebook.quantity.Unit;
 import walebook.record.SchoolClass;
 import walebook.record.Term;
@@ -36,12 +48,15 @@ import walebook.words.Words;
 public final class WalebookWindow extends Application {
   private static final double WIDTH = 1280;
   private static final double HEIGHT = 800;
+  private static final Duration BACKUP_EVERY = Duration.minutes(20);
 
   private final Words words = Words.english();
   private final KeptSettings settings = KeptSettings.ofUser();
   private final Look look = new Look(settings.theme(), settings.textSize());
   private final DeskWorker worker = new DeskWorker();
   private final Clock clock = Clock.system(ZoneId.systemDefault());
+  private final Timeline schedule = new Timeline();
+  private @Nullable Stage window;
   private @Nullable Book open;
   private @Nullable Places places;
 
@@ -51,11 +66,12 @@ public final class WalebookWindow extends Application {
 
   @Override
   public void start(Stage stage) {
+    window = stage;
     ErrorWindow errors = new ErrorWindow(words, look);
     Thread.currentThread()
         .setUncaughtExceptionHandler((thread, fault) -> errors.show(FaultReport.of(fault)));
     PickFile files = new ChooseFile(stage, words);
-    BookWays ways = new BookWays(new SqliteFiles(), settings, clock, Path.of("demo"));
+    BookWays ways = new BookWays(new SqliteFiles(), settings, words, clock, Path.of("demo"));
     WelcomeViewModel welcome =
         new WelcomeViewModel(
             words,
@@ -64,7 +80,11 @@ public final class WalebookWindow extends Application {
             ways,
             book -> opened(stage, files, errors, book),
             fault -> errors.show(FaultReport.of(fault)));
-    Scene scene = new Scene(new WelcomeView(words, welcome), WIDTH, HEIGHT);
+    Scene scene =
+        new Scene(
+            new WelcomeView(words, welcome, (file, back) -> backups(file, errors, back)),
+            WIDTH,
+            HEIGHT);
     look.dress(scene);
     look.themeProperty().addListener((from, old, now) -> keepLook());
     look.textSizeProperty().addListener((from, old, now) -> keepLook());
@@ -75,6 +95,17 @@ public final class WalebookWindow extends Application {
     stage.setMinHeight(HEIGHT / 2);
     stage.show();
     begin(welcome);
+  }
+
+  private BackupsViewModel backups(Path file, ErrorWindow errors, Consumer<Path> back) {
+    return new BackupsViewModel(
+        file,
+        new SqliteCare(),
+        words,
+        clock,
+        worker,
+        fault -> errors.show(FaultReport.of(fault)),
+        back);
   }
 
   private void begin(WelcomeViewModel welcome) {
@@ -125,7 +156,9 @@ public final class WalebookWindow extends Application {
             files,
             fault -> errors.show(FaultReport.of(fault)));
     session.schoolClassProperty().set(found.newest());
-    Places all = new Places(session, look, found.unit());
+    Places all =
+        new Places(session, look, found.unit(), copy -> goBack(stage, files, errors, copy));
+    backUpOnSchedule(found.book(), errors);
     places = all;
     Shell shell = new Shell(words, look, all.entries());
     all.beside(shell);
@@ -139,6 +172,65 @@ public final class WalebookWindow extends Application {
     }
   }
 
+  /** A copy every 20 minutes, if there is anything new; saving goes on meanwhile. */
+  private void backUpOnSchedule(Book book, ErrorWindow errors) {
+    schedule.stop();
+    BackUpBook act = new BackUpBook(new SqliteCare(), clock);
+    schedule
+        .getKeyFrames()
+        .setAll(
+            new KeyFrame(
+                BACKUP_EVERY,
+                due ->
+                    worker.run(
+                        progress ->
+                            act.isDue(book.file())
+                                ? act.now(book.file(), BookCopy.Why.ROUTINE, null).problems()
+                                : List.<Problem>of(),
+                        this::tell,
+                        fault -> errors.show(FaultReport.of(fault)))));
+    schedule.setCycleCount(Animation.INDEFINITE);
+    schedule.playFromStart();
+  }
+
+  /** What keeps a backup from being made stands in the title, where it bars no work. */
+  private void tell(List<Problem> problems) {
+    Stage shown = window;
+    if (shown != null && !problems.isEmpty()) {
+      shown.setTitle(words.say("desk.start.title-warns", words.sayAtField(problems.get(0))));
+    }
+  }
+
+  private void goBack(Stage stage, PickFile files, ErrorWindow errors, Path copy) {
+    Book last = open;
+    Places shown = places;
+    if (last == null || shown == null) {
+      return;
+    }
+    schedule.stop();
+    shown.rest();
+    Path file = last.file();
+    open = null;
+    places = null;
+    worker.run(
+        progress -> {
+          last.close();
+          Answer<Path> gone = new RestoreBackup(new SqliteCare(), clock).to(file, copy);
+          Answer<Book> again = new SqliteFiles().open(file, clock);
+          return new WentBack(gone, again);
+        },
+        went -> {
+          if (went.again().isGood()) {
+            opened(stage, files, errors, went.again().value());
+          }
+          tell(went.gone().problems());
+          tell(went.again().problems());
+        },
+        fault -> errors.show(FaultReport.of(fault)));
+  }
+
+  private record WentBack(Answer<Path> gone, Answer<Book> again) {}
+
   private static void go(Shell shell, @Nullable Wish wish) {
     if (wish != null) {
       shell.show(wish.place());
@@ -151,6 +243,7 @@ public final class WalebookWindow extends Application {
 
   @Override
   public void stop() {
+    schedule.stop();
     Places shown = places;
     if (shown != null) {
       shown.rest();

@@ -2,6 +2,8 @@ package walebook.desk.welcome;
 
 import java.nio.file.Path;
 import java.util.Objects;
+import java.util.function.Consumer;
+import javafx.beans.Observable;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -14,6 +16,9 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import walebook.book.RescueReport;
+import walebook.desk.common.BackupsPane;
+import walebook.desk.common.BackupsViewModel;
 import walebook.desk.common.FieldBox;
 import walebook.desk.common.Texts;
 import walebook.words.Words;
@@ -22,8 +27,21 @@ import walebook.words.Words;
 public final class WelcomeView extends StackPane {
   private final Words words;
   private final WelcomeViewModel model;
+  private final Backups backups;
+  private final VBox damage = new VBox(10);
 
-  public WelcomeView(Words words, WelcomeViewModel model) {
+  /** Where the backups of a damaged book come from. */
+  public interface Backups {
+    /**
+     * The backups of a book.
+     *
+     * @param goBack given the backup that is to be gone back to
+     */
+    BackupsViewModel of(Path book, Consumer<Path> goBack);
+  }
+
+  public WelcomeView(Words words, WelcomeViewModel model, Backups backups) {
+    this.backups = backups;
     this.words = words;
     this.model = model;
     getStyleClass().add("welcome");
@@ -40,7 +58,11 @@ public final class WelcomeView extends StackPane {
             Texts.text(words.say("desk.welcome.title"), "place-title"),
             Texts.text(words.say("desk.welcome.says"), "soft"),
             problem,
+            damage,
             ways);
+    model.damagedProperty().addListener((Observable changed) -> showDamage());
+    model.rescuedProperty().addListener((Observable changed) -> showDamage());
+    showDamage();
     page.getStyleClass().add("page");
     page.disableProperty().bind(model.busyProperty());
     ScrollPane scroll = new ScrollPane(page);
@@ -48,6 +70,59 @@ public final class WelcomeView extends StackPane {
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     getChildren().setAll(scroll);
     setAlignment(Pos.TOP_CENTER);
+  }
+
+  private void showDamage() {
+    damage.getChildren().clear();
+    damage.getStyleClass().remove("card");
+    Path file = model.damagedProperty().get();
+    damage.setManaged(file != null);
+    if (file == null) {
+      return;
+    }
+    damage.getStyleClass().add("card");
+    damage
+        .getChildren()
+        .addAll(
+            Texts.section(words.say("desk.welcome.damaged")),
+            Texts.text(words.say("desk.welcome.damaged-says"), "soft"));
+    RescueReport report = model.rescuedProperty().get();
+    if (report == null) {
+      damage
+          .getChildren()
+          .addAll(
+              new FlowPane(
+                  8,
+                  8,
+                  button("desk.welcome.rescue", model::rescue),
+                  button("desk.welcome.leave", model::leave)),
+              Texts.section(words.say("desk.common.backups.title")),
+              new BackupsPane(words, backups.of(file, model::goBack), false));
+    } else {
+      long photos =
+          report.tables().stream()
+              .filter(each -> each.name().equals("photo_image"))
+              .mapToLong(RescueReport.Table::out)
+              .sum();
+      damage
+          .getChildren()
+          .add(
+              Texts.text(
+                  words.say(
+                      "desk.welcome.rescued",
+                      report.out(),
+                      report.lost(),
+                      photos,
+                      report.standIns())));
+      if (!report.lostPieces().isEmpty()) {
+        damage
+            .getChildren()
+            .add(
+                Texts.text(
+                    words.say("desk.welcome.lost-pieces", String.join(" ", report.lostPieces()))));
+      }
+      damage.getChildren().add(button("desk.welcome.open-rescued", model::openRescued));
+    }
   }
 
   private Region newBook() {

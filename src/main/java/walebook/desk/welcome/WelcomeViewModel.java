@@ -7,14 +7,20 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import org.jspecify.annotations.Nullable;
+import walebook.act.book.RescueBook;
 import walebook.book.Book;
+import walebook.book.RescueReport;
 import walebook.desk.common.Background;
 import walebook.desk.common.PickFile;
 import walebook.problem.Answer;
+import walebook.problem.Problem;
 import walebook.words.Words;
 
 /** The first start: three ways in, and what keeps one from working, in words. */
@@ -30,6 +36,10 @@ public final class WelcomeViewModel {
   private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper(this, "problem", "");
   private final ReadOnlyStringWrapper nameProblem =
       new ReadOnlyStringWrapper(this, "nameProblem", "");
+  private final ReadOnlyObjectWrapper<@Nullable Path> damaged =
+      new ReadOnlyObjectWrapper<>(this, "damaged");
+  private final ReadOnlyObjectWrapper<@Nullable RescueReport> rescued =
+      new ReadOnlyObjectWrapper<>(this, "rescued");
   private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper(this, "busy");
 
   /**
@@ -88,7 +98,7 @@ public final class WelcomeViewModel {
     }
     Path file = files.save(PickFile.Kind.BOOK, fileName(called));
     if (file != null) {
-      enter(() -> ways.makeBook(file, called));
+      enter(() -> ways.makeBook(file, called), null);
     }
   }
 
@@ -101,15 +111,74 @@ public final class WelcomeViewModel {
   }
 
   public void open(Path file) {
-    enter(() -> ways.openBook(file));
+    damaged.set(null);
+    rescued.set(null);
+    enter(() -> ways.openBook(file), file);
+  }
+
+  /** The book that was refused for damage; null when none was. */
+  public ReadOnlyObjectProperty<@Nullable Path> damagedProperty() {
+    return damaged.getReadOnlyProperty();
+  }
+
+  /** What came out of the damaged book; null while nothing was rescued. */
+  public ReadOnlyObjectProperty<@Nullable RescueReport> rescuedProperty() {
+    return rescued.getReadOnlyProperty();
+  }
+
+  /** Rescues what can be read of the damaged book into a new one. */
+  public void rescue() {
+    Path file = damaged.get();
+    if (file == null || busy.get()) {
+      return;
+    }
+    busy.set(true);
+    problem.set("");
+    background.run(
+        progress -> ways.rescue(file),
+        answer -> {
+          busy.set(false);
+          if (answer.isGood()) {
+            rescued.set(answer.value());
+          } else {
+            problem.set(sentences(answer.problems()));
+          }
+        },
+        fault -> {
+          busy.set(false);
+          unexpected.accept(fault);
+        });
+  }
+
+  /** Opens what was rescued. */
+  public void openRescued() {
+    RescueReport report = rescued.get();
+    if (report != null) {
+      open(report.into());
+    }
+  }
+
+  /** Goes back to a backup of the damaged book and opens it. */
+  public void goBack(Path copy) {
+    Path file = damaged.get();
+    if (file != null) {
+      enter(() -> ways.goBack(file, copy), file);
+    }
+  }
+
+  /** Leaves the damaged book as it is. */
+  public void leave() {
+    damaged.set(null);
+    rescued.set(null);
+    problem.set("");
   }
 
   /** Looks round the invented class. */
   public void demo() {
-    enter(ways::openDemo);
+    enter(ways::openDemo, null);
   }
 
-  private void enter(Supplier<Answer<Book>> way) {
+  private void enter(Supplier<Answer<Book>> way, @Nullable Path file) {
     if (busy.get()) {
       return;
     }
@@ -120,15 +189,22 @@ public final class WelcomeViewModel {
         answer -> {
           busy.set(false);
           if (answer.isGood()) {
+            damaged.set(null);
+            rescued.set(null);
             entered.accept(answer.value());
           } else {
-            problem.set(String.join("\n", answer.problems().stream().map(words::say).toList()));
+            problem.set(sentences(answer.problems()));
+            damaged.set(answer.problems().stream().anyMatch(RescueBook::helps) ? file : null);
           }
         },
         fault -> {
           busy.set(false);
           unexpected.accept(fault);
         });
+  }
+
+  private String sentences(List<Problem> problems) {
+    return String.join("\n", problems.stream().map(words::say).toList());
   }
 
   private static String fileName(String called) {

@@ -45,7 +45,7 @@ class FindPieceTest {
     session.schoolClassProperty().set(made.room.schoolClass);
     Words words = Words.english();
     Look look = new Look(Theme.LIGHT, TextSize.USUAL);
-    places = new Places(session, look, Unit.MM);
+    places = new Places(session, look, Unit.MM, copy -> {});
     shell = new Shell(words, look, places.entries());
     shell.find(new FindField(words, new FindViewModel(session)));
     session

@@ -68,7 +68,7 @@ class GarmentJourneyTest {
     }
     Session session = made.sitting(Worker.sameThread(), new PlannedClass.OneFile(picture));
     Look look = new Look(Theme.LIGHT, TextSize.USUAL);
-    places = new Places(session, look, Unit.MM);
+    places = new Places(session, look, Unit.MM, copy -> {});
     Shell shell = new Shell(Words.english(), look, places.entries());
     scene = new Scene(shell, 1280, 800);
     look.dress(scene);

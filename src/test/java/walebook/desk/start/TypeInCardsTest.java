@@ -50,7 +50,7 @@ class TypeInCardsTest {
     session = made.session(Worker.sameThread(), PlannedClass.OneFile.NONE);
     session.schoolClassProperty().set(made.room.schoolClass);
     Look look = new Look(Theme.LIGHT, TextSize.USUAL);
-    places = new Places(session, look, Unit.MM);
+    places = new Places(session, look, Unit.MM, copy -> {});
     shell = new Shell(Words.english(), look, places.entries());
     places.beside(shell);
     session

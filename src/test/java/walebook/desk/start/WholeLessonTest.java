@@ -61,7 +61,7 @@ class WholeLessonTest {
     Session session = made.session(Worker.sameThread(), new PlannedClass.OneFile(workbook));
     session.schoolClassProperty().set(made.room.schoolClass);
     Look look = new Look(Theme.LIGHT, TextSize.USUAL);
-    places = new Places(session, look, Unit.MM);
+    places = new Places(session, look, Unit.MM, copy -> {});
     shell = new Shell(Words.english(), look, places.entries());
     session
         .wishProperty()

@@ -1,0 +1,90 @@
+package walebook.desk.common;
+
+import javafx.beans.Observable;
+import javafx.collections.ListChangeListener;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.VBox;
+import walebook.act.book.ListBackups;
+import walebook.words.Words;
+
+/** The list of backups; a press shows what going back would change, a second one goes back. */
+public final class BackupsPane extends VBox {
+  private static final int SHOWN = 12;
+
+  private final Words words;
+  private final BackupsViewModel model;
+  private final VBox list = new VBox(4);
+  private final VBox preview = new VBox(8);
+
+  /**
+   * Makes it.
+   *
+   * @param withMaking whether one more can be made; not for a damaged book
+   */
+  public BackupsPane(Words words, BackupsViewModel model, boolean withMaking) {
+    super(10);
+    this.words = words;
+    this.model = model;
+    getStyleClass().add("backups");
+    Label says = Texts.text("", "caution");
+    says.textProperty().bind(model.saysProperty());
+    says.visibleProperty().bind(model.saysProperty().isNotEmpty());
+    says.managedProperty().bind(says.visibleProperty());
+    getChildren().addAll(Texts.caption(words.say("desk.common.backups.says")), says, list, preview);
+    if (withMaking) {
+      Button make = new Button(words.say("desk.common.backups.make"));
+      make.setOnAction(pressed -> model.make());
+      getChildren().add(1, make);
+    }
+    model.backups().addListener((ListChangeListener<ListBackups.Backup>) change -> showList());
+    model.chosenProperty().addListener((Observable changed) -> showPreview());
+    showList();
+    showPreview();
+  }
+
+  private void showList() {
+    list.getChildren().clear();
+    if (model.backups().isEmpty()) {
+      list.getChildren().add(Texts.text(words.say("desk.common.backups.none"), "soft"));
+    }
+    model.backups().stream().limit(SHOWN).forEach(each -> list.getChildren().add(line(each)));
+    if (model.backups().size() > SHOWN) {
+      Button more =
+          new Button(words.say("desk.common.backups.more", model.backups().size() - SHOWN));
+      more.getStyleClass().add("quiet");
+      more.setOnAction(
+          pressed -> {
+            list.getChildren().remove(more);
+            model.backups().stream()
+                .skip(SHOWN)
+                .forEach(each -> list.getChildren().add(line(each)));
+          });
+      list.getChildren().add(more);
+    }
+  }
+
+  private Button line(ListBackups.Backup backup) {
+    Button line = new Button(model.line(backup));
+    line.getStyleClass().add("quiet");
+    line.setWrapText(true);
+    line.setAccessibleText(words.say("desk.common.backups.look", model.line(backup)));
+    line.setOnAction(pressed -> model.choose(backup));
+    return line;
+  }
+
+  private void showPreview() {
+    ListBackups.Backup backup = model.chosenProperty().get();
+    preview.getChildren().clear();
+    if (backup == null) {
+      return;
+    }
+    preview.getChildren().add(Texts.section(model.line(backup)));
+    model.changes().forEach(each -> preview.getChildren().add(Texts.text(each)));
+    Button back = new Button(words.say("desk.common.backups.go-back"));
+    back.setOnAction(pressed -> model.goBack());
+    preview
+        .getChildren()
+        .addAll(Texts.caption(words.say("desk.common.backups.go-back-says")), back);
+  }
+}

@@ -1,0 +1,159 @@
+package walebook.book;
+
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import walebook.book.open.SqliteCare;
+import walebook.book.open.SqliteFiles;
+import walebook.record.PieceCode;
+import walebook.record.TestPiece;
+
+/**
+ * The process that {@link CrashTest} kills: does one chore over and over and says on its standard
+ * output what is done. A chore of another room is added here and in {@link CrashTest.Chore}.
+ */
+public final class CrashChild {
+  /** How many pieces go into the book in one step. */
+  static final int BATCH = 20;
+
+  private static final int TIMES = 100_000;
+
+  private final Path folder;
+  private final PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
+  private final Random random = new SecureRandom();
+  private final Set<String> taken = new HashSet<>();
+
+  private CrashChild(Path folder) {
+    this.folder = folder;
+  }
+
+  public static void main(String[] args) throws Exception {
+    CrashChild child = new CrashChild(Path.of(args[1]));
+    switch (CrashTest.Chore.valueOf(args[0])) {
+      case SAVE -> child.save();
+      case MANY_IN_ONE_STEP -> child.manyInOneStep();
+      case BACK_UP -> child.backUp();
+      case RESTORE -> child.restore();
+      case MIGRATE -> child.migrate();
+    }
+  }
+
+  private Path file() {
+    return folder.resolve("class.walebook");
+  }
+
+  /** The book's first piece again under a code of its own. */
+  private TestPiece like(TestPiece one) {
+    String code = PieceCode.draw(random);
+    while (!taken.add(code)) {
+      code = PieceCode.draw(random);
+    }
+    return new TestPiece(
+        Ids.next(),
+        code,
+        one.whose(),
+        one.cloth(),
+        one.setting(),
+        one.measure(),
+        one.seen(),
+        null,
+        one.stamp());
+  }
+
+  private static Book open(Path file) {
+    return new SqliteFiles().open(file, Clock.systemUTC()).value();
+  }
+
+  private TestPiece first(Book book) {
+    List<TestPiece> all = book.pieces().list(PieceFilter.ALL);
+    all.forEach(each -> taken.add(each.code()));
+    return all.get(0);
+  }
+
+  private void save() {
+    try (Book book = open(file())) {
+      TestPiece one = first(book);
+      out.println("ready");
+      for (int i = 0; i < TIMES; i++) {
+        TestPiece next = like(one);
+        book.pieces().add(next);
+        out.println("saved " + next.code());
+      }
+    }
+  }
+
+  private void manyInOneStep() {
+    try (Book book = open(file())) {
+      TestPiece one = first(book);
+      out.println("ready");
+      for (int i = 0; i < TIMES; i++) {
+        List<TestPiece> batch = new ArrayList<>();
+        for (int j = 0; j < BATCH; j++) {
+          batch.add(like(one));
+        }
+        String codes = String.join(" ", batch.stream().map(TestPiece::code).toList());
+        out.println("begun " + codes);
+        book.inOneStep(
+            () -> {
+              batch.forEach(book.pieces()::add);
+              return Boolean.TRUE;
+            });
+        out.println("done " + codes);
+      }
+    }
+  }
+
+  /** Backs up again and again while another thread saves. */
+  private void backUp() throws Exception {
+    try (Book book = open(file())) {
+      TestPiece one = first(book);
+      out.println("ready");
+      Thread saver =
+          new Thread(
+              () -> {
+                for (int i = 0; i < TIMES; i++) {
+                  TestPiece next = like(one);
+                  book.pieces().add(next);
+                  out.println("saved " + next.code());
+                }
+              });
+      saver.setDaemon(true);
+      saver.start();
+      for (int i = 0; i < TIMES; i++) {
+        BookCopy copy =
+            new SqliteCare().backUp(file(), BookCopy.Why.ASKED, null, Clock.systemUTC()).value();
+        out.println("copied " + copy.file());
+      }
+    }
+  }
+
+  private void restore() {
+    out.println("ready");
+    for (int i = 0; i < TIMES; i++) {
+      Path copy = folder.resolve(i % 2 == 0 ? "few.walebook" : "many.walebook");
+      new SqliteCare().restore(file(), copy, Clock.systemUTC()).value();
+      out.println("restored " + copy.getFileName());
+    }
+  }
+
+  private void migrate() throws Exception {
+    out.println("ready");
+    for (int i = 0; i < TIMES; i++) {
+      String name = "old-" + Ids.next();
+      Path half = Files.copy(folder.resolve("old.template"), folder.resolve(name + ".half"));
+      Path whole =
+          Files.move(half, folder.resolve(name + ".walebook"), StandardCopyOption.ATOMIC_MOVE);
+      open(whole).close();
+      out.println("migrated " + whole);
+    }
+  }
+}
