@@ -98,7 +98,7 @@ class MigrationTest {
     try (Connection link = SqliteLink.migrator(old)) {
       tables = tables(link);
     }
-    assertThat(tables).contains("test_piece").doesNotContain("shelved_pack");
+    assertThat(tables).contains("test_piece").doesNotContain("bin_item");
     Map<String, List<String>> before = rows(old, tables);
     assertThat(before.get("test_piece")).hasSize(1);
     try (Book book = new SqliteFiles().open(old, Classroom.CLOCK).value()) {

@@ -17,7 +17,8 @@ public final class Migrations {
           "V001__book.sql",
           "V002__garment_sheets.sql",
           "V003__packs.sql",
-          "V004__marks_and_history.sql");
+          "V004__marks_and_history.sql",
+          "V006__bin.sql");
 
   private Migrations() {}
 

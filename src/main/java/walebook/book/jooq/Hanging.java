@@ -1,0 +1,107 @@
+package walebook.book.jooq;
+
+import static walebook.book.jooq.made.Tables.CLOTH;
+import static walebook.book.jooq.made.Tables.GARMENT_SHEET;
+import static walebook.book.jooq.made.Tables.LESSON;
+import static walebook.book.jooq.made.Tables.MACHINE;
+import static walebook.book.jooq.made.Tables.PLANNED_PIECE;
+import static walebook.book.jooq.made.Tables.SCHOOL_CLASS;
+import static walebook.book.jooq.made.Tables.STUDENT;
+import static walebook.book.jooq.made.Tables.TERM;
+import static walebook.book.jooq.made.Tables.TEST_PIECE;
+import static walebook.book.jooq.made.Tables.TUTOR;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import org.jooq.DSLContext;
+import org.jooq.Field;
+import org.jooq.ForeignKey;
+import org.jooq.Table;
+import org.jooq.TableRecord;
+import walebook.book.StillUsed;
+import walebook.book.jooq.made.DefaultSchema;
+
+/** What refers to a row, found by the schema's references, so that a new table is never missed. */
+final class Hanging {
+  /** Things that people keep for their own sake: they never go along with another. */
+  private static final Set<Table<?>> STAND_ALONE =
+      Set.of(
+          TEST_PIECE,
+          PLANNED_PIECE,
+          GARMENT_SHEET,
+          LESSON,
+          SCHOOL_CLASS,
+          STUDENT,
+          MACHINE,
+          CLOTH,
+          TERM,
+          TUTOR);
+
+  private Hanging() {}
+
+  /** A row that refers to another by one of its columns. */
+  record On(TableRecord<?> row, Field<UUID> column) {}
+
+  /** What refers to a row, but for the history. */
+  static List<On> on(DSLContext dsl, Wholes.Key key) {
+    List<On> all = new ArrayList<>();
+    for (Table<?> table : DefaultSchema.DEFAULT_SCHEMA.getTables()) {
+      if (Wholes.isOfHistory(table)) {
+        continue;
+      }
+      for (ForeignKey<?, ?> each : table.getReferences()) {
+        if (each.getKey().getTable().equals(key.table())) {
+          Field<UUID> column = Rows.field(table, each.getFields().get(0).getName(), UUID.class);
+          Wholes.where(dsl, table, column, key.id()).forEach(row -> all.add(new On(row, column)));
+        }
+      }
+    }
+    return all;
+  }
+
+  /**
+   * What goes when a thing goes.
+   *
+   * @param rows its own first, then all that belongs to it, each after what it belongs to
+   * @param loosened what stays and only forgets it
+   */
+  record Gone(List<TableRecord<?>> rows, List<On> loosened) {}
+
+  /**
+   * Finds out what goes with a thing.
+   *
+   * @param hard true when what would be left without its reference goes, too, whatever it is
+   * @throws StillUsed when something that stands alone rests on it
+   */
+  static Gone with(DSLContext dsl, Wholes.Key root, boolean hard) {
+    Map<Wholes.Key, TableRecord<?>> rows = new LinkedHashMap<>();
+    Map<Wholes.Key, On> loosened = new LinkedHashMap<>();
+    Wholes.of(dsl, root).forEach(row -> rows.put(Wholes.Key.of(row), row));
+    List<Wholes.Key> open = new ArrayList<>(rows.keySet());
+    for (int i = 0; i < open.size(); i++) {
+      for (On on : on(dsl, open.get(i))) {
+        Wholes.Key key = Wholes.Key.of(on.row());
+        boolean alone = STAND_ALONE.contains(key.table());
+        boolean loose = hard ? on.column().getDataType().nullable() : isChain(on);
+        if (alone && loose) {
+          loosened.put(key, on);
+        } else if (alone && !hard) {
+          throw new StillUsed(key.table().getName(), key.id());
+        } else if (rows.putIfAbsent(key, on.row()) == null) {
+          open.add(key);
+        }
+      }
+    }
+    loosened.keySet().removeAll(rows.keySet());
+    return new Gone(List.copyOf(rows.values()), List.copyOf(loosened.values()));
+  }
+
+  /** The next attempt stays when the one before goes. */
+  private static boolean isChain(On on) {
+    return on.column().equals(TEST_PIECE.PARENT_ID);
+  }
+}
