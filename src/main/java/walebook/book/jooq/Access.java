@@ -36,11 +36,13 @@ final class Access implements AutoCloseable {
   private final Inserts inserts;
   private final BlockingQueue<Connection> readers = new ArrayBlockingQueue<>(READERS);
   private final ReentrantLock writing = new ReentrantLock();
+  private final Path file;
   private final Clock clock;
   private volatile By by = By.NOBODY;
   private @Nullable Recorder recorder;
 
   Access(Path file, Clock clock) throws SQLException {
+    this.file = file;
     this.clock = clock;
     writeLink = SqliteLink.writer(file);
     transactions = new Transactions(writeLink);
@@ -164,7 +166,10 @@ final class Access implements AutoCloseable {
   void scrub() {
     onWriter(
         () -> {
-          SqliteLink.scrub(writeLink);
+          // The writer keeps statements ready, and a file is not written anew beneath those.
+          try (Connection alone = SqliteLink.writer(file)) {
+            SqliteLink.scrub(alone);
+          }
           return Boolean.TRUE;
         });
   }

@@ -43,8 +43,12 @@ final class Hanging {
 
   private Hanging() {}
 
-  /** A row that refers to another by one of its columns. */
-  record On(TableRecord<?> row, Field<UUID> column) {}
+  /**
+   * A row that refers to another by one of its columns.
+   *
+   * @param loose whether the column may be empty
+   */
+  record On(TableRecord<?> row, Field<UUID> column, boolean loose) {}
 
   /** What refers to a row, but for the history. */
   static List<On> on(DSLContext dsl, Wholes.Key key) {
@@ -55,8 +59,10 @@ final class Hanging {
       }
       for (ForeignKey<?, ?> each : table.getReferences()) {
         if (each.getKey().getTable().equals(key.table())) {
+          boolean loose = each.getFields().get(0).getDataType().nullable();
           Field<UUID> column = Rows.field(table, each.getFields().get(0).getName(), UUID.class);
-          Wholes.where(dsl, table, column, key.id()).forEach(row -> all.add(new On(row, column)));
+          Wholes.where(dsl, table, column, key.id())
+              .forEach(row -> all.add(new On(row, column, loose)));
         }
       }
     }
@@ -86,7 +92,7 @@ final class Hanging {
       for (On on : on(dsl, open.get(i))) {
         Wholes.Key key = Wholes.Key.of(on.row());
         boolean alone = STAND_ALONE.contains(key.table());
-        boolean loose = hard ? on.column().getDataType().nullable() : isChain(on);
+        boolean loose = hard ? on.loose() : isChain(on);
         if (alone && loose) {
           loosened.put(key, on);
         } else if (alone && !hard) {

@@ -117,8 +117,7 @@ record JooqPrivacy(Access access, Clock clock) implements Privacy {
     List<UUID> gone = new ArrayList<>();
     for (Hanging.On on : Hanging.on(dsl, key(studentId))) {
       Table<?> table = on.row().getTable();
-      boolean loose = on.column().getDataType().nullable();
-      if (OWN.contains(table) || (withPieces && !loose)) {
+      if (OWN.contains(table) || (withPieces && !on.loose())) {
         Hanging.Gone all = Hanging.with(dsl, Wholes.Key.of(on.row()), /* hard= */ true);
         all.loosened().forEach(each -> loosen(dsl, each));
         for (int i = all.rows().size() - 1; i >= 0; i--) {

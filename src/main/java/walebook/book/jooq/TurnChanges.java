@@ -46,19 +46,19 @@ final class TurnChanges {
    */
   void check(List<Change> changes) {
     Set<Wholes.Key> going = new HashSet<>();
+    Set<Wholes.Key> turned = new HashSet<>();
     for (Change each : changes) {
       List<TableRecord<?>> found = Wholes.of(dsl, key(each));
       if (!Snapshots.content(found).equals(Snapshots.content(left(each, found)))) {
         throw new StaleRow(each.entity(), each.entityId());
       }
-      if (each.before() == null) {
-        found.forEach(row -> going.add(Wholes.Key.of(row)));
-      }
+      found.forEach(row -> (each.before() == null ? going : turned).add(Wholes.Key.of(row)));
     }
+    turned.addAll(going);
     for (Wholes.Key key : going) {
       for (Hanging.On on : Hanging.on(dsl, key)) {
         Wholes.Key other = Wholes.Key.of(on.row());
-        if (!going.contains(other) && Wholes.isRecorded(other.table())) {
+        if (!turned.contains(other) && Wholes.isRecorded(other.table())) {
           throw new StaleRow(other.table().getName(), other.id());
         }
       }
