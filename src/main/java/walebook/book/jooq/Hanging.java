@@ -19,14 +19,23 @@ import java.util.Set;
 import java.util.UUID;
 import org.jooq.DSLContext;
 import org.jooq.Field;
-import org.jooq.ForeignKey;
+import org.jooq.Record;
 import org.jooq.Table;
 import org.jooq.TableRecord;
 import walebook.book.StillUsed;
-import walebook.book.jooq.made.DefaultSchema;
 
-/** What refers to a row, found by the schema's references, so that a new table is never missed. */
+/**
+ * What refers to a row, found by the references of the file itself, so that a new table is never
+ * missed. The generated classes know but one of two references to the same table.
+ */
 final class Hanging {
+  private static final String REFERENCES =
+      "SELECT tables.name, refers.\"from\", columns.\"notnull\""
+          + " FROM sqlite_master AS tables, pragma_foreign_key_list(tables.name) AS refers,"
+          + " pragma_table_info(tables.name) AS columns"
+          + " WHERE tables.type = 'table' AND refers.\"table\" = ?"
+          + " AND columns.name = refers.\"from\" ORDER BY tables.name, refers.\"from\"";
+
   /** Things that people keep for their own sake: they never go along with another. */
   private static final Set<Table<?>> STAND_ALONE =
       Set.of(
@@ -53,17 +62,14 @@ final class Hanging {
   /** What refers to a row, but for the history. */
   static List<On> on(DSLContext dsl, Wholes.Key key) {
     List<On> all = new ArrayList<>();
-    for (Table<?> table : DefaultSchema.DEFAULT_SCHEMA.getTables()) {
-      if (Wholes.isOfHistory(table)) {
-        continue;
-      }
-      for (ForeignKey<?, ?> each : table.getReferences()) {
-        if (each.getKey().getTable().equals(key.table())) {
-          boolean loose = each.getFields().get(0).getDataType().nullable();
-          Field<UUID> column = Rows.field(table, each.getFields().get(0).getName(), UUID.class);
-          Wholes.where(dsl, table, column, key.id())
-              .forEach(row -> all.add(new On(row, column, loose)));
-        }
+    for (Record each : dsl.fetch(REFERENCES, key.table().getName())) {
+      Table<?> table = Snapshots.table(each.get(0, String.class));
+      if (!Wholes.isOfHistory(table)) {
+        String name = each.get(1, String.class);
+        boolean loose = each.get(2, Integer.class) == 0;
+        Field<UUID> column = Rows.field(table, name, UUID.class);
+        Wholes.where(dsl, table, column, key.id())
+            .forEach(row -> all.add(new On(row, column, loose)));
       }
     }
     return all;
