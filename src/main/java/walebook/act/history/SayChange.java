@@ -63,7 +63,7 @@ public final class SayChange {
   }
 
   private String thing(Change change) {
-    String json = Objects.requireNonNullElse(change.after(), change.before());
+    String json = change.after() == null ? change.before() : change.after();
     if (json == null) {
       json = book.history().now(change.entity(), change.entityId());
     }
