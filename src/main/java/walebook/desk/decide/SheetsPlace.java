@@ -51,6 +51,7 @@ final class SheetsPlace {
     table.opens(line -> model.open(line.sheet()));
     Button add = new Button(words.say("desk.decide.sheets.begin"));
     add.setOnAction(pressed -> model.add());
+    frame.notice().noticeProperty().bind(model.noticeProperty());
     return frame.work(table).primary(add);
   }
 
@@ -66,6 +67,9 @@ final class SheetsPlace {
     Button discard = new Button(words.say("desk.decide.discard"));
     discard.getStyleClass().add("quiet");
     discard.setOnAction(pressed -> sheet.discard());
+    Button bin = new Button(words.say("desk.common.bin.go"));
+    bin.getStyleClass().add("quiet");
+    bin.setOnAction(pressed -> model.bin());
     frame.notice().noticeProperty().bind(sheet.noticeProperty());
     PicturesViewModel pictures = new PicturesViewModel(words, lengths, sheet.answersProperty());
     SavePicture picture = new SavePicture(session, sheet::tell);
@@ -77,6 +81,7 @@ final class SheetsPlace {
                 words, new AnswersPane(words, sheet), new PicturesPane(words, pictures, picture)))
         .lesser(compare)
         .lesser(discard)
+        .lesser(bin)
         .primary(save);
   }
 

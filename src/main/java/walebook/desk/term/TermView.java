@@ -25,7 +25,8 @@ public final class TermView extends BorderPane {
           TermViewModel.Part.STUDENTS,
           TermViewModel.Part.MACHINES,
           TermViewModel.Part.EXPORT,
-          TermViewModel.Part.PRINT);
+          TermViewModel.Part.PRINT,
+          TermViewModel.Part.BIN);
 
   private final Words words;
   private final Session session;
@@ -34,6 +35,7 @@ public final class TermView extends BorderPane {
   private final MachinesViewModel machines;
   private final ExportViewModel export;
   private final PrintViewModel print;
+  private final BinViewModel bin;
   private final RosterPane rosterPane;
   private final MachinesPane machinesPane;
   private final MachineCardPane machineCard;
@@ -48,6 +50,7 @@ public final class TermView extends BorderPane {
     this.machines = new MachinesViewModel(session);
     this.export = new ExportViewModel(session, export);
     this.print = new PrintViewModel(session, null, List.of(PrintPaper.Kind.RECORD));
+    this.bin = new BinViewModel(session);
     rosterPane = new RosterPane(words, roster, session.namesHiddenProperty());
     machinesPane = new MachinesPane(words, machines, session.tables());
     machineCard = new MachineCardPane(words, machines);
@@ -80,6 +83,10 @@ public final class TermView extends BorderPane {
         write.setOnAction(pressed -> export.export());
         write.disableProperty().bind(export.writingProperty());
         frame.work(parts, exportPane).primary(write);
+      }
+      case BIN -> {
+        frame.notice().noticeProperty().bind(bin.noticeProperty());
+        frame.work(parts, new BinPane(session, bin));
       }
       case PRINT ->
           frame.work(parts, new PrintPane(words, print, session.namesHiddenProperty().get()));
@@ -159,6 +166,7 @@ public final class TermView extends BorderPane {
           case MACHINES -> "desk.term.machines";
           case EXPORT -> "desk.term.export";
           case PRINT -> "desk.term.print";
+          case BIN -> "desk.term.bin";
           case START -> "desk.term.another-class";
         });
   }

@@ -28,6 +28,7 @@ public final class TermViewModel {
     MACHINES,
     EXPORT,
     PRINT,
+    BIN,
     START
   }
 
