@@ -15,6 +15,9 @@ public interface History {
   /** Says who makes the changes from now on that name nobody themselves. */
   void madeBy(By by);
 
+  /** Forgets everything so far: what a book is handed over with is nobody's to take back. */
+  void beginHere();
+
   /** The newest changes, newest first, at most so many. */
   List<Change> latest(int limit);
 

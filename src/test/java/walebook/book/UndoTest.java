@@ -86,6 +86,19 @@ class UndoTest {
   }
 
   @Test
+  void whatABookIsHandedOverWithIsNotTakenBack() {
+    try (Classroom room = Classroom.in(folder.resolve("g.walebook"))) {
+      room.book.history().beginHere();
+      assertThat(room.book.history().lastDone(null)).isNull();
+      TestPiece piece = room.piece(SeamEnd.GAVE, 140);
+      room.book.pieces().add(piece);
+      undo(room.book);
+      assertThat(room.book.pieces().find(piece.id())).isNull();
+      assertThat(room.book.history().lastDone(null)).isNull();
+    }
+  }
+
+  @Test
   void somethingNewEndsRedo() {
     try (Classroom room = Classroom.in(folder.resolve("b.walebook"))) {
       room.book.pieces().add(room.piece(SeamEnd.GAVE, 140));

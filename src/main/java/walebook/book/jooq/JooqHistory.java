@@ -2,6 +2,7 @@ package walebook.book.jooq;
 
 import static walebook.book.jooq.made.Tables.CHANGE_LOG;
 import static walebook.book.jooq.made.Tables.ROW_ADDED;
+import static walebook.book.jooq.made.Tables.STEP_MIRROR;
 import static walebook.book.jooq.made.Tables.TEST_PIECE;
 
 import java.time.Clock;
@@ -37,6 +38,15 @@ record JooqHistory(Access access, Clock clock) implements History {
   @Override
   public void madeBy(By by) {
     access.madeBy(by);
+  }
+
+  @Override
+  public void beginHere() {
+    access.write(
+        dsl ->
+            dsl.deleteFrom(CHANGE_LOG).execute()
+                + dsl.deleteFrom(ROW_ADDED).execute()
+                + dsl.deleteFrom(STEP_MIRROR).execute());
   }
 
   @Override
