@@ -55,6 +55,10 @@ public interface Book extends AutoCloseable {
 
   History history();
 
+  Bin bin();
+
+  Privacy privacy();
+
   Photos photos();
 
   Notes notes();

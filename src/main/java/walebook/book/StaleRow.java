@@ -7,7 +7,20 @@ import java.util.UUID;
 public final class StaleRow extends RuntimeException {
   @Serial private static final long serialVersionUID = 1;
 
+  private final String table;
+  private final UUID id;
+
   public StaleRow(String table, UUID id) {
     super("changed elsewhere: " + table + " " + id);
+    this.table = table;
+    this.id = id;
+  }
+
+  public String table() {
+    return table;
+  }
+
+  public UUID id() {
+    return id;
   }
 }

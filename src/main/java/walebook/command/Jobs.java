@@ -20,6 +20,8 @@ final class Jobs {
     all.addAll(FairJobs.all());
     all.addAll(KnownJobs.all());
     all.addAll(OddJobs.all());
+    all.addAll(HistoryJobs.all());
+    all.addAll(PrivacyJobs.all());
     all.addAll(ExportJobs.all());
     all.addAll(BringJobs.all());
     all.addAll(GatherJobs.all());

@@ -10,8 +10,9 @@ import org.jspecify.annotations.Nullable;
  * @param stepId shared by changes made in one go, which are undone together
  * @param act what was done, such as {@code piece.correct}
  * @param entity the table
- * @param before the row as JSON; null for a new one
- * @param after the row as JSON; null for one taken away
+ * @param before the row as JSON; null for a new one, or one that came back
+ * @param after the row as JSON; null for one taken away, and for a new one as well, since what that
+ *     held stands in the book or in the next change
  * @param undone true when it was taken back later
  */
 public record Change(
@@ -24,4 +25,10 @@ public record Change(
     UUID entityId,
     @Nullable String before,
     @Nullable String after,
-    boolean undone) {}
+    boolean undone) {
+
+  /** Whether a row was added. */
+  public boolean isNew() {
+    return before == null && after == null;
+  }
+}

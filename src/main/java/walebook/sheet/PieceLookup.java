@@ -40,7 +40,7 @@ public record PieceLookup(
     Map<String, String> faults,
     ZoneId zone) {
   /** For those who ask what columns there are rather than what is in them. */
-  static final PieceLookup NONE =
+  public static final PieceLookup NONE =
       new PieceLookup(
           Names.given(Map.of()),
           Map.of(),

@@ -33,6 +33,7 @@ class BundleTest {
       List.of(
           "act.class.factor.",
           "act.class.grain.",
+          "act.thing.",
           "common.choice.",
           "compare.outcome.",
           "compare.value.",

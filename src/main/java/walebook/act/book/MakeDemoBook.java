@@ -39,6 +39,7 @@ public final class MakeDemoBook {
         .map(
             book -> {
               DemoClass.fill(book, seed);
+              book.history().beginHere();
               return book;
             });
   }

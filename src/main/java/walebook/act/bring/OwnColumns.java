@@ -1,12 +1,10 @@
 package walebook.act.bring;
 
-import java.time.ZoneOffset;
 import java.util.HashMap;
 import java.util.Map;
 import walebook.act.bring.match.BringField;
 import walebook.act.bring.match.BringWhat;
 import walebook.act.piece.PieceField;
-import walebook.compare.Names;
 import walebook.sheet.Column;
 import walebook.sheet.PieceColumns;
 import walebook.sheet.PieceLookup;
@@ -14,16 +12,12 @@ import walebook.words.Words;
 
 /** The headers of our own workbook's pieces, taken from where it is written. */
 final class OwnColumns {
-  private static final PieceLookup NOTHING =
-      new PieceLookup(
-          Names.given(Map.of()), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), ZoneOffset.UTC);
-
   private OwnColumns() {}
 
   /** The key of the field that each title holds; empty for what is worked out from the others. */
   static Map<String, String> of(Words words) {
     Map<String, String> fields = new HashMap<>();
-    for (Column<?> each : PieceColumns.all(NOTHING, words)) {
+    for (Column<?> each : PieceColumns.all(PieceLookup.NONE, words)) {
       fields.put(each.title(words), field(each.key()));
     }
     return fields;

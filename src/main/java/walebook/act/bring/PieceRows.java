@@ -17,7 +17,6 @@ import walebook.act.piece.OneChange;
 import walebook.act.piece.PieceEntry;
 import walebook.act.piece.ReadPiece;
 import walebook.book.Book;
-import walebook.book.History;
 import walebook.book.Ids;
 import walebook.book.PieceFilter;
 import walebook.problem.Answer;
@@ -128,7 +127,7 @@ final class PieceRows {
       return new RowFate(number, RowFate.Fate.ASKED, about, problems);
     }
     book.pieces().add(read.value());
-    book.history().noteNew(History.Made.PIECE, read.value().id(), by, "bring.pieces", step);
+    book.history().underStep(step, by);
     return new RowFate(number, RowFate.Fate.NEW, about, List.of());
   }
 

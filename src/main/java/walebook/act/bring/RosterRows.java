@@ -13,7 +13,6 @@ import walebook.act.bring.match.BringField;
 import walebook.act.bring.match.DayOrder;
 import walebook.act.classroom.EnrolStudents;
 import walebook.book.Book;
-import walebook.book.History;
 import walebook.book.Ids;
 import walebook.problem.Problem;
 import walebook.record.By;
@@ -116,6 +115,6 @@ final class RosterRows {
     Student student = new Student(Ids.next(), name, code, tier, Stamp.fresh(clock.instant()));
     book.students().add(student);
     book.enrolments().join(plan.classId(), student.id(), LocalDate.now(clock));
-    book.history().noteNew(History.Made.STUDENT, student.id(), by, "bring.roster", step);
+    book.history().underStep(step, by);
   }
 }

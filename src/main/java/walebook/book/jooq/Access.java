@@ -3,6 +3,8 @@ package walebook.book.jooq;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.time.Clock;
+import java.util.UUID;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.Callable;
@@ -12,9 +14,13 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jooq.DSLContext;
 import org.jooq.SQLDialect;
+import org.jooq.Table;
+import org.jooq.TableRecord;
 import org.jooq.conf.Settings;
 import org.jooq.impl.DSL;
+import org.jspecify.annotations.Nullable;
 import walebook.book.sqlite.SqliteLink;
+import walebook.record.By;
 
 /**
  * Who may use which connection: one writes at a time, a few read. Steps inside a write join its
@@ -30,8 +36,14 @@ final class Access implements AutoCloseable {
   private final Inserts inserts;
   private final BlockingQueue<Connection> readers = new ArrayBlockingQueue<>(READERS);
   private final ReentrantLock writing = new ReentrantLock();
+  private final Path file;
+  private final Clock clock;
+  private volatile By by = By.NOBODY;
+  private @Nullable Recorder recorder;
 
-  Access(Path file) throws SQLException {
+  Access(Path file, Clock clock) throws SQLException {
+    this.file = file;
+    this.clock = clock;
     writeLink = SqliteLink.writer(file);
     transactions = new Transactions(writeLink);
     write = context(writeLink);
@@ -82,24 +94,89 @@ final class Access implements AutoCloseable {
     return inTransaction(() -> steps.apply(write));
   }
 
-  /** Inserts one row; on its own it needs no transaction around it. */
-  void insert(org.jooq.TableRecord<?> row) {
-    if (isWriter()) {
-      inserts.add(row);
-      return;
-    }
-    onWriter(
+  /** Who makes the changes that name nobody themselves. */
+  void madeBy(By who) {
+    by = who;
+  }
+
+  /** Inserts one row and notes it in the history. */
+  void insert(TableRecord<?> row) {
+    inTransaction(
         () -> {
           inserts.add(row);
-          return Boolean.TRUE;
+          recorder().added(row);
+          return row;
         });
+  }
+
+  /** Inserts one row of which the history is not to hear, or heard already. */
+  void insertUnseen(TableRecord<?> row) {
+    inTransaction(
+        () -> {
+          inserts.add(row);
+          return row;
+        });
+  }
+
+  /**
+   * Updates a row whose saved version is the one before, and notes it in the history.
+   *
+   * @throws walebook.book.StaleRow when it is not
+   */
+  <R extends TableRecord<R>> void update(R row) {
+    write(
+        dsl -> {
+          changing(row.getTable(), row.get(Rows.id(row.getTable())), Recorder.As.PLAIN);
+          return Rows.update(dsl, row);
+        });
+  }
+
+  /** Keeps what a thing is now for the history; called before it or a part of it is changed. */
+  void changing(Table<?> table, UUID id, Recorder.As as) {
+    recorder().changing(write, new Wholes.Key(table, id), as);
+  }
+
+  /** Puts the changes of this transaction under a step and a name that were chosen outside. */
+  void underStep(UUID stepId, By who) {
+    recorder().under(stepId, who);
+  }
+
+  private Recorder recorder() {
+    if (recorder == null || !isWriter()) {
+      throw new IllegalStateException("a change outside a transaction");
+    }
+    return recorder;
   }
 
   <T> T inTransaction(Supplier<T> steps) {
     if (isWriter()) {
       return steps.get();
     }
-    return onWriter(() -> transactions.run(steps));
+    return onWriter(() -> transactions.run(() -> recorded(steps)));
+  }
+
+  private <T> T recorded(Supplier<T> steps) {
+    Recorder begun = new Recorder();
+    recorder = begun;
+    try {
+      T result = steps.get();
+      begun.write(write, clock.instant(), by, inserts::add);
+      return result;
+    } finally {
+      recorder = null;
+    }
+  }
+
+  /** Writes the file anew with freed space overwritten, and empties the log beside it. */
+  void scrub() {
+    onWriter(
+        () -> {
+          // The writer keeps statements ready, and a file is not written anew beneath those.
+          try (Connection alone = SqliteLink.writer(file)) {
+            SqliteLink.scrub(alone);
+          }
+          return Boolean.TRUE;
+        });
   }
 
   private <T> T onWriter(Callable<T> work) {

@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.UUID;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
+import org.jooq.Table;
 import org.jooq.TableRecord;
 import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
@@ -21,7 +22,6 @@ import walebook.book.Assessments;
 import walebook.book.Ids;
 import walebook.book.jooq.made.tables.records.BankCommentRecord;
 import walebook.book.jooq.made.tables.records.CriterionTagRecord;
-import walebook.record.By;
 import walebook.record.CheckedBy;
 import walebook.record.Criterion;
 import walebook.record.CriterionTag;
@@ -45,23 +45,26 @@ record JooqAssessments(Access access, Clock clock) implements Assessments {
 
   @Override
   public void keep(Criterion criterion) {
-    keep(AssessmentRows.row(criterion), criterion.stamp(), "criterion.keep");
+    keep(AssessmentRows.row(criterion), criterion.stamp());
   }
 
-  private <R extends TableRecord<R>> void keep(R row, Stamp stamp, String act) {
+  private <R extends TableRecord<R>> void keep(R row, Stamp stamp) {
+    if (stamp.version() == 1) {
+      access.insert(row);
+    } else {
+      access.update(row);
+    }
+  }
+
+  /** Deletes the rows that meet a condition, each noted in the history. */
+  private <R extends TableRecord<R>> void delete(Table<R> table, Condition which) {
     access.write(
         dsl -> {
-          List<R> before = null;
-          if (stamp.version() == 1) {
-            access.insert(row);
-          } else {
-            UUID id = row.get(Rows.id(row.getTable()));
-            before = dsl.selectFrom(row.getTable()).where(Rows.id(row.getTable()).eq(id)).fetch();
-            Rows.update(dsl, row);
+          for (UUID id : dsl.select(Rows.id(table)).from(table).where(which).fetch(Rows.id(table))) {
+            access.changing(table, id, Recorder.As.PLAIN);
+            dsl.deleteFrom(table).where(Rows.id(table).eq(id)).execute();
           }
-          JooqHistory.note(
-              access, clock.instant(), By.NOBODY, act, Ids.next(), before, List.of(row));
-          return row;
+          return table;
         });
   }
 
@@ -69,8 +72,9 @@ record JooqAssessments(Access access, Clock clock) implements Assessments {
   public void remove(UUID criterionId) {
     access.write(
         dsl -> {
-          dsl.deleteFrom(CRITERION_TAG).where(CRITERION_TAG.CRITERION_ID.eq(criterionId)).execute();
-          return dsl.deleteFrom(CRITERION).where(CRITERION.ID.eq(criterionId)).execute();
+          delete(CRITERION_TAG, CRITERION_TAG.CRITERION_ID.eq(criterionId));
+          delete(CRITERION, CRITERION.ID.eq(criterionId));
+          return criterionId;
         });
   }
 
@@ -109,7 +113,7 @@ record JooqAssessments(Access access, Clock clock) implements Assessments {
 
   @Override
   public void untag(CriterionTag tag) {
-    access.write(dsl -> dsl.deleteFrom(CRITERION_TAG).where(same(tag)).execute());
+    delete(CRITERION_TAG, same(tag));
   }
 
   private static Condition same(CriterionTag tag) {
@@ -148,7 +152,7 @@ record JooqAssessments(Access access, Clock clock) implements Assessments {
 
   @Override
   public void keep(PieceCheck check) {
-    keep(AssessmentRows.row(check), check.stamp(), "check.keep");
+    keep(AssessmentRows.row(check), check.stamp());
   }
 
   @Override
@@ -175,7 +179,7 @@ record JooqAssessments(Access access, Clock clock) implements Assessments {
 
   @Override
   public void add(Feedback feedback) {
-    keep(AssessmentRows.row(feedback), feedback.stamp(), "feedback.add");
+    keep(AssessmentRows.row(feedback), feedback.stamp());
   }
 
   @Override
@@ -208,6 +212,6 @@ record JooqAssessments(Access access, Clock clock) implements Assessments {
 
   @Override
   public void unbank(String says) {
-    access.write(dsl -> dsl.deleteFrom(BANK_COMMENT).where(BANK_COMMENT.SAYS.eq(says)).execute());
+    delete(BANK_COMMENT, BANK_COMMENT.SAYS.eq(says));
   }
 }

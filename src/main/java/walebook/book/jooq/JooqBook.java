@@ -8,6 +8,7 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.util.function.Supplier;
 import walebook.book.Assessments;
+import walebook.book.Bin;
 import walebook.book.Book;
 import walebook.book.BookTrouble;
 import walebook.book.ClothLog;
@@ -21,6 +22,7 @@ import walebook.book.Notes;
 import walebook.book.PackShelf;
 import walebook.book.Photos;
 import walebook.book.Pieces;
+import walebook.book.Privacy;
 import walebook.book.Results;
 import walebook.book.Shelf;
 import walebook.book.gather.Gathering;
@@ -53,7 +55,7 @@ public final class JooqBook implements Book {
    * @param lock let go when the book is closed
    */
   public static JooqBook over(Path file, AutoCloseable lock, Clock clock) throws SQLException {
-    return new JooqBook(file, new Access(file), lock, clock);
+    return new JooqBook(file, new Access(file, clock), lock, clock);
   }
 
   /** Writes the one row that says what the book is called. */
@@ -73,7 +75,7 @@ public final class JooqBook implements Book {
 
   @Override
   public void keep(BookInfo info) {
-    access.write(dsl -> Rows.update(dsl, BookRows.row(info)));
+    access.update(BookRows.row(info));
   }
 
   @Override
@@ -113,7 +115,7 @@ public final class JooqBook implements Book {
 
   @Override
   public ClothLog clothLog() {
-    return new JooqClothLog(access, clock);
+    return new JooqClothLog(access);
   }
 
   @Override
@@ -128,7 +130,7 @@ public final class JooqBook implements Book {
 
   @Override
   public Pieces pieces() {
-    return new JooqPieces(access, clock);
+    return new JooqPieces(access);
   }
 
   @Override
@@ -144,6 +146,16 @@ public final class JooqBook implements Book {
   @Override
   public History history() {
     return new JooqHistory(access, clock);
+  }
+
+  @Override
+  public Bin bin() {
+    return new JooqBin(access, clock);
+  }
+
+  @Override
+  public Privacy privacy() {
+    return new JooqPrivacy(access, clock);
   }
 
   @Override

@@ -3,22 +3,18 @@ package walebook.book.jooq;
 import static walebook.book.jooq.made.Tables.CLOTH_READING;
 import static walebook.book.jooq.made.Tables.CLOTH_WASH;
 
-import java.time.Clock;
-import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
 import org.jooq.Condition;
 import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
 import walebook.book.ClothLog;
-import walebook.book.StaleRow;
-import walebook.book.jooq.made.tables.records.ClothReadingRecord;
 import walebook.record.By;
 import walebook.record.ClothReading;
 import walebook.record.ClothWash;
 
 /** Readings and washes of cloths. */
-record JooqClothLog(Access access, Clock clock) implements ClothLog {
+record JooqClothLog(Access access) implements ClothLog {
 
   @Override
   public void add(ClothReading reading) {
@@ -40,16 +36,9 @@ record JooqClothLog(Access access, Clock clock) implements ClothLog {
   public void update(ClothReading reading, By by, String act, UUID stepId) {
     access.write(
         dsl -> {
-          var before =
-              dsl.selectFrom(CLOTH_READING).where(CLOTH_READING.ID.eq(reading.id())).fetch();
-          if (before.isEmpty()) {
-            throw new StaleRow(CLOTH_READING.getName(), reading.id());
-          }
-          ClothReadingRecord after = ClothRows.row(reading);
-          Rows.update(dsl, after);
-          Instant now = clock.instant();
-          JooqHistory.note(access, now, by, act, stepId, before, List.of(after));
-          return reading;
+          Recorder.As as = new Recorder.As(by, act, stepId);
+          access.changing(CLOTH_READING, reading.id(), as);
+          return Rows.update(dsl, ClothRows.row(reading));
         });
   }
 

@@ -45,14 +45,25 @@ record JooqEnrolments(Access access, Clock clock) implements Enrolments {
   @Override
   public void leave(UUID classId, UUID studentId, LocalDate leftOn) {
     access.write(
-        dsl ->
-            dsl.update(CLASS_STUDENT)
-                .set(CLASS_STUDENT.LEFT_ON, leftOn)
-                .set(CLASS_STUDENT.CHANGED_AT, clock.millis())
-                .set(CLASS_STUDENT.ROW_VERSION, CLASS_STUDENT.ROW_VERSION.plus(1))
-                .where(CLASS_STUDENT.CLASS_ID.eq(classId))
-                .and(CLASS_STUDENT.STUDENT_ID.eq(studentId))
-                .execute());
+        dsl -> {
+          Condition which =
+              CLASS_STUDENT.CLASS_ID.eq(classId).and(CLASS_STUDENT.STUDENT_ID.eq(studentId));
+          UUID id =
+              dsl.select(CLASS_STUDENT.ID)
+                  .from(CLASS_STUDENT)
+                  .where(which)
+                  .fetchOne(CLASS_STUDENT.ID);
+          if (id == null) {
+            return 0;
+          }
+          access.changing(CLASS_STUDENT, id, Recorder.As.PLAIN);
+          return dsl.update(CLASS_STUDENT)
+              .set(CLASS_STUDENT.LEFT_ON, leftOn)
+              .set(CLASS_STUDENT.CHANGED_AT, clock.millis())
+              .set(CLASS_STUDENT.ROW_VERSION, CLASS_STUDENT.ROW_VERSION.plus(1))
+              .where(CLASS_STUDENT.ID.eq(id))
+              .execute();
+        });
   }
 
   @Override

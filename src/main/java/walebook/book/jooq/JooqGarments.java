@@ -92,7 +92,7 @@ record JooqGarments(Access access, Clock clock) implements Garments {
   public void update(GarmentSheet sheet) {
     access.write(
         dsl -> {
-          Rows.update(dsl, GarmentRows.row(sheet));
+          access.update(GarmentRows.row(sheet));
           dsl.deleteFrom(GARMENT_GIRTH).where(GARMENT_GIRTH.SHEET_ID.eq(sheet.id())).execute();
           dsl.deleteFrom(GARMENT_OPENING).where(GARMENT_OPENING.SHEET_ID.eq(sheet.id())).execute();
           addParts(sheet);

@@ -103,7 +103,7 @@ record JooqLessons(Access access, Clock clock) implements Lessons {
 
   @Override
   public void replan(PlannedPiece piece) {
-    access.write(dsl -> Rows.update(dsl, LessonRows.row(piece)));
+    access.update(LessonRows.row(piece));
   }
 
   @Override

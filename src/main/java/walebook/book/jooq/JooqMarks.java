@@ -73,13 +73,12 @@ record JooqMarks(Access access, Clock clock) implements Marks {
           UUID id = before == null ? Ids.next() : before.getId();
           ValueMark put = new ValueMark(id, value, targetId, mark, reason, by.name(), stamp);
           ValueMarkRecord after = row(put);
+          access.changing(VALUE_MARK, id, new Recorder.As(by, "mark." + mark.key(), stepId));
           if (before == null) {
-            access.insert(after);
+            access.insertUnseen(after);
           } else {
             Rows.update(dsl, after);
           }
-          List<ValueMarkRecord> was = before == null ? null : List.of(before);
-          JooqHistory.note(access, now, by, "mark." + mark.key(), stepId, was, List.of(after));
           return put;
         });
   }

@@ -50,7 +50,17 @@ record JooqPackShelf(Access access, Clock clock) implements PackShelf {
   @Override
   public boolean take(UUID packId) {
     return access.write(
-            dsl -> dsl.deleteFrom(SHELVED_PACK).where(SHELVED_PACK.PACK_ID.eq(packId)).execute())
-        > 0;
+        dsl -> {
+          UUID id =
+              dsl.select(SHELVED_PACK.ID)
+                  .from(SHELVED_PACK)
+                  .where(SHELVED_PACK.PACK_ID.eq(packId))
+                  .fetchOne(SHELVED_PACK.ID);
+          if (id != null) {
+            access.changing(SHELVED_PACK, id, Recorder.As.PLAIN);
+            dsl.deleteFrom(SHELVED_PACK).where(SHELVED_PACK.ID.eq(id)).execute();
+          }
+          return id != null;
+        });
   }
 }

@@ -4,7 +4,6 @@ import static walebook.book.jooq.made.Tables.FAULT_SEEN;
 import static walebook.book.jooq.made.Tables.PIECE_PULL;
 import static walebook.book.jooq.made.Tables.TEST_PIECE;
 
-import java.time.Clock;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -16,13 +15,10 @@ import java.util.UUID;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Select;
-import org.jooq.TableRecord;
 import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
-import walebook.book.Ids;
 import walebook.book.PieceFilter;
 import walebook.book.Pieces;
-import walebook.book.StaleRow;
 import walebook.book.jooq.made.tables.records.TestPieceRecord;
 import walebook.record.By;
 import walebook.record.FaultSeen;
@@ -30,7 +26,7 @@ import walebook.record.PullReading;
 import walebook.record.TestPiece;
 
 /** Test pieces with their pulls and faults. */
-record JooqPieces(Access access, Clock clock) implements Pieces {
+record JooqPieces(Access access) implements Pieces {
 
   @Override
   public void add(TestPiece piece) {
@@ -49,34 +45,24 @@ record JooqPieces(Access access, Clock clock) implements Pieces {
 
   @Override
   public void update(TestPiece piece) {
-    update(piece, By.NOBODY, "piece.update", Ids.next());
+    update(piece, Recorder.As.PLAIN);
   }
 
   @Override
   public void update(TestPiece piece, By by, String act, UUID stepId) {
+    update(piece, new Recorder.As(by, act, stepId));
+  }
+
+  private void update(TestPiece piece, Recorder.As as) {
     access.write(
         dsl -> {
-          List<TableRecord<?>> before = stored(dsl, piece.id());
+          access.changing(TEST_PIECE, piece.id(), as);
           Rows.update(dsl, PieceRows.row(piece));
           dsl.deleteFrom(PIECE_PULL).where(PIECE_PULL.PIECE_ID.eq(piece.id())).execute();
           dsl.deleteFrom(FAULT_SEEN).where(FAULT_SEEN.PIECE_ID.eq(piece.id())).execute();
           PiecePartRows.of(piece).forEach(access::insert);
-          List<TableRecord<?>> after = stored(dsl, piece.id());
-          JooqHistory.note(access, clock.instant(), by, act, stepId, before, after);
           return piece;
         });
-  }
-
-  /** A piece's rows as they stand, its own first. */
-  static List<TableRecord<?>> stored(DSLContext dsl, UUID id) {
-    List<TableRecord<?>> rows = new ArrayList<>();
-    rows.addAll(dsl.selectFrom(TEST_PIECE).where(TEST_PIECE.ID.eq(id)).fetch());
-    if (rows.isEmpty()) {
-      throw new StaleRow(TEST_PIECE.getName(), id);
-    }
-    rows.addAll(dsl.selectFrom(PIECE_PULL).where(PIECE_PULL.PIECE_ID.eq(id)).fetch());
-    rows.addAll(dsl.selectFrom(FAULT_SEEN).where(FAULT_SEEN.PIECE_ID.eq(id)).fetch());
-    return rows;
   }
 
   @Override

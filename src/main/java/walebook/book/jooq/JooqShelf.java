@@ -40,6 +40,6 @@ record JooqShelf<T, R extends TableRecord<R>>(
 
   @Override
   public void update(T row) {
-    access.write(dsl -> Rows.update(dsl, toRow.apply(row)));
+    access.update(toRow.apply(row));
   }
 }

@@ -70,7 +70,7 @@ record MachineShelf(Access access) implements Shelf<Machine> {
   public void update(Machine machine) {
     access.write(
         dsl -> {
-          Rows.update(dsl, MachineRows.row(machine));
+          access.update(MachineRows.row(machine));
           removeParts(dsl, machine.id());
           addParts(machine);
           return machine;

@@ -2,9 +2,11 @@ package walebook.book.jooq;
 
 import java.io.StringReader;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import org.jooq.Field;
 import org.jooq.Table;
@@ -15,8 +17,13 @@ import org.jooq.tools.json.ParseException;
 import org.jspecify.annotations.Nullable;
 import walebook.book.jooq.made.DefaultSchema;
 
-/** A row with the rows that hang on it, as JSON: a list of rows under each table's name. */
+/**
+ * A row with the rows that hang on it, as JSON: a list of rows under each table's name. Pictures
+ * are left out; see {@link KeptRows}.
+ */
 final class Snapshots {
+  private static final Set<String> STAMPS = Set.of("created_at", "changed_at", "row_version");
+
   private Snapshots() {}
 
   static String of(List<? extends TableRecord<?>> rows) {
@@ -25,7 +32,7 @@ final class Snapshots {
       Map<String, Object> columns = new LinkedHashMap<>();
       for (Field<?> field : row.fields()) {
         Object value = row.get(field);
-        if (value != null) {
+        if (value != null && !(value instanceof byte[])) {
           columns.put(field.getName(), plain(value));
         }
       }
@@ -53,6 +60,31 @@ final class Snapshots {
     } catch (java.io.IOException | ParseException e) {
       throw new IllegalStateException("the history holds no JSON: " + json, e);
     }
+    return rows;
+  }
+
+  /** What the rows hold, whatever their order and stamps. */
+  static Set<String> content(List<? extends TableRecord<?>> rows) {
+    Set<String> all = new HashSet<>();
+    for (TableRecord<?> row : rows) {
+      StringBuilder text = new StringBuilder(row.getTable().getName());
+      for (Field<?> field : row.fields()) {
+        Object value = row.get(field);
+        if (value != null && !(value instanceof byte[]) && !STAMPS.contains(field.getName())) {
+          text.append('\n').append(field.getName()).append('=').append(value);
+        }
+      }
+      all.add(text.toString());
+    }
+    return all;
+  }
+
+  /** The rows again, the thing's own first. */
+  static List<TableRecord<?>> ordered(String json, String table, UUID id) {
+    List<TableRecord<?>> rows = new ArrayList<>(rows(json));
+    TableRecord<?> first = one(rows, table, id);
+    rows.removeIf(row -> row == first);
+    rows.add(0, first);
     return rows;
   }
 

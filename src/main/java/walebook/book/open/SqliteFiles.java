@@ -90,7 +90,7 @@ public final class SqliteFiles implements BookFiles {
     try {
       new StarterBook(from, clock).write(file, Ids.next(), name, classId, studentId);
     } catch (IOException | SQLException e) {
-      throw new BookTrouble("unknown", reason(e), e);
+      throw new BookTrouble("unknown", Reason.of(e), e);
     }
   }
 
@@ -99,7 +99,7 @@ public final class SqliteFiles implements BookFiles {
     try {
       return Backups.beforeGathering(book, clock);
     } catch (IOException | SQLException e) {
-      throw new BookTrouble("unknown", reason(e), e);
+      throw new BookTrouble("unknown", Reason.of(e), e);
     }
   }
 

@@ -20,6 +20,7 @@ public final class Migrations {
           "V003__packs.sql",
           "V004__marks_and_history.sql",
           "V005__assessment.sql",
+          "V006__bin.sql",
           "V007__gather.sql");
 
   private Migrations() {}

@@ -122,4 +122,17 @@ public final class SqliteLink {
       return answer.next() ? String.valueOf(answer.getString(1)) : "";
     }
   }
+
+  /**
+   * Writes the file anew, so that nothing that was deleted stays in free pages, and empties the log
+   * beside it. Not inside a transaction.
+   */
+  public static void scrub(Connection link) throws SQLException {
+    run(link, "PRAGMA secure_delete = ON");
+    run(link, "VACUUM");
+    String busy = ask(link, "PRAGMA wal_checkpoint(TRUNCATE)");
+    if (!busy.equals("0")) {
+      throw new SQLException("a reader holds the log");
+    }
+  }
 }

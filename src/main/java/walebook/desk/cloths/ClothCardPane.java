@@ -46,7 +46,9 @@ final class ClothCardPane extends VBox {
         getChildren().add(card(balance));
       }
       getChildren()
-          .addAll(Texts.section(words.say("desk.cloths.readings")), new ReadingTable(words, card));
+          .addAll(
+              Texts.section(words.say("desk.cloths.readings")),
+              new ReadingTable(words, card, model));
     }
     getChildren().add(sewn());
   }

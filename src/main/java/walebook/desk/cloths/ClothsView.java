@@ -87,6 +87,7 @@ public final class ClothsView extends BorderPane {
     table.opens(line -> model.open(line.cloth().id()));
     Button add = new Button(words.say("desk.cloths.add"));
     add.setOnAction(pressed -> model.add());
+    frame.notice().noticeProperty().bind(model.noticeProperty());
     return frame.work(table, Texts.caption(words.say("desk.cloths.list.note"))).primary(add);
   }
 
@@ -113,10 +114,14 @@ public final class ClothsView extends BorderPane {
     edit.setOnAction(pressed -> model.edit());
     Button measure = new Button(words.say("desk.cloths.measure"));
     measure.setOnAction(pressed -> model.measure());
+    Button bin = new Button(words.say("desk.cloths.bin"));
+    bin.setOnAction(pressed -> model.binCloth());
+    frame.notice().noticeProperty().bind(model.noticeProperty());
     return frame
         .context(back("desk.cloths.back-list"))
         .work(new ClothCardPane(words, card, model))
         .lesser(edit)
+        .lesser(bin)
         .primary(measure);
   }
 

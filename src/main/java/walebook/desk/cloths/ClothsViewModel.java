@@ -12,7 +12,9 @@ import javafx.collections.ObservableList;
 import org.jspecify.annotations.Nullable;
 import walebook.act.cloth.ClothCard;
 import walebook.act.cloth.ReadClothCard;
+import walebook.desk.common.Notice;
 import walebook.desk.common.Session;
+import walebook.desk.common.ToBin;
 import walebook.desk.common.Wish;
 import walebook.quantity.Unit;
 import walebook.record.Cloth;
@@ -39,6 +41,9 @@ public final class ClothsViewModel {
     FORM,
     READING
   }
+
+  private final ReadOnlyObjectWrapper<Notice> notice =
+      new ReadOnlyObjectWrapper<>(this, "notice", Notice.NONE);
 
   private record Read(List<ReadClothCard.Line> lines, Unit unit) {}
 
@@ -112,6 +117,32 @@ public final class ClothsViewModel {
       card.set(null);
     }
     part.set(toCard ? Part.CARD : Part.LIST);
+  }
+
+  /** What came of putting something in the bin. */
+  public ReadOnlyObjectProperty<Notice> noticeProperty() {
+    return notice.getReadOnlyProperty();
+  }
+
+  /** Puts the open cloth in the bin; one that is in use stays, and it is said why. */
+  public void binCloth() {
+    ClothCard open = card.get();
+    if (open != null) {
+      new ToBin(session)
+          .put(
+              "cloth",
+              open.cloth().id(),
+              notice::set,
+              () -> {
+                card.set(null);
+                part.set(Part.LIST);
+              });
+    }
+  }
+
+  /** Puts a reading of the open cloth in the bin. */
+  public void binReading(UUID readingId) {
+    new ToBin(session).put("cloth_reading", readingId, notice::set, () -> {});
   }
 
   /** Shows the card of a cloth that was just saved. */

@@ -1,5 +1,7 @@
 package walebook.desk.cloths;
 
+import javafx.beans.binding.Bindings;
+import javafx.scene.control.Button;
 import javafx.scene.layout.BorderPane;
 import org.jspecify.annotations.Nullable;
 import walebook.act.cloth.ClothCard;
@@ -16,7 +18,7 @@ final class ReadingTable extends BorderPane {
 
   private final Words words;
 
-  ReadingTable(Words words, ClothCard card) {
+  ReadingTable(Words words, ClothCard card, ClothsViewModel model) {
     this.words = words;
     ColumnTable<ClothReading> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.cloths.readings"));
@@ -41,6 +43,17 @@ final class ReadingTable extends BorderPane {
     table.getItems().setAll(card.readings());
     table.asHighAs(ROWS);
     setCenter(table);
+    Button bin = new Button(words.say("desk.cloths.bin-reading"));
+    bin.getStyleClass().add("quiet");
+    bin.disableProperty().bind(Bindings.isNull(table.getSelectionModel().selectedItemProperty()));
+    bin.setOnAction(
+        pressed -> {
+          ClothReading chosen = table.getSelectionModel().getSelectedItem();
+          if (chosen != null) {
+            model.binReading(chosen.id());
+          }
+        });
+    setBottom(bin);
   }
 
   private static void length(

@@ -11,6 +11,7 @@ import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
+import walebook.record.By;
 import walebook.record.SchoolClass;
 import walebook.record.Student;
 import walebook.tables.SharedTables;
@@ -61,6 +62,13 @@ public final class Session {
     this.background = background;
     this.files = files;
     this.unexpected = unexpected;
+    student.addListener((from, old, now) -> book.history().madeBy(by()));
+  }
+
+  /** Who sits at the screen, as the history names them. */
+  public By by() {
+    Student now = student.get();
+    return now == null ? By.NOBODY : new By(now.name(), now.id(), null);
   }
 
   public Book book() {

@@ -113,6 +113,12 @@ public final class SheetViewModel {
     return saved != null;
   }
 
+  /** The key of the saved sheet that is shown, or null. */
+  @Nullable UUID savedId() {
+    GarmentSheet sheet = saved;
+    return sheet == null ? null : sheet.id();
+  }
+
   /** Moves at each change, so that a view can wait for a pause in the typing. */
   public ReadOnlyIntegerProperty editsProperty() {
     return edits.getReadOnlyProperty();

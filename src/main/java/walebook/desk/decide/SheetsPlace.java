@@ -51,6 +51,7 @@ final class SheetsPlace {
     table.opens(line -> model.open(line.sheet()));
     Button add = new Button(words.say("desk.decide.sheets.begin"));
     add.setOnAction(pressed -> model.add());
+    frame.notice().noticeProperty().bind(model.noticeProperty());
     return frame.work(table).primary(add);
   }
 
@@ -70,6 +71,9 @@ final class SheetsPlace {
     PrintSheetViewModel printing = new PrintSheetViewModel(session, sheet);
     print.setOnAction(pressed -> printing.print());
     print.disableProperty().bind(printing.printingProperty());
+    Button bin = new Button(words.say("desk.common.bin.go"));
+    bin.getStyleClass().add("quiet");
+    bin.setOnAction(pressed -> model.bin());
     frame.notice().noticeProperty().bind(sheet.noticeProperty());
     PicturesViewModel pictures = new PicturesViewModel(words, lengths, sheet.answersProperty());
     SavePicture picture = new SavePicture(session, sheet::tell);
@@ -82,6 +86,7 @@ final class SheetsPlace {
         .lesser(print)
         .lesser(compare)
         .lesser(discard)
+        .lesser(bin)
         .primary(save);
   }
 

@@ -11,7 +11,9 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.jspecify.annotations.Nullable;
+import walebook.desk.common.Notice;
 import walebook.desk.common.Session;
+import walebook.desk.common.ToBin;
 import walebook.garment.GarmentKind;
 import walebook.quantity.Unit;
 import walebook.record.Cloth;
@@ -35,6 +37,9 @@ public final class SheetsViewModel {
 
   /** One sheet of the list, in words. */
   public record Line(GarmentSheet sheet, String kind, String whose, String cloth) {}
+
+  private final ReadOnlyObjectWrapper<Notice> notice =
+      new ReadOnlyObjectWrapper<>(this, "notice", Notice.NONE);
 
   private record Found(List<GarmentSheet> sheets, List<Student> students, List<Cloth> cloths) {}
 
@@ -140,6 +145,28 @@ public final class SheetsViewModel {
     fresh = null;
     begun.clear();
     compared.clear();
+  }
+
+  /** What came of putting a sheet in the bin. */
+  public ReadOnlyObjectProperty<Notice> noticeProperty() {
+    return notice.getReadOnlyProperty();
+  }
+
+  /** Puts the open sheet in the bin, the girths kept with it as well; a new one is only left. */
+  public void bin() {
+    SheetViewModel sheet = open.get();
+    UUID id = sheet == null ? null : sheet.savedId();
+    if (id != null) {
+      new ToBin(session)
+          .put(
+              "garment_sheet",
+              id,
+              notice::set,
+              () -> {
+                close();
+                begun.remove(id);
+              });
+    }
   }
 
   /** Back to the list. */

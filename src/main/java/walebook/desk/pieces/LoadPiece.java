@@ -24,6 +24,8 @@ import walebook.words.Words;
 
 /** Reads one piece whole from the book; never on the window's thread. */
 final class LoadPiece {
+  private final Session session;
+  private final boolean namesHidden;
   private final Book book;
   private final Words words;
   private final SharedTables tables;
@@ -31,6 +33,8 @@ final class LoadPiece {
   private final PieceWords say;
 
   LoadPiece(Session session, boolean namesHidden) {
+    this.session = session;
+    this.namesHidden = namesHidden;
     this.book = session.book();
     this.words = session.words();
     this.tables = session.tables();
@@ -61,7 +65,8 @@ final class LoadPiece {
         Meaning.of(piece.measure(), piece.setting(), type, say.judge(piece), say.unit()),
         causes(piece, room),
         chain(piece),
-        book.photos().ofPiece(id));
+        book.photos().ofPiece(id),
+        new TimelineLines(session, namesHidden).of(id));
   }
 
   private List<CauseCard> causes(TestPiece piece, PieceRoom room) {

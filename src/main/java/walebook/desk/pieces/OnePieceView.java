@@ -13,6 +13,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
+import walebook.desk.common.Fold;
 import walebook.desk.common.PlaceFrame;
 import walebook.desk.common.Texts;
 import walebook.desk.common.VerdictBadge;
@@ -34,6 +35,7 @@ final class OnePieceView {
   private final Button next = new Button();
   private final Button again = new Button();
   private final Button mend = new Button();
+  private final Button bin = new Button();
 
   OnePieceView(Words words, PiecesViewModel place) {
     this.words = words;
@@ -54,7 +56,8 @@ final class OnePieceView {
                 .orElse(words.say("desk.pieces.log-one")));
     next.setOnAction(pressed -> place.logNext());
     mend.setText(words.say("desk.pieces.mend"));
-    frame.primary(next).lesser(again).lesser(mend).lesser(list);
+    bin.setText(words.say("desk.common.bin.go"));
+    frame.primary(next).lesser(again).lesser(mend).lesser(bin).lesser(list);
     frame.notice().noticeProperty().bind(place.noticeProperty());
     place.piece().pieceProperty().addListener((from, old, now) -> show(now));
     show(place.piece().pieceProperty().get());
@@ -82,12 +85,14 @@ final class OnePieceView {
     who.setText(piece == null ? "" : piece.who());
     again.setDisable(piece == null);
     mend.setDisable(piece == null);
+    bin.setDisable(piece == null);
     causes.show(piece == null ? List.of() : piece.causes());
     if (piece == null) {
       return;
     }
     again.setOnAction(pressed -> place.again(piece.id()));
     mend.setOnAction(pressed -> place.mend(piece.id()));
+    bin.setOnAction(pressed -> place.bin(piece.id()));
     Label code = Texts.text(piece.code(), "piece-code");
     FlowPane cards =
         new FlowPane(
@@ -102,6 +107,7 @@ final class OnePieceView {
     if (piece.chain().size() > 1) {
       work.getChildren().add(card("desk.pieces.card.chain", chain(piece.chain())));
     }
+    work.getChildren().add(new Fold(words.say("desk.pieces.timeline"), lines(piece.timeline())));
   }
 
   private VBox card(String title, Node content) {

@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import walebook.act.piece.MyPlan;
 import walebook.desk.common.Notice;
 import walebook.desk.common.Session;
+import walebook.desk.common.ToBin;
 import walebook.desk.common.Wish;
 import walebook.quantity.Unit;
 import walebook.record.PieceCode;
@@ -112,6 +113,11 @@ public final class PiecesViewModel {
   /** Opens the form over a saved piece, to correct it. */
   public void mend(UUID pieceId) {
     begin(load -> load.mend(pieceId));
+  }
+
+  /** Puts a piece in the bin, with all that hangs on it. */
+  public void bin(UUID pieceId) {
+    new ToBin(session).put("test_piece", pieceId, notice::set, () -> mode.set(Mode.LIST));
   }
 
   /** Shows one piece. */

@@ -11,6 +11,7 @@ import walebook.working.Verdict;
  * @param code as spoken
  * @param who sewed it, in which lesson and when
  * @param chain attempts from the first to the last; one alone when it was not sewn again
+ * @param timeline what happened to it, oldest first: when and who, then what
  */
 public record WholePiece(
     UUID id,
@@ -22,7 +23,8 @@ public record WholePiece(
     Meaning meaning,
     List<CauseCard> causes,
     List<Attempt> chain,
-    List<PhotoInfo> photos) {
+    List<PhotoInfo> photos,
+    List<Line> timeline) {
 
   /** A label and what stands beside it. */
   public record Line(String label, String value) {}
@@ -49,5 +51,6 @@ public record WholePiece(
     causes = List.copyOf(causes);
     chain = List.copyOf(chain);
     photos = List.copyOf(photos);
+    timeline = List.copyOf(timeline);
   }
 }

@@ -31,6 +31,7 @@ public final class Shell extends BorderPane {
   private final Label bookName = Texts.text("", "book-name");
   private final VBox nav = new VBox(bookName);
   private @Nullable FindField find;
+  private @Nullable StepsBar steps;
 
   /**
    * A window over places.
@@ -75,6 +76,12 @@ public final class Shell extends BorderPane {
   public void find(FindField field) {
     find = field;
     nav.getChildren().add(1, field);
+  }
+
+  /** Puts undo and redo at the foot of the places; their keys work anywhere. */
+  public void steps(StepsBar bar) {
+    steps = bar;
+    nav.getChildren().add(nav.getChildren().size() - 1, bar);
   }
 
   /** Adds a place that is not listed: another one leads there, and stands for it in the list. */
@@ -126,6 +133,11 @@ public final class Shell extends BorderPane {
     if (here != null && here.isCalledBy(event)) {
       event.consume();
       here.call();
+      return;
+    }
+    StepsBar bar = steps;
+    if (bar != null && bar.takes(event)) {
+      event.consume();
       return;
     }
     for (PlaceEntry place : places) {

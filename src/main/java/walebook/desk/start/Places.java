@@ -1,5 +1,6 @@
 package walebook.desk.start;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Supplier;

@@ -34,6 +34,8 @@ import walebook.desk.look.Look;
 import walebook.desk.shell.FindField;
 import walebook.desk.shell.FindViewModel;
 import walebook.desk.shell.Shell;
+import walebook.desk.shell.StepsBar;
+import walebook.desk.shell.StepsViewModel;
 import walebook.desk.welcome.WelcomeView;
 import walebook.desk.welcome.WelcomeViewModel;
 import walebook.problem.Answer;
@@ -164,6 +166,7 @@ public final class WalebookWindow extends Application {
     all.beside(shell);
     shell.bookName(found.name());
     shell.find(new FindField(words, new FindViewModel(session)));
+    shell.steps(new StepsBar(words, new StepsViewModel(session)));
     session.wishProperty().addListener((from, old, now) -> go(shell, now));
     stage.setTitle(words.say("desk.start.title-of", found.name()));
     stage.getScene().setRoot(shell);

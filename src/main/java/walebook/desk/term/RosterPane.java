@@ -9,6 +9,7 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.ColumnTable;
 import walebook.desk.common.FieldGroup;
+import walebook.desk.common.Fold;
 import walebook.desk.common.LinesField;
 import walebook.desk.common.PickedField;
 import walebook.desk.common.Texts;
@@ -59,7 +60,13 @@ final class RosterPane extends VBox {
             .below(add);
     model.openProperty().addListener((from, old, now) -> show(now));
     show(model.openProperty().get());
-    getChildren().setAll(card, table, Texts.caption(words.say("desk.term.roster.note")), more);
+    getChildren()
+        .setAll(
+            PrivacyPane.copies(words, model.privacy()),
+            card,
+            table,
+            Texts.caption(words.say("desk.term.roster.note")),
+            more);
   }
 
   private void show(@Nullable Student student) {
@@ -98,7 +105,9 @@ final class RosterPane extends VBox {
                     model.card().field("student-tier")),
                 18)
             .below(new FlowPane(8, 8, save, close, leave));
-    card.getChildren().setAll(fields);
+    Fold takeOut =
+        new Fold(words.say("desk.term.privacy.title"), new PrivacyPane(words, model.privacy()));
+    card.getChildren().setAll(fields, takeOut);
   }
 
   private TypedField typed(String field) {

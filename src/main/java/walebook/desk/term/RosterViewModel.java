@@ -23,6 +23,7 @@ public final class RosterViewModel {
   private final Session session;
   private final KeepStudent keep;
   private final EnrolStudents enrol;
+  private final PrivacyViewModel privacy;
   private final ObservableList<Student> students = FXCollections.observableArrayList();
   private final ReadOnlyObjectWrapper<@Nullable Student> open =
       new ReadOnlyObjectWrapper<>(this, "open");
@@ -37,6 +38,8 @@ public final class RosterViewModel {
     this.session = session;
     this.keep = new KeepStudent(session.book(), session.clock());
     this.enrol = new EnrolStudents(session.book(), session.clock());
+    this.privacy = new PrivacyViewModel(session, () -> open(null));
+    privacy.noticeProperty().addListener((from, old, now) -> notice.set(now));
     session.changesProperty().addListener((from, old, now) -> read());
     session
         .schoolClassProperty()
@@ -46,6 +49,11 @@ public final class RosterViewModel {
               read();
             });
     read();
+  }
+
+  /** Taking the open student out of the book. */
+  public PrivacyViewModel privacy() {
+    return privacy;
   }
 
   public ObservableList<Student> students() {
@@ -77,6 +85,7 @@ public final class RosterViewModel {
 
   public void open(@Nullable Student student) {
     leaving.set(false);
+    privacy.of(student);
     open.set(student);
     if (student != null) {
       card.put(

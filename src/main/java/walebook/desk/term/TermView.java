@@ -28,7 +28,8 @@ public final class TermView extends BorderPane {
           TermViewModel.Part.EXPORT,
           TermViewModel.Part.PRINT,
           TermViewModel.Part.BRING,
-          TermViewModel.Part.GATHER);
+          TermViewModel.Part.GATHER,
+          TermViewModel.Part.BIN);
 
   private final Words words;
   private final Session session;
@@ -38,6 +39,7 @@ public final class TermView extends BorderPane {
   private final ExportViewModel export;
   private final PrintViewModel print;
   private final BringViewModel bring;
+  private final BinViewModel bin;
   private final RosterPane rosterPane;
   private final MachinesPane machinesPane;
   private final MachineCardPane machineCard;
@@ -56,6 +58,7 @@ public final class TermView extends BorderPane {
     this.print = new PrintViewModel(session, null, List.of(PrintPaper.Kind.RECORD));
     this.bring = new BringViewModel(session);
     this.gather = new GatherViewModel(session, files);
+    this.bin = new BinViewModel(session);
     rosterPane = new RosterPane(words, roster, session.namesHiddenProperty());
     machinesPane = new MachinesPane(words, machines, session.tables());
     machineCard = new MachineCardPane(words, machines);
@@ -99,6 +102,10 @@ public final class TermView extends BorderPane {
         go.setOnAction(pressed -> gather.gather());
         go.disableProperty().bind(gather.workingProperty());
         frame.work(parts, new GatherPane(words, gather)).primary(go);
+      }
+      case BIN -> {
+        frame.notice().noticeProperty().bind(bin.noticeProperty());
+        frame.work(parts, new BinPane(session, bin));
       }
       case PRINT ->
           frame.work(parts, new PrintPane(words, print, session.namesHiddenProperty().get()));
@@ -180,6 +187,7 @@ public final class TermView extends BorderPane {
           case GATHER -> "desk.term.gather";
           case PRINT -> "desk.term.print";
           case BRING -> "desk.term.bring";
+          case BIN -> "desk.term.bin";
           case START -> "desk.term.another-class";
         });
   }

@@ -30,6 +30,7 @@ public final class TermViewModel {
     GATHER,
     PRINT,
     BRING,
+    BIN,
     START
   }
 

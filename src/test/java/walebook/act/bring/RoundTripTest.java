@@ -29,6 +29,7 @@ import walebook.record.SchoolClass;
 import walebook.record.Stamp;
 import walebook.record.TestPiece;
 import walebook.sheet.ExportProgress;
+import walebook.sheet.TermChoice;
 import walebook.tables.SharedTables;
 import walebook.words.Words;
 
@@ -62,7 +63,7 @@ class RoundTripTest {
           });
       assertThat(
               new ExportTerm(demo, WORDS, TABLES, Classroom.CLOCK)
-                  .export(file, of.id(), true, ExportProgress.UNHEARD)
+                  .export(file, of.id(), TermChoice.CODES.withNames(true), false, ExportProgress.UNHEARD)
                   .isGood())
           .isTrue();
       Trial trial = bringIn(bare, file, of.id());

@@ -74,6 +74,7 @@ record Kind(
               "title"),
           new Kind("shelved_pack", List.of(), List.of(), List.of("pack_id"), ""),
           new Kind("lesson", List.of(), List.of(), List.of(), "title"),
+          new Kind("criterion", List.of(), List.of(), List.of("class_id", "code"), "code"),
           plain("cloth_reading"),
           plain("cloth_wash"),
           new Kind("planned_piece", List.of(), List.of("code"), List.of(), "code"),
@@ -83,6 +84,15 @@ record Kind(
               List.of("code", "planned_id"),
               List.of(),
               "code"),
+          new Kind(
+              "criterion_tag",
+              List.of(),
+              List.of(),
+              List.of("criterion_id", "piece_id", "lesson_id"),
+              ""),
+          new Kind("piece_check", List.of(), List.of(), List.of("piece_id", "checked_by"), ""),
+          plain("feedback"),
+          new Kind("bank_comment", List.of(), List.of(), List.of("says"), "says"),
           new Kind("photo", List.of(Part.of("photo_image", "id")), List.of(), List.of(), "caption"),
           plain("note"),
           new Kind(
@@ -100,15 +110,22 @@ record Kind(
               List.of(),
               List.of("piece_id", "reading_id", "marked_value"),
               "marked_value"),
+          plain("row_added"),
           plain(HISTORY));
 
-  /** Never gathered: what is about the book itself, what is half typed, and bodies' girths. */
+  /**
+   * Never gathered: what is about the book itself, what is half typed, bodies' girths, the bin, and
+   * the way back through another book's steps.
+   */
   static final Set<String> LEFT_OUT =
       Set.of(
           "book_info",
           "draft",
           "draft_field",
           "private_girth",
+          "step_mirror",
+          "bin_item",
+          "kept_blob",
           "gathered_book",
           "gathered_row",
           "gather_conflict");
@@ -117,7 +134,8 @@ record Kind(
   static final Set<String> BY_NAME = Set.of("tutor", "student", "term", "school_class", "cloth");
 
   /** Records whose like under another key is the same: their content is what tells them. */
-  static final Set<String> ALIKE = Set.of("class_student", "pack", "shelved_pack");
+  static final Set<String> ALIKE = 
+      Set.of("class_student", "pack", "shelved_pack", "criterion_tag", "bank_comment");
 
   private static Kind named(String table) {
     return new Kind(table, List.of(), List.of(), List.of(), "name");

@@ -1,0 +1,96 @@
+package walebook.act.history;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.UUID;
+import walebook.book.Book;
+import walebook.record.Change;
+import walebook.record.PieceCode;
+import walebook.words.Words;
+
+/** Changes in words: saved piece K7Q-2MX, put cloth Grey jersey in the bin. */
+public final class SayChange {
+  private static final List<String> NAMES = List.of("code", "name", "title", "number", "caption");
+
+  private final Book book;
+  private final Words words;
+  private final boolean namesHidden;
+
+  /** Words for a book's changes; {@code namesHidden} puts aliases in the place of names. */
+  public SayChange(Book book, Words words, boolean namesHidden) {
+    this.book = book;
+    this.words = words;
+    this.namesHidden = namesHidden;
+  }
+
+  /** What a step did, by its first change; how many more there were is said as well. */
+  public String step(List<Change> changes) {
+    Change first = changes.get(0);
+    return changes.size() == 1
+        ? change(first)
+        : words.say("act.history.more", change(first), changes.size() - 1);
+  }
+
+  /** What one change did. */
+  public String change(Change change) {
+    String thing = thing(change);
+    if (change.isNew()) {
+      return words.say("act.history.added", thing);
+    }
+    return switch (change.act()) {
+      case "bin.put", "bin.gone" -> words.say("act.history.binned", thing);
+      case "bin.restore" -> words.say("act.history.restored", thing);
+      case "undo" -> words.say("act.history.undone", thing);
+      case "redo" -> words.say("act.history.redone", thing);
+      default -> {
+        if (change.after() == null) {
+          yield words.say("act.history.removed", thing);
+        }
+        yield words.say(
+            change.before() == null ? "act.history.added" : "act.history.changed", thing);
+      }
+    };
+  }
+
+  /** Who made it, or that nobody said so. */
+  public String who(Change change) {
+    UUID student = change.by().studentId();
+    if (namesHidden && student != null) {
+      var found = book.students().find(student);
+      return found == null ? words.say("act.history.somebody") : found.alias();
+    }
+    return change.by().name().isEmpty() ? words.say("act.history.somebody") : change.by().name();
+  }
+
+  private String thing(Change change) {
+    String json = change.after() == null ? change.before() : change.after();
+    if (json == null) {
+      json = book.history().now(change.entity(), change.entityId());
+    }
+    if (json == null) {
+      List<Change> all = book.history().of(change.entity(), change.entityId());
+      json = all.stream().map(Change::before).filter(Objects::nonNull).findFirst().orElse(null);
+    }
+    return thing(change.entity(), change.entityId(), json == null ? "" : json);
+  }
+
+  /** A thing by its kind and name, from what the history holds of it. */
+  public String thing(String entity, UUID id, String json) {
+    String key = "act.thing." + entity.replace('_', '-');
+    String name = json.isEmpty() ? "" : name(entity, id, json);
+    return words.say(words.has(key) ? key : "act.thing.other", name).strip();
+  }
+
+  private String name(String entity, UUID id, String json) {
+    if (namesHidden && entity.equals("student")) {
+      return book.history().textIn(json, entity, id, "alias");
+    }
+    for (String column : NAMES) {
+      String text = book.history().textIn(json, entity, id, column);
+      if (!text.isEmpty()) {
+        return column.equals("code") ? PieceCode.spoken(text) : text;
+      }
+    }
+    return "";
+  }
+}

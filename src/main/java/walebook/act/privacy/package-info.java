@@ -1,0 +1,5 @@
+/** Taking a person out of a book. */
+@NullMarked
+package walebook.act.privacy;
+
+import org.jspecify.annotations.NullMarked;

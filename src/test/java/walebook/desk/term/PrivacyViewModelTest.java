@@ -1,0 +1,69 @@
+package walebook.desk.term;
+
+import static java.util.Objects.requireNonNull;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import walebook.act.privacy.TakeOutStudent;
+import walebook.book.Classroom;
+import walebook.book.sqlite.Backups;
+import walebook.desk.Sessions;
+import walebook.desk.common.Session;
+import walebook.record.Student;
+
+class PrivacyViewModelTest {
+  @TempDir Path folder;
+
+  @Test
+  void nothingGoesBeforeTheSecondPressAndCopiesOnlyWhenAsked() throws Exception {
+    Path file = folder.resolve("a.walebook");
+    try (Classroom room = Classroom.in(file)) {
+      Files.createDirectories(Backups.folder(file));
+      Path copy = Backups.folder(file).resolve("2026-10-01T10-00-00.walebook");
+      room.book.copyTo(copy);
+      Session session = Sessions.of(room);
+      RosterViewModel roster = new RosterViewModel(session);
+      PrivacyViewModel model = roster.privacy();
+      session.studentProperty().set(room.first);
+      roster.open(room.first);
+      model.take();
+      assertThat(model.askedProperty().get()).isTrue();
+      assertThat(model.lines()).anyMatch(each -> each.contains("class student"));
+      assertThat(model.lines()).anyMatch(each -> each.contains("1 copies"));
+      assertThat(requireNonNull(room.book.students().find(room.first.id())).name())
+          .isEqualTo("Ada Pier");
+      model.howProperty().set(TakeOutStudent.How.ERASE_ALL);
+      assertThat(model.askedProperty().get()).isFalse();
+      assertThat(model.lines()).isEmpty();
+      model.take();
+      model.take();
+      assertThat(room.book.students().find(room.first.id())).isNull();
+      assertThat(roster.students()).extracting(Student::name).containsExactly("Bo Quay");
+      assertThat(roster.openProperty().get()).isNull();
+      assertThat(session.studentProperty().get()).isNull();
+      assertThat(roster.noticeProperty().get().says()).contains("E1");
+      assertThat(model.copies()).containsExactly(copy);
+      assertThat(copy).exists();
+      model.deleteCopies();
+      assertThat(copy).doesNotExist();
+      assertThat(model.copies()).isEmpty();
+    }
+  }
+
+  @Test
+  void anotherCardForgetsWhatWasAsked() {
+    try (Classroom room = Classroom.in(folder.resolve("b.walebook"))) {
+      RosterViewModel roster = new RosterViewModel(Sessions.of(room));
+      roster.open(room.first);
+      roster.privacy().take();
+      roster.open(room.second);
+      assertThat(roster.privacy().askedProperty().get()).isFalse();
+      roster.privacy().take();
+      assertThat(requireNonNull(room.book.students().find(room.second.id())).name())
+          .isEqualTo("Bo Quay");
+    }
+  }
+}
