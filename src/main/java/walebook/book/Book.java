@@ -68,6 +68,7 @@ public interface Book extends AutoCloseable {
   Garments garments();
 
   Assessments assessments();
+
   /** Taking other books' records into this one. Never inside {@link #inOneStep}. */
   Gathering gathering();
 

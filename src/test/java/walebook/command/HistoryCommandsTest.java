@@ -19,9 +19,9 @@ import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import walebook.book.Book;
+import walebook.book.BookCopy;
 import walebook.book.Classroom;
 import walebook.book.open.SqliteFiles;
-import walebook.book.BookCopy;
 import walebook.book.sqlite.Backups;
 import walebook.record.SeamEnd;
 import walebook.record.Seen;
@@ -146,7 +146,8 @@ class HistoryCommandsTest {
       assertThat(book.pieces().byCode(code)).isNotNull();
     }
     for (BookCopy each : Backups.list(file)) {
-      assertThat(Files.readString(each.file(), StandardCharsets.ISO_8859_1)).doesNotContain("Ada Pier");
+      assertThat(Files.readString(each.file(), StandardCharsets.ISO_8859_1))
+          .doesNotContain("Ada Pier");
     }
     assertThat(Files.readString(file, StandardCharsets.ISO_8859_1)).doesNotContain("Ada Pier");
   }

@@ -60,7 +60,8 @@ record JooqAssessments(Access access, Clock clock) implements Assessments {
   private <R extends TableRecord<R>> void delete(Table<R> table, Condition which) {
     access.write(
         dsl -> {
-          for (UUID id : dsl.select(Rows.id(table)).from(table).where(which).fetch(Rows.id(table))) {
+          for (UUID id :
+              dsl.select(Rows.id(table)).from(table).where(which).fetch(Rows.id(table))) {
             access.changing(table, id, Recorder.As.PLAIN);
             dsl.deleteFrom(table).where(Rows.id(table).eq(id)).execute();
           }

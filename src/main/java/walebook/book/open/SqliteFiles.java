@@ -20,7 +20,6 @@ import walebook.book.jooq.JooqBook;
 import walebook.book.sqlite.Backups;
 import walebook.book.sqlite.BookCheck;
 import walebook.book.sqlite.Migrations;
-import walebook.book.sqlite.SqliteLink;
 import walebook.book.sqlite.gather.StarterBook;
 import walebook.problem.Answer;
 import walebook.problem.Place;

@@ -24,6 +24,7 @@ import walebook.record.By;
 import walebook.record.Change;
 import walebook.record.NeedlePoint;
 import walebook.record.SeamEnd;
+import walebook.record.Seen;
 import walebook.record.Student;
 import walebook.record.TestPiece;
 import walebook.record.Tier;
@@ -177,10 +178,11 @@ class BringInTest {
   void aDryRunLeavesNothingAndForetellsWhatComes() {
     BringPlan plan =
         plan(BringWhat.PIECES, true, false, MadeWorkbook.of("Mine", HEAD, GOOD, with(4, "999")));
+    List<Change> before = room.book.history().latest(100);
     Trial tried =
         new TryRows(room.book, TABLES, WORDS, Classroom.CLOCK, new Random(5)).of(plan).value();
     assertThat(room.book.pieces().count(PieceFilter.ALL)).isZero();
-    assertThat(room.book.history().latest(10)).isEmpty();
+    assertThat(room.book.history().latest(100)).isEqualTo(before);
     assertThat(room.book.drafts().of("bring")).isEmpty();
     assertThat(bring(plan).fates()).isEqualTo(tried.fates());
   }
@@ -200,7 +202,7 @@ class BringInTest {
             piece.cloth(),
             piece.setting(),
             piece.measure(),
-            piece.seen(),
+            new Seen(2, null, List.of(), "changed since"),
             null,
             piece.stamp().next(Classroom.NOW));
     UUID later = walebook.book.Ids.next();

@@ -42,7 +42,8 @@ class FuzzBringTest {
 
   private static final Words WORDS = Words.english();
   private static final SharedTables TABLES = SharedTables.read();
-  private static final Set<String> GROWS = Set.of("change_log", "draft", "draft_field");
+  private static final Set<String> GROWS =
+      Set.of("change_log", "row_added", "step_mirror", "draft", "draft_field");
 
   private static final String PIECES_TEXT =
       "Student;Date;Fabric;Grain;Stitch;Width;Length;Needle;Gauge (cm);Result;Stretched to"

@@ -63,7 +63,12 @@ class RoundTripTest {
           });
       assertThat(
               new ExportTerm(demo, WORDS, TABLES, Classroom.CLOCK)
-                  .export(file, of.id(), TermChoice.CODES.withNames(true), false, ExportProgress.UNHEARD)
+                  .export(
+                      file,
+                      of.id(),
+                      TermChoice.CODES.withNames(true),
+                      false,
+                      ExportProgress.UNHEARD)
                   .isGood())
           .isTrue();
       Trial trial = bringIn(bare, file, of.id());

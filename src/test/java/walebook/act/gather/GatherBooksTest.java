@@ -186,8 +186,10 @@ class GatherBooksTest {
               .isTrue();
           assertThat(new DecideConflicts(book).open()).isEmpty();
           if (theirs) {
-            assertThat(book.history().of("cloth", room.cloth.id()).get(0).before())
-                .contains("mine");
+            assertThat(book.history().of("cloth", room.cloth.id()))
+                .filteredOn(each -> each.act().equals("gather.decide"))
+                .singleElement()
+                .satisfies(each -> assertThat(each.before()).contains("mine"));
           }
         });
     assertThat(Hall.remarkOf(tutor)).isEqualTo(theirs ? "theirs" : "mine");

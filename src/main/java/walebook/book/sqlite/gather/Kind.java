@@ -50,6 +50,9 @@ record Kind(
   /** The history comes along with the records that it tells of. */
   static final String HISTORY = "change_log";
 
+  /** Who added what, which is of the history, too; its key is that of the row it tells of. */
+  static final String ADDED = "row_added";
+
   /** In an order in which each refers only to those before it, or to itself. */
   static final List<Kind> ALL =
       List.of(
@@ -110,7 +113,7 @@ record Kind(
               List.of(),
               List.of("piece_id", "reading_id", "marked_value"),
               "marked_value"),
-          plain("row_added"),
+          plain(ADDED),
           plain(HISTORY));
 
   /**
@@ -134,8 +137,12 @@ record Kind(
   static final Set<String> BY_NAME = Set.of("tutor", "student", "term", "school_class", "cloth");
 
   /** Records whose like under another key is the same: their content is what tells them. */
-  static final Set<String> ALIKE = 
+  static final Set<String> ALIKE =
       Set.of("class_student", "pack", "shelved_pack", "criterion_tag", "bank_comment");
+
+  boolean isHistory() {
+    return table.equals(HISTORY) || table.equals(ADDED);
+  }
 
   private static Kind named(String table) {
     return new Kind(table, List.of(), List.of(), List.of(), "name");

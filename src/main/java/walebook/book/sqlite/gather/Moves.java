@@ -116,7 +116,7 @@ record Moves(Link link, String schema, Fates fates, Random chance) {
             + history(kind)
             + there,
         kind.table());
-    if (mayLack || kind.table().equals(Kind.HISTORY)) {
+    if (mayLack || kind.isHistory()) {
       link.run(
           "UPDATE temp.plan SET fate = 'gone' WHERE entity = ? AND fate = 'new' AND NOT EXISTS"
               + " (SELECT 1 FROM main."
@@ -134,9 +134,12 @@ record Moves(Link link, String schema, Fates fates, Random chance) {
 
   /** The history of a record that is not as there would undo what is here. */
   private static String history(Kind kind) {
-    return kind.table().equals(Kind.HISTORY)
+    String told = kind.table().equals(Kind.ADDED) ? "s.id" : "s.entity_id";
+    return kind.isHistory()
         ? " AND NOT EXISTS (SELECT 1 FROM temp.plan h WHERE h.entity = s.entity"
-            + " AND h.row_id = s.entity_id AND h.fate NOT IN ('new', 'take', 'same'))"
+            + " AND h.row_id = "
+            + told
+            + " AND h.fate NOT IN ('new', 'take', 'same'))"
             + " AND s.entity IN ("
             + Kind.ALL.stream()
                 .map(each -> AsJson.quoted(each.table()))

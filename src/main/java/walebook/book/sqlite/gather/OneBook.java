@@ -72,7 +72,7 @@ record OneBook(Link link, String schema, NewIds ids, By by, UUID stepId, Random 
 
   /** What was taken over something is in the history, with what it was, as one step. */
   private void after(Kind kind) throws SQLException {
-    if (hasTaken(kind) && !kind.table().equals(Kind.HISTORY)) {
+    if (hasTaken(kind) && !kind.isHistory()) {
       link.run(
           "INSERT INTO main.change_log (id, step_id, done_at, who, act, entity, entity_id,"
               + " before_json, after_json, is_undone, created_at, changed_at, row_version) SELECT "
@@ -119,7 +119,7 @@ record OneBook(Link link, String schema, NewIds ids, By by, UUID stepId, Random 
 
   private void conflict(Kind kind, String line, String why, String ourId, String which)
       throws SQLException {
-    if (kind.table().equals(Kind.HISTORY)) {
+    if (kind.isHistory()) {
       return;
     }
     link.run(
@@ -216,8 +216,8 @@ record OneBook(Link link, String schema, NewIds ids, By by, UUID stepId, Random 
     Map<String, Integer> added = new HashMap<>();
     for (@Nullable String[] each :
         link.ask(
-            "SELECT entity, fate, count(*) FROM temp.plan WHERE entity <> 'change_log'"
-                + " GROUP BY entity, fate")) {
+            "SELECT entity, fate, count(*) FROM temp.plan WHERE entity NOT IN ('change_log',"
+                + " 'row_added') GROUP BY entity, fate")) {
       int count = Integer.parseInt(String.valueOf(each[2]));
       all.merge(String.valueOf(each[1]), count, Integer::sum);
       if ("new".equals(each[1])) {
