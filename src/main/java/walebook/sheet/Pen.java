@@ -12,7 +12,7 @@ import org.apache.poi.ss.usermodel.Row;
  */
 record Pen(Styles styles, UnaryOperator<String> cover) {
   /** Before this year spreadsheets know no dates, so the day is written out. */
-  private static final int FIRST_YEAR = 1900;
+  static final int FIRST_YEAR = 1900;
 
   void write(Row row, int column, Format format, Value value) {
     if (value instanceof Value.Text text) {

@@ -1,14 +1,13 @@
 package walebook.sheet;
 
 import java.util.List;
-import java.util.function.IntConsumer;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 
 /** The rows of a table, one after the other, below its header. */
 final class TableRows {
   /** Not every program makes a row as high as its words need. */
-  private static final float LINE_POINTS = 15;
+  static final float LINE_POINTS = 15;
 
   private static final int READ_ACROSS = 52;
 
@@ -17,13 +16,7 @@ final class TableRows {
 
   private TableRows() {}
 
-  /**
-   * Writes them.
-   *
-   * @param done told after each row how many there are
-   */
-  static <T> void write(
-      Sheet sheet, List<Column<T>> columns, Iterable<T> rows, Pen pen, IntConsumer done) {
+  static <T> void write(Sheet sheet, List<Column<T>> columns, Iterable<T> rows, Pen pen) {
     int at = 1;
     for (T each : rows) {
       Row row = sheet.createRow(at);
@@ -37,12 +30,11 @@ final class TableRows {
       if (lines > 1) {
         row.setHeightInPoints(LINE_POINTS * lines);
       }
-      done.accept(at);
       at++;
     }
   }
 
-  private static int lines(Value value) {
+  static int lines(Value value) {
     if (!(value instanceof Value.Text words)) {
       return 1;
     }

@@ -8,23 +8,16 @@ import java.util.Date;
 import java.util.List;
 import java.util.Optional;
 import org.apache.poi.ooxml.POIXMLProperties.CoreProperties;
-import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import walebook.words.Words;
 
 /**
  * The workbook of one class: summary, comparison with a chart, every test piece, cloths, progress,
- * and what each column is. The table of pieces is streamed to the disk row by row; the others are
- * small and stay in memory, since a chart needs its cells there.
+ * and what each column is. The table of pieces is streamed into the file some rows at a time; the
+ * others are small and stay in memory, since a chart needs its cells there.
  */
 public final class TermWorkbook {
-  /** Rows of the streamed table that are in memory at a time. */
-  private static final int WINDOW = 100;
-
-  /** How often progress is told, in rows. */
-  private static final int TELL_EVERY = 50;
-
   /** What part of the work is done before and after the rows of pieces. */
   private static final double BEFORE_ROWS = 0.1;
 
@@ -79,27 +72,29 @@ public final class TermWorkbook {
 
   private <T> void stream(XSSFWorkbook workbook, SheetPart<T> part, Pen pen, OutputStream out)
       throws IOException {
-    try (SXSSFWorkbook streaming = new SXSSFWorkbook(workbook, WINDOW)) {
-      TableRows.write(
-          streaming.getSheet(words.say(part.name())),
-          part.columns(),
-          part.rows(),
-          pen,
-          done -> {
-            if (done % TELL_EVERY == 0) {
-              progress.at(BEFORE_ROWS + (AFTER_ROWS - BEFORE_ROWS) * done / part.count());
-            }
-          });
-      progress.at(AFTER_ROWS);
+    try (StreamedSheet streaming =
+        new StreamedSheet(workbook, words.say(part.name()), to -> rows(part, pen, to))) {
       streaming.write(out);
     }
+  }
+
+  private <T> void rows(SheetPart<T> part, Pen pen, OutputStream out) throws IOException {
+    try (Ahead<RowXml.Part> rows =
+        new Ahead<>(new RowXml<>(part.columns(), part.rows().iterator(), pen))) {
+      while (rows.hasNext()) {
+        RowXml.Part some = rows.next();
+        out.write(some.markup());
+        progress.at(BEFORE_ROWS + (AFTER_ROWS - BEFORE_ROWS) * some.done() / part.count());
+      }
+    }
+    progress.at(AFTER_ROWS);
   }
 
   private <T> void table(XSSFWorkbook workbook, SheetPart<T> part, Pen pen) {
     XSSFSheet sheet = sheet(workbook, part.name());
     TableFrame.draw(sheet, part.table(), part.columns(), part.count(), pen, words);
     if (!part.streamed()) {
-      TableRows.write(sheet, part.columns(), part.rows(), pen, done -> {});
+      TableRows.write(sheet, part.columns(), part.rows(), pen);
     }
     if (part.count() > 0) {
       part.beside().draw(sheet, part.columns(), part.count());
