@@ -3,8 +3,6 @@ package walebook.bench;
 import java.io.BufferedOutputStream;
 import java.io.OutputStream;
 import java.lang.management.ManagementFactory;
-import java.lang.management.MemoryPoolMXBean;
-import java.lang.management.MemoryType;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -14,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.UUID;
+import java.util.concurrent.atomic.AtomicLong;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
@@ -30,12 +29,13 @@ import walebook.words.Words;
 /**
  * A term of 100,000 pieces in 30 columns, from the book to the closed file, beside POI's own
  * streaming writer that is fed the very same values from memory; by turns in one run. The peak of
- * the heap is the program's part of it alone: the values of the other stand in a file meanwhile.
+ * the heap is the program's alone: the values of the other are let go before its turn.
  */
 public final class ExportTermBench {
-  private static final int PIECES = 100_000;
+  private static final int PIECES = Integer.getInteger("walebook.pieces", 100_000);
   private static final int COLUMNS = 30;
-  private static final int TURNS = 3;
+  private static final int WARM_UP = 2;
+  private static final int TURNS = 5;
 
   private ExportTermBench() {}
 
@@ -60,28 +60,30 @@ public final class ExportTermBench {
       TermChoice choice = TermChoice.CODES.inColumns(keys);
       Path ours = folder.resolve("ours.xlsx");
       List<Long> wall = new ArrayList<>();
-      long peak = 0;
-      for (int i = 0; i < TURNS; i++) {
-        System.gc();
-        resetPeaks();
-        long begin = System.nanoTime();
-        export.export(ours, of, choice, true, ExportProgress.UNHEARD).value();
-        wall.add(System.nanoTime() - begin);
-        peak = Math.max(peak, peak());
-      }
-      Object[][] values = values(ours);
       List<Long> plain = new ArrayList<>();
-      for (int i = 0; i < TURNS; i++) {
+      long peak = 0;
+      for (int i = 0; i < WARM_UP + TURNS; i++) {
         System.gc();
-        long begin = System.nanoTime();
-        plain(folder.resolve("plain.xlsx"), values);
-        plain.add(System.nanoTime() - begin);
-        begin = System.nanoTime();
-        export.export(ours, of, choice, true, ExportProgress.UNHEARD).value();
-        wall.add(System.nanoTime() - begin);
+        try (Peak watched = new Peak()) {
+          long begin = System.nanoTime();
+          export.export(ours, of, choice, true, ExportProgress.UNHEARD).value();
+          wall.add(System.nanoTime() - begin);
+          peak = Math.max(peak, watched.bytes());
+        }
+        plain.add(plain(folder.resolve("plain.xlsx"), ours));
       }
-      print(wall, plain, peak);
+      print(wall.subList(WARM_UP, wall.size()), plain.subList(WARM_UP, plain.size()), peak);
     }
+  }
+
+  /** How long the other takes; its values are read before and let go after, so that neither of the
+   * two has to do with less room for the other's sake. */
+  private static long plain(Path file, Path ours) throws Exception {
+    Object[][] values = values(ours);
+    System.gc();
+    long begin = System.nanoTime();
+    plain(file, values);
+    return System.nanoTime() - begin;
   }
 
   private static void plain(Path file, Object[][] values) throws Exception {
@@ -130,15 +132,36 @@ public final class ExportTermBench {
     return rows.toArray(Object[][]::new);
   }
 
-  private static void resetPeaks() {
-    ManagementFactory.getMemoryPoolMXBeans().forEach(MemoryPoolMXBean::resetPeakUsage);
-  }
+  /** The most of the heap that was in use, garbage and all, looked at every few milliseconds. */
+  private static final class Peak implements AutoCloseable {
+    private final AtomicLong most = new AtomicLong();
+    private final Thread watcher = new Thread(this::watch, "peak");
 
-  private static long peak() {
-    return ManagementFactory.getMemoryPoolMXBeans().stream()
-        .filter(each -> each.getType() == MemoryType.HEAP)
-        .mapToLong(each -> each.getPeakUsage().getUsed())
-        .sum();
+    Peak() {
+      watcher.setDaemon(true);
+      watcher.start();
+    }
+
+    private void watch() {
+      try {
+        while (true) {
+          long used = ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getUsed();
+          most.accumulateAndGet(used, Math::max);
+          Thread.sleep(5);
+        }
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+      }
+    }
+
+    long bytes() {
+      return most.get();
+    }
+
+    @Override
+    public void close() {
+      watcher.interrupt();
+    }
   }
 
   private static double median(List<Long> times) {
@@ -147,7 +170,6 @@ public final class ExportTermBench {
   }
 
   private static void print(List<Long> ours, List<Long> plain, long peak) {
-    List<Long> warm = ours.subList(TURNS, ours.size());
     System.out.println(
         String.format(
             Locale.ROOT,
@@ -156,10 +178,10 @@ public final class ExportTermBench {
                 + " limit of %d MB, wanted under 256",
             PIECES,
             COLUMNS,
-            median(warm),
+            median(ours),
             median(plain),
             TURNS,
-            median(warm) / median(plain),
+            median(ours) / median(plain),
             peak >> 20,
             Runtime.getRuntime().maxMemory() >> 20));
   }

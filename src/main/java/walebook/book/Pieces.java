@@ -1,9 +1,11 @@
 package walebook.book;
 
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import walebook.record.By;
+import walebook.record.Grain;
 import walebook.record.TestPiece;
 
 /** The test pieces that were sewn. */
@@ -35,6 +37,9 @@ public interface Pieces {
 
   /** Pieces that fit, newest first. */
   List<TestPiece> list(PieceFilter filter);
+
+  /** Pieces on a cloth along a grain, sewn with any of these stitch types, whose seam was pulled. */
+  List<TestPiece> pulled(UUID clothId, Grain grain, Set<String> stitchTypes);
 
   /** How many fit, whatever the filter's limit. */
   int count(PieceFilter filter);

@@ -9,7 +9,7 @@ import walebook.record.TestPiece;
 
 /** Pieces one after the other, read from the book a few at a time so that memory stays flat. */
 final class PieceRun implements Iterable<TestPiece> {
-  private static final int AT_ONCE = 500;
+  private static final int AT_ONCE = 2000;
 
   private final Book book;
   private final List<UUID> ids;

@@ -25,6 +25,7 @@ final class RowXml<T> implements Iterator<RowXml.Part> {
   private final List<String> starts = new ArrayList<>();
   private final Markup out = new Markup();
   private int at = 1;
+  private String nth = "";
 
   /**
    * Some rows.
@@ -69,6 +70,7 @@ final class RowXml<T> implements Iterator<RowXml.Part> {
         lines = Math.max(lines, TableRows.lines(values[i]));
       }
     }
+    nth = at + 1 + "\" s=\"";
     out.plain("<row r=\"").whole(at + 1);
     if (lines > 1) {
       out.plain("\" customHeight=\"1\" ht=\"").whole(Math.round(TableRows.LINE_POINTS * lines));
@@ -116,7 +118,7 @@ final class RowXml<T> implements Iterator<RowXml.Part> {
   }
 
   private void start(int column, int style) {
-    out.plain(starts.get(column)).whole(at + 1).plain("\" s=\"").whole(style);
+    out.plain(starts.get(column)).plain(nth).whole(style);
   }
 
   /** Grows as needed and is used again for the next rows. */
@@ -148,7 +150,15 @@ final class RowXml<T> implements Iterator<RowXml.Part> {
     }
 
     Markup whole(long number) {
-      return plain(Long.toString(number));
+      if (number < 0 || number > 99) {
+        return plain(Long.toString(number));
+      }
+      room(2);
+      if (number > 9) {
+        bytes[end++] = (byte) ('0' + number / 10);
+      }
+      bytes[end++] = (byte) ('0' + number % 10);
+      return this;
     }
 
     Markup number(double number) {

@@ -3,11 +3,12 @@ package walebook.act.decide;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
-import walebook.book.PieceFilter;
 import walebook.garment.ClothStretch;
 import walebook.garment.GarmentAnswers;
 import walebook.garment.GarmentCaution;
@@ -17,6 +18,7 @@ import walebook.record.GarmentEdge;
 import walebook.record.GarmentSheet;
 import walebook.record.Grain;
 import walebook.record.MachineKind;
+import walebook.record.StitchChoice;
 import walebook.record.TestPiece;
 import walebook.tables.SharedTables;
 
@@ -54,19 +56,28 @@ public final class AnswerGarment {
   public GarmentQuestion question(GarmentSheet sheet, Map<String, Double> body) {
     UUID cloth = sheet.clothId();
     List<TestPiece> pieces =
-        cloth == null ? List.of() : book.pieces().list(PieceFilter.ALL.onCloth(cloth));
+        cloth == null
+            ? List.of()
+            : book.pieces().pulled(cloth, sheet.grainRound(), stitchTypes(sheet));
     GarmentEvidence evidence = new GarmentEvidence(sheet, pieces, tables.stitchTypes());
     return new AskGarment(sheet, body, tables.garment(), stretch(cloth), evidence).question();
   }
 
   private static boolean usesOverlocker(GarmentSheet sheet) {
+    return stitches(sheet).anyMatch(stitch -> stitch.machineKind() == MachineKind.OVERLOCKER);
+  }
+
+  private static Set<String> stitchTypes(GarmentSheet sheet) {
+    return stitches(sheet).map(StitchChoice::stitchType).collect(Collectors.toSet());
+  }
+
+  private static Stream<StitchChoice> stitches(GarmentSheet sheet) {
     return Stream.concat(
-            Stream.of(sheet.sewing().stitch()),
-            sheet.openings().stream()
-                .flatMap(opening -> opening.edges().stream())
-                .map(GarmentEdge::stitch)
-                .filter(Objects::nonNull))
-        .anyMatch(stitch -> stitch.machineKind() == MachineKind.OVERLOCKER);
+        Stream.of(sheet.sewing().stitch()),
+        sheet.openings().stream()
+            .flatMap(opening -> opening.edges().stream())
+            .map(GarmentEdge::stitch)
+            .filter(Objects::nonNull));
   }
 
   private ClothStretch stretch(@Nullable UUID cloth) {

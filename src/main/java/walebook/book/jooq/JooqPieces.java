@@ -24,6 +24,7 @@ import walebook.book.Pieces;
 import walebook.book.jooq.made.tables.records.TestPieceRecord;
 import walebook.record.By;
 import walebook.record.FaultSeen;
+import walebook.record.Grain;
 import walebook.record.PullReading;
 import walebook.record.TestPiece;
 
@@ -107,6 +108,18 @@ record JooqPieces(Access access) implements Pieces {
   public List<TestPiece> list(PieceFilter filter) {
     Condition which = PieceSearch.condition(filter);
     return access.read(dsl -> fetch(dsl, which, filter.limit(), filter.offset()));
+  }
+
+  @Override
+  public List<TestPiece> pulled(UUID clothId, Grain grain, Set<String> stitchTypes) {
+    Condition which =
+        TEST_PIECE
+            .CLOTH_ID
+            .eq(clothId)
+            .and(TEST_PIECE.GRAIN.eq(grain.key()))
+            .and(TEST_PIECE.SEAM_END.isNotNull())
+            .and(TEST_PIECE.STITCH_TYPE.in(stitchTypes));
+    return access.read(dsl -> fetch(dsl, which, Integer.MAX_VALUE, 0));
   }
 
   @Override
