@@ -1,0 +1,170 @@
+package walebook.desk.classroom;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import org.jspecify.annotations.Nullable;
+import walebook.act.classroom.AskAlike;
+import walebook.act.classroom.CompareFair;
+import walebook.book.Book;
+import walebook.compare.alike.AlikeFindings;
+import walebook.compare.alike.AlikeStudy;
+import walebook.compare.alike.Person;
+import walebook.drawing.DotPlot;
+import walebook.drawing.DotRow;
+import walebook.drawing.HkPlot;
+import walebook.quantity.Show;
+import walebook.record.Cloth;
+import walebook.record.Lesson;
+import walebook.statistics.Interval;
+import walebook.statistics.Member;
+import walebook.words.Words;
+
+/** Do we measure alike: who reads high, who scatters, what a difference must pass. */
+public final class AlikeViewModel {
+  private final FiltersViewModel filters;
+  private final Asking<Found> asking;
+
+  /**
+   * What was found.
+   *
+   * @param studies those with most people first; single readings are counted only
+   * @param alone cloths and ways of measuring that one person alone read
+   */
+  record Found(List<Study> studies, int alone) {}
+
+  /**
+   * Several people on one cloth.
+   *
+   * @param says what it means
+   * @param practise what to practise
+   * @param bias each one's readings less the room's mean, over the interval of the bias
+   * @param table the numbers, the header first
+   */
+  record Study(
+      String title,
+      List<String> says,
+      List<String> practise,
+      DotPlot bias,
+      HkPlot hk,
+      List<List<String>> table) {}
+
+  public AlikeViewModel(FiltersViewModel filters) {
+    this.filters = filters;
+    Book book = filters.session().book();
+    Words words = filters.session().words();
+    asking =
+        new Asking<>(
+            filters,
+            (in, hidden) -> {
+              CompareFair.Which which = filters.which(in.id(), hidden);
+              return () -> find(book, words, in.id(), which);
+            });
+  }
+
+  ReadOnlyObjectProperty<@Nullable Found> foundProperty() {
+    return asking.foundProperty();
+  }
+
+  Asking<Found> asking() {
+    return asking;
+  }
+
+  FiltersViewModel filters() {
+    return filters;
+  }
+
+  private static Found find(Book book, Words words, UUID classId, CompareFair.Which which) {
+    List<AlikeStudy> all =
+        new AskAlike(book)
+            .ask(classId, which.lessonId(), which.clothId(), which.namesHidden())
+            .studies();
+    List<AlikeStudy> several = all.stream().filter(each -> each.people().size() > 1).toList();
+    Map<UUID, String> cloths =
+        book.cloths().all().stream().collect(Collectors.toMap(Cloth::id, Cloth::name));
+    Map<UUID, String> lessons =
+        book.lessons().of(classId).stream().collect(Collectors.toMap(Lesson::id, Lesson::title));
+    return new Found(
+        several.stream().map(each -> study(each, cloths, lessons, words)).toList(),
+        all.size() - several.size());
+  }
+
+  private static Study study(
+      AlikeStudy study, Map<UUID, String> cloths, Map<UUID, String> lessons, Words words) {
+    List<String> title = new ArrayList<>();
+    title.add(cloths.getOrDefault(study.conditions().clothId(), ""));
+    title.add(words.say("act.class.grain." + study.conditions().grain().key()));
+    UUID lessonId = study.conditions().lessonId();
+    String lesson = lessonId == null ? null : lessons.get(lessonId);
+    if (lesson != null) {
+      title.add(lesson);
+    }
+    return new Study(
+        String.join(" · ", title),
+        AlikeFindings.of(study).stream().map(words::say).toList(),
+        AlikeFindings.practise(study).stream().map(words::say).toList(),
+        bias(study, words),
+        new HkPlot(study.people().stream().map(AlikeViewModel::hk).toList(), study.criticalH()),
+        table(study, words));
+  }
+
+  private static HkPlot.Row hk(Person person) {
+    Member member = person.member();
+    return new HkPlot.Row(person.who(), member.h(), member.k(), member.criticalK());
+  }
+
+  private static DotPlot bias(AlikeStudy study, Words words) {
+    double middle = study.agreement().meanOfMeans();
+    List<DotRow> rows = new ArrayList<>();
+    for (Person person : study.people()) {
+      Interval interval = person.member().biasInterval();
+      rows.add(
+          new DotRow(
+              person.who(),
+              person.readings().stream()
+                  .map(each -> new DotRow.Dot(each.stretch() - middle, false))
+                  .toList(),
+              person.member().bias(),
+              interval == null ? null : interval.low(),
+              interval == null ? null : interval.high(),
+              0));
+    }
+    return new DotPlot(words.say("desk.class.alike.axis", Show.fixed(middle, 1)), rows, null);
+  }
+
+  private static List<List<String>> table(AlikeStudy study, Words words) {
+    List<List<String>> lines = new ArrayList<>();
+    lines.add(
+        List.of(
+            words.say("desk.class.col.student"),
+            words.say("desk.class.col.readings"),
+            words.say("desk.class.alike.mean"),
+            words.say("desk.class.alike.bias"),
+            words.say("desk.class.col.limits"),
+            "h",
+            "k",
+            words.say("desk.class.alike.critical-k")));
+    for (Person person : study.people()) {
+      Member member = person.member();
+      Interval interval = member.biasInterval();
+      lines.add(
+          List.of(
+              person.who(),
+              Integer.toString(person.readings().size()),
+              FairViewModel.number(member.summary().mean()),
+              FairViewModel.number(member.bias()),
+              interval == null ? "–" : FairViewModel.limits(interval.low(), interval.high()),
+              two(member.h()),
+              two(member.k()),
+              two(member.criticalK())));
+    }
+    return lines;
+  }
+
+  private static String two(@Nullable Double value) {
+    return value == null ? "–" : Show.fixed(value, 2);
+  }
+}

@@ -1,0 +1,219 @@
+package walebook.desk.classroom;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.function.Consumer;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import org.jspecify.annotations.Nullable;
+import walebook.act.classroom.CompareFair;
+import walebook.act.classroom.SettingWords;
+import walebook.book.Book;
+import walebook.compare.Dot;
+import walebook.compare.FactorTables;
+import walebook.compare.FairComparison;
+import walebook.compare.FairFindings;
+import walebook.compare.FairPair;
+import walebook.compare.FairQuestion;
+import walebook.compare.FairRow;
+import walebook.compare.Outcome;
+import walebook.desk.common.Wish;
+import walebook.drawing.Drawing;
+import walebook.drawing.IntervalBar;
+import walebook.drawing.ValueBar;
+import walebook.quantity.Show;
+import walebook.record.PieceCode;
+import walebook.statistics.Interval;
+import walebook.words.Words;
+
+/** Which settings work, and how sure are we: compared with allowance for who sewed what. */
+public final class FairViewModel {
+  private final FiltersViewModel filters;
+  private final Asking<FairFound> asking;
+
+  public FairViewModel(FiltersViewModel filters) {
+    this.filters = filters;
+    Words words = filters.session().words();
+    Book book = filters.session().book();
+    asking =
+        new Asking<>(
+            filters,
+            (in, hidden) -> {
+              CompareFair.Which which = filters.which(in.id(), hidden);
+              FairQuestion question = filters.question();
+              boolean pValues = filters.pValuesProperty().get();
+              return () -> find(book, words, which, question, pValues);
+            });
+  }
+
+  ReadOnlyObjectProperty<@Nullable FairFound> foundProperty() {
+    return asking.foundProperty();
+  }
+
+  Asking<FairFound> asking() {
+    return asking;
+  }
+
+  FiltersViewModel filters() {
+    return filters;
+  }
+
+  Words words() {
+    return asking.words();
+  }
+
+  /** Shows a piece in its own place. */
+  void openPiece(UUID pieceId) {
+    asking.session().wish(new Wish("pieces", Wish.What.OPEN, pieceId));
+  }
+
+  /** Asks the place for test pieces to log one. */
+  void logFirst() {
+    asking.session().wish(new Wish("pieces", Wish.What.LOG_OWN, null));
+  }
+
+  void forBoard(Consumer<FairFound> show) {
+    asking.forBoard(show);
+  }
+
+  /** One piece's code and value, as a link reads. */
+  static String piece(Words words, Dot dot, Outcome outcome) {
+    String code = PieceCode.spoken(dot.code());
+    if (outcome.isRate()) {
+      return words.say(
+          dot.value() > 0 ? "desk.class.dot.held" : "desk.class.dot.gave", code, dot.who());
+    }
+    String value = value(dot.value(), outcome);
+    return words.say(
+        dot.atLeast() ? "desk.class.dot.at-least" : "desk.class.dot.value", code, dot.who(), value);
+  }
+
+  private static FairFound find(
+      Book book, Words words, CompareFair.Which which, FairQuestion question, boolean pValues) {
+    CompareFair act = new CompareFair(book);
+    CompareFair.Found found = act.compare(which, question);
+    FairComparison comparison = found.comparison();
+    FactorTables tables =
+        question.factors().size() < 2
+            ? new FactorTables(List.of(), List.of())
+            : act.tables(which, question);
+    SettingWords settings = new SettingWords(words);
+    FairDrawn drawn = new FairDrawn(words);
+    List<String> says =
+        FairFindings.of(comparison, levels -> settings.setting(comparison.factors(), levels))
+            .stream()
+            .map(words::say)
+            .toList();
+    List<String> same =
+        comparison.same().stream()
+            .map(each -> settings.level(each.factor(), each.level()))
+            .toList();
+    return new FairFound(
+        comparison,
+        says,
+        same.isEmpty() ? "" : words.say("desk.class.same", String.join(" · ", same)),
+        rows(comparison, drawn, settings),
+        pairs(comparison, settings, words),
+        drawn.plot(comparison),
+        drawn.single(tables),
+        drawn.grids(tables, question.outcome()),
+        standouts(found.standouts().best(), question.outcome(), words),
+        standouts(found.standouts().worst(), question.outcome(), words),
+        photos(book, found.standouts()),
+        pValues);
+  }
+
+  private static List<FairFound.Standout> standouts(List<Dot> dots, Outcome outcome, Words words) {
+    return dots.stream()
+        .map(dot -> new FairFound.Standout(dot, piece(words, dot, outcome)))
+        .toList();
+  }
+
+  private static Map<UUID, byte[]> photos(Book book, FairComparison.Standouts some) {
+    Map<UUID, byte[]> photos = new HashMap<>();
+    for (UUID piece : some.photos().keySet()) {
+      book.photos().ofPiece(piece).stream()
+          .findFirst()
+          .ifPresent(photo -> photos.put(piece, photo.thumbnail()));
+    }
+    return photos;
+  }
+
+  private static List<FairFound.Row> rows(
+      FairComparison comparison, FairDrawn drawn, SettingWords settings) {
+    Outcome outcome = comparison.question().outcome();
+    double confidence = comparison.question().confidence();
+    List<ValueBar> bars = ValueBar.of(drawn.rows(comparison));
+    List<FairFound.Row> rows = new ArrayList<>();
+    for (int i = 0; i < comparison.rows().size(); i++) {
+      FairRow row = comparison.rows().get(i);
+      FairDrawn.Middle middle = FairDrawn.Middle.of(row, outcome, confidence);
+      Drawing bar = outcome.isRate() ? rate(row, confidence) : bars.get(i);
+      rows.add(
+          new FairFound.Row(
+              settings.setting(comparison.factors(), row.levels()),
+              row,
+              raw(row, outcome),
+              number(middle.at()),
+              limits(middle.low(), middle.high()),
+              bar));
+    }
+    return rows;
+  }
+
+  private static String raw(FairRow row, Outcome outcome) {
+    if (outcome.isRate() && row.held() != null) {
+      return row.held().count() + " / " + row.held().n();
+    }
+    return row.raw() == null ? "–" : number(row.raw().mean());
+  }
+
+  private static Drawing rate(FairRow row, double confidence) {
+    Interval interval = row.heldInterval(confidence);
+    return interval == null || row.held() == null
+        ? new IntervalBar(0, 0, 0, 0)
+        : new IntervalBar(
+            row.held().count(), row.held().n(), 100 * interval.low(), 100 * interval.high());
+  }
+
+  private static List<FairFound.Pair> pairs(
+      FairComparison comparison, SettingWords settings, Words words) {
+    List<FairFound.Pair> pairs = new ArrayList<>();
+    for (FairPair pair : comparison.pairs()) {
+      pairs.add(
+          new FairFound.Pair(
+              settings.setting(comparison.factors(), pair.first()),
+              settings.setting(comparison.factors(), pair.second()),
+              pair,
+              number(pair.estimate()),
+              limits(pair.low(), pair.high()),
+              words.say(verdict(pair.size()))));
+    }
+    return pairs;
+  }
+
+  private static String verdict(FairPair.Size size) {
+    return switch (size) {
+      case MORE -> "compare.size.more";
+      case LESS -> "compare.size.less";
+      case DIFFERS -> "compare.size.differs";
+      case DIFFERS_MAYBE_LITTLE -> "compare.size.maybe";
+      case CANT_TELL -> "compare.size.cant-tell";
+      case NOT_COMPARABLE -> "compare.size.not-comparable";
+    };
+  }
+
+  static String number(@Nullable Double value) {
+    return value == null ? "–" : Show.fixed(value, 1);
+  }
+
+  static String limits(@Nullable Double low, @Nullable Double high) {
+    return low == null && high == null ? "–" : number(low) + " … " + number(high);
+  }
+
+  private static String value(double value, Outcome outcome) {
+    return outcome == Outcome.GRADE ? Show.fixed(value, 0) : Show.percent(value);
+  }
+}

@@ -1,0 +1,165 @@
+package walebook.desk.classroom;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
+import javafx.collections.FXCollections;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+import walebook.desk.common.ChoiceField;
+import walebook.desk.common.ColumnTable;
+import walebook.desk.common.Notice;
+import walebook.desk.common.Texts;
+import walebook.desk.common.TypedField;
+import walebook.words.Words;
+
+/** The list of odd readings, and the marks for the one that is chosen. */
+final class OddView extends VBox implements PartView {
+  private static final int ROWS = 10;
+
+  private final OddViewModel model;
+  private final Words words;
+  private final VBox list = new VBox(8);
+  private final VBox chosen = new VBox(12);
+
+  OddView(OddViewModel model, Consumer<Notice> told) {
+    super(16);
+    this.model = model;
+    this.words = model.asking().words();
+    chosen.getStyleClass().add("card");
+    model.foundProperty().addListener((from, old, now) -> show(now));
+    model.chosenProperty().addListener((from, old, now) -> choose(now));
+    model.noticeProperty().addListener((from, old, now) -> told.accept(now));
+    show(model.foundProperty().get());
+    choose(model.chosenProperty().get());
+    getChildren().setAll(list, chosen);
+  }
+
+  @Override
+  public Node node() {
+    return this;
+  }
+
+  @Override
+  public Set<FiltersView.Ask> asks() {
+    return EnumSet.of(FiltersView.Ask.LESSON, FiltersView.Ask.CLOTH);
+  }
+
+  @Override
+  public void shown(boolean now) {
+    model.asking().shown(now);
+  }
+
+  @Override
+  public void showLarge(Large board) {
+    model.asking().forBoard(rows -> board.show(List.of(table(rows))));
+  }
+
+  private void show(@Nullable List<OddViewModel.Row> rows) {
+    if (rows == null || rows.isEmpty()) {
+      list.getChildren().setAll(Texts.text(words.say("desk.class.odd.empty")));
+      return;
+    }
+    ColumnTable<OddViewModel.Row> table = table(rows);
+    table.opens(model::choose);
+    list.getChildren()
+        .setAll(
+            Texts.text(words.say("desk.class.odd.says", rows.size()), "says"),
+            table,
+            Texts.caption(words.say("desk.class.odd.note")));
+  }
+
+  private ColumnTable<OddViewModel.Row> table(List<OddViewModel.Row> rows) {
+    ColumnTable<OddViewModel.Row> table = new ColumnTable<>();
+    table.setAccessibleText(words.say("desk.class.odd"));
+    table.words(words.say("desk.class.odd.col.what"), 11, OddViewModel.Row::what);
+    table.words(words.say("desk.class.col.student"), 9, row -> row.odd().who());
+    table.words(words.say("desk.class.odd.col.value"), 9.5, OddViewModel.Row::value);
+    table.figures(
+        words.say("desk.class.odd.col.number"),
+        5,
+        row -> row.odd().number(),
+        OddViewModel.Row::number);
+    table.words(words.say("desk.class.odd.col.why"), 28, row -> String.join(" ", row.why()));
+    table.words(words.say("desk.class.odd.col.mark"), 14, OddViewModel.Row::marked);
+    table.getItems().setAll(rows);
+    table.asHighAs(ROWS);
+    return table;
+  }
+
+  private void choose(OddViewModel.@Nullable Row row) {
+    chosen.setVisible(row != null);
+    chosen.setManaged(row != null);
+    if (row == null) {
+      chosen.getChildren().clear();
+      return;
+    }
+    boolean cloth = row.odd().value().isOfCloth();
+    String open = words.say(cloth ? "desk.class.odd.open-cloth" : "desk.class.odd.open");
+    chosen
+        .getChildren()
+        .setAll(
+            Texts.section(
+                words.say(
+                    "desk.class.odd.chosen",
+                    row.what(),
+                    row.odd().who(),
+                    row.value(),
+                    row.number())));
+    row.why().forEach(each -> chosen.getChildren().add(Texts.text(each)));
+    if (!row.marked().isEmpty()) {
+      chosen.getChildren().add(Texts.caption(row.marked()));
+    }
+    FlowPane first =
+        new FlowPane(
+            8,
+            8,
+            button(open, model::openChosen),
+            button(words.say("desk.class.odd.keep"), model::keep));
+    chosen.getChildren().addAll(first, mistyped(), aside());
+  }
+
+  private Node mistyped() {
+    ChoiceField<String> which =
+        new ChoiceField<>(
+            words,
+            words.say("desk.class.odd.which"),
+            FXCollections.observableArrayList(model.fields()),
+            model.fieldProperty(),
+            model::fieldName);
+    TypedField right =
+        new TypedField(
+            words, words.say("desk.class.odd.right"), "", model.form().field(OddViewModel.RIGHT));
+    which.setStyle("-fx-pref-width: 15em;");
+    right.setStyle("-fx-pref-width: 12em;");
+    return row(which, right, button(words.say("desk.class.odd.mistype"), model::mistyped));
+  }
+
+  private Node aside() {
+    TypedField reason =
+        new TypedField(
+            words,
+            words.say("desk.class.odd.reason"),
+            words.say("desk.class.odd.reason.prompt"),
+            model.form().field(OddViewModel.REASON));
+    reason.setStyle("-fx-pref-width: 28em;");
+    return row(reason, button(words.say("desk.class.odd.set-aside"), model::setAside));
+  }
+
+  private static Node row(Node... nodes) {
+    FlowPane row = new FlowPane(nodes);
+    row.getStyleClass().add("field-row");
+    row.setRowValignment(javafx.geometry.VPos.BOTTOM);
+    return row;
+  }
+
+  private static Button button(String says, Runnable act) {
+    Button button = new Button(says);
+    button.setOnAction(pressed -> act.run());
+    return button;
+  }
+}
