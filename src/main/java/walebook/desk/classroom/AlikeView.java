@@ -62,6 +62,15 @@ final class AlikeView extends VBox implements PartView {
   }
 
   private void show(AlikeViewModel.@Nullable Found found) {
+    if (found != null && found.studies().isEmpty() && model.filters().isNarrowed()) {
+      getChildren()
+          .setAll(
+              new EmptyState(
+                  words.say("desk.class.alike.none-here"),
+                  words.say("desk.class.ask-all"),
+                  model.filters()::widen));
+      return;
+    }
     if (found == null || found.studies().isEmpty()) {
       getChildren()
           .setAll(

@@ -32,7 +32,8 @@ public final class ClassroomView extends BorderPane {
     CONTROL("desk.class.control"),
     ALIKE("desk.class.alike"),
     ODD("desk.class.odd"),
-    TERMS("desk.class.terms");
+    TERMS("desk.class.terms"),
+    GROWTH("desk.class.growth");
 
     private final String title;
 
@@ -67,6 +68,7 @@ public final class ClassroomView extends BorderPane {
     parts.put(Part.ALIKE, new AlikeView(new AlikeViewModel(asked), told));
     parts.put(Part.ODD, new OddView(new OddViewModel(asked), told));
     parts.put(Part.TERMS, new TermsView(new TermsViewModel(asked), told));
+    parts.put(Part.GROWTH, new GrowthView(new GrowthViewModel(asked), told));
     Label whose = Texts.text("", "soft");
     whose.textProperty().bind(session.schoolClassProperty().map(SchoolClass::name).orElse(""));
     frame.context(whose);

@@ -7,7 +7,6 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import org.jspecify.annotations.Nullable;
 import walebook.act.classroom.AskControl;
 import walebook.act.classroom.CompareFair;
-import walebook.act.classroom.SettingWords;
 import walebook.compare.ControlFindings;
 import walebook.compare.FairQuestion;
 import walebook.compare.FromControl;
@@ -91,21 +90,21 @@ public final class ControlViewModel {
   }
 
   private static Found worded(FromControl found, FairQuestion question, Words words) {
-    SettingWords settings = new SettingWords(words);
+    FairDrawn drawn = new FairDrawn(words);
     List<String> says =
         ControlFindings.of(
-                found, levels -> settings.setting(found.factors(), levels), question.confidence())
+                found, levels -> drawn.setting(found.factors(), levels), question.confidence())
             .stream()
             .map(words::say)
             .toList();
     List<Row> rows = new ArrayList<>();
-    List<DotRow> drawn = new ArrayList<>();
+    List<DotRow> dots = new ArrayList<>();
     for (FromControl.Row row : found.rows()) {
-      String setting = settings.setting(found.factors(), row.levels());
+      String setting = drawn.setting(found.factors(), row.levels());
       Interval interval = row.interval(question.confidence());
       Double mean = row.perStudent() == null ? null : Double.valueOf(row.perStudent().mean());
       rows.add(row(row, setting, mean, interval, words));
-      drawn.add(
+      dots.add(
           new DotRow(
               setting,
               row.apart().stream()
@@ -116,9 +115,8 @@ public final class ControlViewModel {
               interval == null ? null : interval.high(),
               0));
     }
-    String axis =
-        words.say("desk.class.control.axis", new FairDrawn(words).axis(question.outcome()));
-    return new Found(false, says, drawn.isEmpty() ? null : new DotPlot(axis, drawn, 0.0), rows);
+    String axis = words.say("desk.class.control.axis", drawn.axis(question.outcome()));
+    return new Found(false, says, dots.isEmpty() ? null : new DotPlot(axis, dots, null), rows);
   }
 
   private static Row row(

@@ -6,6 +6,7 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import walebook.act.classroom.SettingWords;
 import walebook.compare.Dot;
+import walebook.compare.Factor;
 import walebook.compare.FactorTables;
 import walebook.compare.FairComparison;
 import walebook.compare.FairRow;
@@ -94,7 +95,7 @@ final class FairDrawn {
     List<DotRow.Dot> dots =
         row.dots().stream().map(dot -> new DotRow.Dot(value(dot, outcome), dot.atLeast())).toList();
     return new DotRow(
-        brief(found, row.levels()),
+        joined(found.factors(), row.levels(), LONGEST),
         dots,
         middle.at(),
         both ? middle.low() : null,
@@ -106,13 +107,23 @@ final class FairDrawn {
     return outcome.isRate() ? 100 * dot.value() : dot.value();
   }
 
-  private String brief(FairComparison found, List<String> levels) {
+  /** A setting's levels in one line; what is not noted is left out where anything is. */
+  String setting(List<Factor> factors, List<String> levels) {
+    return joined(factors, levels, Integer.MAX_VALUE);
+  }
+
+  private String joined(List<Factor> factors, List<String> levels, int longest) {
     List<String> shown = new ArrayList<>();
     for (int i = 0; i < levels.size(); i++) {
-      String level = settings.level(found.factors().get(i), levels.get(i));
-      shown.add(level.length() <= LONGEST ? level : level.substring(0, LONGEST - 1) + "…");
+      if (!levels.get(i).isEmpty()) {
+        String level = settings.level(factors.get(i), levels.get(i));
+        shown.add(level.length() <= longest ? level : level.substring(0, longest - 1) + "…");
+      }
     }
-    return shown.isEmpty() ? words.say("desk.class.all-pieces") : String.join(" · ", shown);
+    if (!shown.isEmpty()) {
+      return String.join(" · ", shown);
+    }
+    return words.say(levels.isEmpty() ? "desk.class.all-pieces" : "desk.class.level.nothing");
   }
 
   /** Each factor by itself; null with fewer than two. */

@@ -30,7 +30,9 @@ final class FairTables {
     ColumnTable<FairFound.Row> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.class.table.says"));
     Outcome outcome = found.comparison().question().outcome();
-    table.words(words.say("desk.class.col.setting"), 20, FairFound.Row::setting);
+    table
+        .words(words.say("desk.class.col.setting"), 20, FairFound.Row::setting)
+        .setCellFactory(column -> new MiddleCell<>());
     table.figures(
         words.say("desk.class.col.pieces"),
         4.6,
@@ -43,14 +45,14 @@ final class FairTables {
         row -> Integer.toString(row.found().students()));
     table.figures(
         words.say(outcome.isRate() ? "desk.class.col.held-of" : "desk.class.col.raw"),
-        6,
+        8,
         FairTables::rawOrder,
         FairFound.Row::raw);
-    table.figures(words.say(middle(found)), 8, row -> middleOrder(row), FairFound.Row::middle);
+    table.figures(words.say(middle(found)), 10, row -> middleOrder(row), FairFound.Row::middle);
     table.figures(
-        words.say("desk.class.col.limits"), 8.5, row -> middleOrder(row), FairFound.Row::limits);
+        words.say("desk.class.col.limits"), 9.5, row -> middleOrder(row), FairFound.Row::limits);
     table.drawings(
-        words, words.say("desk.class.col.dots"), 17, row -> middleOrder(row), FairFound.Row::bar);
+        words, words.say("desk.class.col.dots"), 15, row -> middleOrder(row), FairFound.Row::bar);
     table.getItems().setAll(found.rows());
     table.asHighAs(ROWS);
     table.opens(open::row);
@@ -82,8 +84,12 @@ final class FairTables {
   static Node pairs(Words words, FairFound found) {
     ColumnTable<FairFound.Pair> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.class.pairs.title"));
-    table.words(words.say("desk.class.col.first"), 18, FairFound.Pair::first);
-    table.words(words.say("desk.class.col.second"), 18, FairFound.Pair::second);
+    table
+        .words(words.say("desk.class.col.first"), 17, FairFound.Pair::first)
+        .setCellFactory(column -> new MiddleCell<>());
+    table
+        .words(words.say("desk.class.col.second"), 17, FairFound.Pair::second)
+        .setCellFactory(column -> new MiddleCell<>());
     table.figures(
         words.say("desk.class.col.apart"),
         6.5,
@@ -91,10 +97,10 @@ final class FairTables {
         FairFound.Pair::apart);
     table.figures(
         words.say("desk.class.col.limits"),
-        8.5,
+        10,
         pair -> orNaN(pair.found().low()),
         FairFound.Pair::limits);
-    table.words(words.say("desk.class.col.can-say"), 18, FairFound.Pair::says);
+    table.words(words.say("desk.class.col.can-say"), 17, FairFound.Pair::says);
     if (found.pValues()) {
       table.figures(
           words.say("desk.class.col.p"),

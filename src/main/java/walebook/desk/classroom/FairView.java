@@ -39,7 +39,6 @@ final class FairView extends VBox implements PartView {
     this.model = model;
     this.words = model.words();
     this.told = told;
-    pieces.getStyleClass().add("card");
     model.foundProperty().addListener((from, old, now) -> show(now));
     show(model.foundProperty().get());
   }
@@ -77,8 +76,12 @@ final class FairView extends VBox implements PartView {
     pieces.getChildren().clear();
     if (found == null || found.comparison().isEmpty()) {
       String says = found == null ? words.say("desk.class.empty") : String.join(" ", found.says());
+      boolean other = found != null && found.comparison().without() > 0;
       getChildren()
-          .setAll(new EmptyState(says, words.say("desk.class.empty.begin"), model::logFirst));
+          .setAll(
+              other
+                  ? new EmptyState(says, words.say("desk.class.ask-held"), model::askHeld)
+                  : new EmptyState(says, words.say("desk.class.empty.begin"), model::logFirst));
       return;
     }
     getChildren().setAll(Sentences.card(found.says(), found.same()), table(found));

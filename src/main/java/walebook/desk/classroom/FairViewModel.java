@@ -1,6 +1,7 @@
 package walebook.desk.classroom;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -69,6 +70,11 @@ public final class FairViewModel {
     asking.session().wish(new Wish("pieces", Wish.What.OPEN, pieceId));
   }
 
+  /** Asks about held or gave, which every pulled piece has. */
+  void askHeld() {
+    filters.outcomeProperty().set(Outcome.HELD);
+  }
+
   /** Asks the place for test pieces to log one. */
   void logFirst() {
     asking.session().wish(new Wish("pieces", Wish.What.LOG_OWN, null));
@@ -102,8 +108,7 @@ public final class FairViewModel {
     SettingWords settings = new SettingWords(words);
     FairDrawn drawn = new FairDrawn(words);
     List<String> says =
-        FairFindings.of(comparison, levels -> settings.setting(comparison.factors(), levels))
-            .stream()
+        FairFindings.of(comparison, levels -> drawn.setting(comparison.factors(), levels)).stream()
             .map(words::say)
             .toList();
     List<String> same =
@@ -114,8 +119,8 @@ public final class FairViewModel {
         comparison,
         says,
         same.isEmpty() ? "" : words.say("desk.class.same", String.join(" · ", same)),
-        rows(comparison, drawn, settings),
-        pairs(comparison, settings, words),
+        rows(comparison, drawn),
+        pairs(comparison, drawn, words),
         drawn.plot(comparison),
         drawn.single(tables),
         drawn.grids(tables, question.outcome()),
@@ -141,8 +146,7 @@ public final class FairViewModel {
     return photos;
   }
 
-  private static List<FairFound.Row> rows(
-      FairComparison comparison, FairDrawn drawn, SettingWords settings) {
+  private static List<FairFound.Row> rows(FairComparison comparison, FairDrawn drawn) {
     Outcome outcome = comparison.question().outcome();
     double confidence = comparison.question().confidence();
     List<ValueBar> bars = ValueBar.of(drawn.rows(comparison));
@@ -153,7 +157,7 @@ public final class FairViewModel {
       Drawing bar = outcome.isRate() ? rate(row, confidence) : bars.get(i);
       rows.add(
           new FairFound.Row(
-              settings.setting(comparison.factors(), row.levels()),
+              drawn.setting(comparison.factors(), row.levels()),
               row,
               raw(row, outcome),
               number(middle.at()),
@@ -179,19 +183,27 @@ public final class FairViewModel {
   }
 
   private static List<FairFound.Pair> pairs(
-      FairComparison comparison, SettingWords settings, Words words) {
+      FairComparison comparison, FairDrawn drawn, Words words) {
     List<FairFound.Pair> pairs = new ArrayList<>();
     for (FairPair pair : comparison.pairs()) {
       pairs.add(
           new FairFound.Pair(
-              settings.setting(comparison.factors(), pair.first()),
-              settings.setting(comparison.factors(), pair.second()),
+              drawn.setting(comparison.factors(), pair.first()),
+              drawn.setting(comparison.factors(), pair.second()),
               pair,
               number(pair.estimate()),
               limits(pair.low(), pair.high()),
               words.say(verdict(pair.size()))));
     }
+    // What is sure comes first, the largest first: there may be hundreds.
+    pairs.sort(
+        Comparator.comparing((FairFound.Pair pair) -> !pair.found().isSure())
+            .thenComparing(pair -> -Math.abs(orNought(pair.found().estimate()))));
     return pairs;
+  }
+
+  private static double orNought(@Nullable Double value) {
+    return value == null ? 0 : value;
   }
 
   private static String verdict(FairPair.Size size) {

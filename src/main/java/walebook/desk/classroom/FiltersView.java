@@ -73,7 +73,7 @@ final class FiltersView extends VBox {
                 words.say("desk.class.matters"),
                 words.say("desk.class.matters.prompt"),
                 model.matters()),
-            10));
+            14));
     FlowPane factors = new FlowPane(16, 4);
     SettingWords settings = new SettingWords(words);
     for (Factor factor : Factor.values()) {

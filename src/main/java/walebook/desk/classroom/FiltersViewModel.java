@@ -113,6 +113,17 @@ public final class FiltersViewModel {
     return cloth;
   }
 
+  /** True when one lesson or one cloth is asked about. */
+  boolean isNarrowed() {
+    return lesson.get().id() != null || cloth.get().id() != null;
+  }
+
+  /** Asks about all lessons and all cloths. */
+  void widen() {
+    lesson.set(anyLesson);
+    cloth.set(anyCloth);
+  }
+
   ObjectProperty<Outcome> outcomeProperty() {
     return outcome;
   }

@@ -8,7 +8,6 @@ import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
-import walebook.desk.common.ChoiceField;
 import walebook.desk.common.ColumnTable;
 import walebook.desk.common.Notice;
 import walebook.desk.common.PicturePane;
@@ -16,7 +15,7 @@ import walebook.desk.common.Texts;
 import walebook.drawing.DotPlot;
 import walebook.words.Words;
 
-/** What all terms know so far, and the growth of one student. */
+/** What all terms know so far. */
 final class TermsView extends VBox implements PartView {
   private static final int ROWS = 9;
 
@@ -24,27 +23,15 @@ final class TermsView extends VBox implements PartView {
   private final Words words;
   private final Consumer<Notice> told;
   private final VBox known = new VBox(16);
-  private final VBox grown = new VBox(16);
 
   TermsView(TermsViewModel model, Consumer<Notice> told) {
     super(16);
     this.model = model;
-    this.words = model.knownAsking().words();
+    this.words = model.asking().words();
     this.told = told;
-    ChoiceField<@Nullable Choice> who =
-        new ChoiceField<>(
-            words,
-            words.say("desk.class.growth.student"),
-            model.students(),
-            model.studentProperty(),
-            each -> each == null ? "" : each.name());
-    who.setStyle("-fx-pref-width: 20em;");
-    who.setMaxWidth(USE_PREF_SIZE);
-    model.knownProperty().addListener((from, old, now) -> showKnown(now));
-    model.grownProperty().addListener((from, old, now) -> showGrown(now));
-    showKnown(model.knownProperty().get());
-    showGrown(model.grownProperty().get());
-    getChildren().setAll(known, Texts.section(words.say("desk.class.growth.title")), who, grown);
+    model.foundProperty().addListener((from, old, now) -> showKnown(now));
+    showKnown(model.foundProperty().get());
+    getChildren().setAll(known);
   }
 
   @Override
@@ -63,14 +50,13 @@ final class TermsView extends VBox implements PartView {
 
   @Override
   public void shown(boolean now) {
-    model.shown(now);
+    model.asking().shown(now);
   }
 
-  /** Only what all know together: one student's growth is nobody else's business. */
   @Override
   public void showLarge(Large board) {
     model
-        .knownAsking()
+        .asking()
         .forBoard(
             found -> {
               List<Node> lines = new ArrayList<>();
@@ -85,7 +71,7 @@ final class TermsView extends VBox implements PartView {
 
   private void showKnown(TermsViewModel.@Nullable Known found) {
     if (found == null) {
-      known.getChildren().setAll(Texts.text(words.say("desk.class.empty")));
+      known.getChildren().setAll(Texts.text(words.say("desk.class.terms.empty")));
       return;
     }
     known.getChildren().setAll(Sentences.card(found.says(), ""));
@@ -111,7 +97,7 @@ final class TermsView extends VBox implements PartView {
     count(table, words.say("desk.class.col.pieces"), TermsViewModel.Line::pieces);
     count(table, words.say("desk.class.col.students"), TermsViewModel.Line::students);
     count(table, words.say("desk.class.col.set-aside"), TermsViewModel.Line::setAside);
-    table.words(words.say("desk.class.col.raw"), 7, TermsViewModel.Line::mean);
+    table.words(words.say("desk.class.col.raw"), 8.5, TermsViewModel.Line::mean);
     table.words(words.say("desk.class.col.half-by"), 9, TermsViewModel.Line::half);
     table.words(words.say("desk.class.col.held-of"), 8, TermsViewModel.Line::held);
     table.getItems().setAll(lines);
@@ -128,23 +114,5 @@ final class TermsView extends VBox implements PartView {
         6.2,
         line -> (double) number.applyAsInt(line),
         line -> Integer.toString(number.applyAsInt(line)));
-  }
-
-  private void showGrown(TermsViewModel.@Nullable Grown found) {
-    if (found == null || found.says().isEmpty()) {
-      grown.getChildren().setAll(Texts.caption(words.say("desk.class.growth.choose")));
-      return;
-    }
-    grown.getChildren().setAll(Sentences.card(found.says(), ""));
-    DotPlot plot = found.plot();
-    if (plot != null) {
-      PlotCard card = new PlotCard(model.filters().session(), told);
-      card.show(
-          words.say("desk.class.growth.plot"),
-          words.say("desk.class.growth.note"),
-          plot,
-          found.table());
-      grown.getChildren().add(card);
-    }
   }
 }
