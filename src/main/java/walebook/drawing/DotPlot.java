@@ -95,6 +95,9 @@ public record DotPlot(String axisName, List<DotRow> rows, @Nullable Double wante
 
   private static void scale(
       Sketch sketch, Axis axis, double top, double bottom, boolean numbersAbove) {
+    if (axis.from() < 0 && axis.to() > 0) {
+      sketch.line(axis.place(0), top, axis.place(0), bottom, Pen.solid(Role.SOFT, 1.6));
+    }
     for (double tick : axis.ticks(tickCount(axis))) {
       double x = axis.place(tick);
       sketch.line(x, top, x, bottom, Pen.solid(Role.LINE, 0.8));

@@ -1,0 +1,81 @@
+package walebook.desk.classroom;
+
+import static java.util.Objects.requireNonNull;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.UUID;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import walebook.book.Classroom;
+import walebook.book.Ids;
+import walebook.compare.Outcome;
+import walebook.desk.Sessions;
+import walebook.record.PullReading;
+import walebook.record.SchoolClass;
+import walebook.record.SeamEnd;
+import walebook.record.Term;
+import walebook.record.TestPiece;
+import walebook.record.Whose;
+
+class TermsViewModelTest {
+  @TempDir Path folder;
+
+  private static void piece(Classroom room, UUID inClass, double endMm) {
+    TestPiece made =
+        room.piece(
+            room.first.id(),
+            2.5,
+            List.of(new PullReading(1, SeamEnd.GAVE, endMm)),
+            List.of(),
+            null);
+    Whose whose = new Whose(inClass, room.first.id(), null, null, made.whose().sewnOn());
+    room.book
+        .pieces()
+        .add(
+            new TestPiece(
+                made.id(),
+                made.code(),
+                whose,
+                made.cloth(),
+                made.setting(),
+                made.measure(),
+                made.seen(),
+                null,
+                made.stamp()));
+  }
+
+  @Test
+  void everyClassStandsInItsTermWithItsOwnMeanTheEarliestFirst() {
+    try (Classroom room = Classroom.in(folder.resolve("a.walebook"))) {
+      Term spring =
+          new Term(
+              Ids.next(),
+              "Spring",
+              LocalDate.of(2026, 2, 1),
+              LocalDate.of(2026, 5, 1),
+              Classroom.FRESH);
+      SchoolClass before =
+          new SchoolClass(Ids.next(), spring.id(), null, "Tuesday", "", Classroom.FRESH);
+      room.book.terms().add(spring);
+      room.book.classes().add(before);
+      piece(room, before.id(), 120);
+      piece(room, before.id(), 130);
+      piece(room, room.schoolClass.id(), 150);
+      FiltersViewModel filters = new FiltersViewModel(Sessions.of(room));
+      filters.outcomeProperty().set(Outcome.SEAM_STRETCH);
+      TermsViewModel model = new TermsViewModel(filters);
+      assertThat(model.foundProperty().get()).isNull();
+      model.asking().shown(true);
+      TermsViewModel.Known known = requireNonNull(model.foundProperty().get());
+      assertThat(known.lines())
+          .extracting(each -> each.term() + " " + each.pieces() + " " + each.mean())
+          // 20 and 30 % in spring, 50 % in autumn.
+          .containsExactly("Spring 2 25.0", "Autumn 1 50.0");
+      assertThat(known.says()).isNotEmpty();
+      assertThat(requireNonNull(known.plot()).rows().get(0).dots()).hasSize(3);
+    }
+  }
+}
