@@ -10,6 +10,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
+import walebook.book.open.SqliteFiles;
 import walebook.desk.common.Board;
 import walebook.desk.common.Notice;
 import walebook.desk.common.PlaceFrame;
@@ -67,7 +68,7 @@ public final class ClassroomView extends BorderPane {
     parts.put(Part.CONTROL, new ControlView(new ControlViewModel(asked), told));
     parts.put(Part.ALIKE, new AlikeView(new AlikeViewModel(asked), told));
     parts.put(Part.ODD, new OddView(new OddViewModel(asked), told));
-    parts.put(Part.TERMS, new TermsView(new TermsViewModel(asked), told));
+    parts.put(Part.TERMS, new TermsView(new TermsViewModel(asked, new SqliteFiles()), told));
     parts.put(Part.GROWTH, new GrowthView(new GrowthViewModel(asked), told));
     Label whose = Texts.text("", "soft");
     whose.textProperty().bind(session.schoolClassProperty().map(SchoolClass::name).orElse(""));

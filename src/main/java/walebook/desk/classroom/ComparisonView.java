@@ -26,6 +26,7 @@ final class ComparisonView extends VBox implements PartView {
   private final VBox table = new VBox(8);
   private final VBox pieces = new VBox(8);
   private final VBox dots = new VBox(8);
+  private final Label aside = Texts.text("");
   private final PicturePane plot;
 
   ComparisonView(ComparisonViewModel model) {
@@ -38,7 +39,8 @@ final class ComparisonView extends VBox implements PartView {
     dots.getStyleClass().add("card");
     SettingTable rows = new SettingTable(words, model.rows());
     rows.opens(model::open);
-    table.getChildren().setAll(rows, Texts.caption(words.say("desk.class.table.note")));
+    aside.getStyleClass().add("caption");
+    table.getChildren().setAll(rows, aside, Texts.caption(words.say("desk.class.table.note")));
     model.foundProperty().addListener((from, old, now) -> show(now));
     model.openProperty().addListener((from, old, now) -> showPieces(now));
     show(model.foundProperty().get());
@@ -109,6 +111,7 @@ final class ComparisonView extends VBox implements PartView {
     if (!found.same().isEmpty()) {
       says.getChildren().add(Texts.caption(found.same()));
     }
+    aside.setText(words.say("desk.class.set-aside", found.setAside()));
     showDots(found.plot());
     getChildren().setAll(says, table);
     if (model.openProperty().get() != null) {

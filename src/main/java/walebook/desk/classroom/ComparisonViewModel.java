@@ -40,10 +40,12 @@ public final class ComparisonViewModel {
       boolean loaded,
       int pieces,
       int students,
+      int setAside,
       String same,
       List<String> says,
       ComparisonPlot plot) {
-    static final Found NOTHING = new Found(false, 0, 0, "", List.of(), new ComparisonPlot(null, 0));
+    static final Found NOTHING =
+        new Found(false, 0, 0, 0, "", List.of(), new ComparisonPlot(null, 0));
   }
 
   public ComparisonViewModel(FiltersViewModel filters) {
@@ -168,6 +170,7 @@ public final class ComparisonViewModel {
         true,
         comparison.pieces(),
         comparison.students(),
+        comparison.setAside(),
         levels.same(comparison),
         says,
         ComparisonPlot.of(comparison, row -> levels.brief(comparison, row), session.words()));

@@ -96,7 +96,8 @@ final class ControlView extends VBox implements PartView {
       plot.rows().forEach(row -> table.add(FairTables.line("", row)));
       card.show(
           words.say("desk.class.control.title"), words.say("desk.class.control.note"), plot, table);
-      getChildren().addAll(card, table(found), pieces);
+      Node aside = Texts.caption(words.say("desk.class.set-aside", found.setAside()));
+      getChildren().addAll(card, table(found), aside, pieces);
     }
   }
 

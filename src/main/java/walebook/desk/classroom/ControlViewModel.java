@@ -30,7 +30,8 @@ public final class ControlViewModel {
    * @param plot null when no piece has a control beside it
    * @param rows one for each setting
    */
-  record Found(boolean rate, List<String> says, @Nullable DotPlot plot, List<Row> rows) {}
+  record Found(
+      boolean rate, List<String> says, @Nullable DotPlot plot, List<Row> rows, int setAside) {}
 
   /**
    * A setting against the controls.
@@ -63,7 +64,7 @@ public final class ControlViewModel {
               FairQuestion question = filters.question();
               return () ->
                   question.outcome().isRate()
-                      ? new Found(true, List.of(), null, List.of())
+                      ? new Found(true, List.of(), null, List.of(), 0)
                       : worded(act.ask(which, question), question, words);
             });
   }
@@ -116,7 +117,8 @@ public final class ControlViewModel {
               0));
     }
     String axis = words.say("desk.class.control.axis", drawn.axis(question.outcome()));
-    return new Found(false, says, dots.isEmpty() ? null : new DotPlot(axis, dots, null), rows);
+    return new Found(
+        false, says, dots.isEmpty() ? null : new DotPlot(axis, dots, null), rows, found.setAside());
   }
 
   private static Row row(

@@ -22,7 +22,8 @@ record CopiedTable(List<List<String>> lines) {
 
   /** A tab or a new line would begin a cell; a sign in front of words would begin a formula. */
   private static String plain(String cell) {
-    String flat = cell.replaceAll("[\\t\\r\\n]+", " ");
+    // Spreadsheets take the typeset minus for a word.
+    String flat = cell.replaceAll("[\\t\\r\\n]+", " ").replace('\u2212', '-');
     boolean formula = flat.matches("[=+@].*") || flat.matches("-[^0-9.].*");
     return formula ? "'" + flat : flat;
   }

@@ -11,6 +11,7 @@ import walebook.compare.FairRow;
 import walebook.drawing.DotPlot;
 import walebook.drawing.Drawing;
 import walebook.drawing.HeatTable;
+import walebook.drawing.ScatterBand;
 import walebook.drawing.SmallMultiples;
 
 /**
@@ -22,6 +23,7 @@ import walebook.drawing.SmallMultiples;
  * @param pairs every two settings
  * @param plot null when no piece has a value
  * @param single each factor by itself; null when there are not two of them
+ * @param against the outcome against each factor that is a number
  * @param grids every two factors against each other
  * @param photos thumbnails of the best and worst pieces, by piece
  * @param pValues whether the tutor asked for them
@@ -34,6 +36,7 @@ record FairFound(
     List<Pair> pairs,
     @Nullable DotPlot plot,
     @Nullable SmallMultiples single,
+    List<Against> against,
     List<HeatTable> grids,
     List<Standout> best,
     List<Standout> worst,
@@ -53,6 +56,13 @@ record FairFound(
   /** Two settings and what can be said of their difference. */
   record Pair(
       String first, String second, FairPair found, String apart, String limits, String says) {}
+
+  /**
+   * The outcome against a factor that is a number.
+   *
+   * @param says what the line tells, and what it does not
+   */
+  record Against(String factor, String says, ScatterBand plot) {}
 
   /** One of the best or worst pieces. */
   record Standout(Dot dot, String says) {}

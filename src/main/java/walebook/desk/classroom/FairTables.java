@@ -123,6 +123,50 @@ final class FairTables {
         words.say("desk.class.col.limits"));
   }
 
+  /** Every two settings for the clipboard; the limits each in a cell of its own. */
+  static List<List<String>> pairs(Words words, List<FairFound.Pair> pairs, boolean pValues) {
+    List<List<String>> lines = new ArrayList<>();
+    List<String> header =
+        new ArrayList<>(
+            List.of(
+                words.say("desk.class.col.first"),
+                words.say("desk.class.col.second"),
+                words.say("desk.class.col.apart"),
+                words.say("desk.class.col.from"),
+                words.say("desk.class.col.to"),
+                words.say("desk.class.col.can-say")));
+    if (pValues) {
+      header.add(words.say("desk.class.col.p"));
+    }
+    lines.add(header);
+    for (FairFound.Pair pair : pairs) {
+      List<String> line =
+          new ArrayList<>(
+              List.of(
+                  pair.first(),
+                  pair.second(),
+                  pair.apart(),
+                  FairViewModel.number(pair.found().low()),
+                  FairViewModel.number(pair.found().high()),
+                  pair.says()));
+      if (pValues) {
+        line.add(pair.found().p() == null ? "–" : Show.fixed(pair.found().p(), 3));
+      }
+      lines.add(line);
+    }
+    return lines;
+  }
+
+  /** The points of a scatter. */
+  static List<List<String>> points(FairFound.Against of) {
+    List<List<String>> lines = new ArrayList<>();
+    lines.add(List.of(of.plot().across(), of.plot().up()));
+    of.plot()
+        .points()
+        .forEach(each -> lines.add(List.of(Show.upTo(each.x(), 2), Show.fixed(each.y(), 1))));
+    return lines;
+  }
+
   /** A heat table's numbers. */
   static List<List<String>> grid(HeatTable grid) {
     List<List<String>> lines = new ArrayList<>();

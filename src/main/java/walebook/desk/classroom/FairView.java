@@ -93,7 +93,10 @@ final class FairView extends VBox implements PartView {
       VBox card = new VBox(8, Texts.section(words.say("desk.class.pairs.title")));
       card.getStyleClass().add("card");
       card.getChildren().add(FairTables.pairs(words, found));
+      PlotCard copied = new PlotCard(model.filters().session(), told);
       card.getChildren().add(Texts.caption(words.say("desk.class.pairs.note")));
+      card.getChildren()
+          .add(copied.button(FairTables.pairs(words, found.pairs(), found.pValues())));
       getChildren().add(card);
     }
     factors(found);
@@ -107,6 +110,7 @@ final class FairView extends VBox implements PartView {
     return new VBox(
         8,
         FairTables.settings(words, found, open),
+        Texts.caption(words.say("desk.class.set-aside", found.comparison().setAside())),
         Texts.caption(words.say("desk.class.fair.note")),
         pieces);
   }
@@ -131,6 +135,15 @@ final class FairView extends VBox implements PartView {
           words.say("desk.class.single.note"),
           single,
           FairTables.panels(words, single));
+      getChildren().add(card);
+    }
+    for (FairFound.Against each : found.against()) {
+      PlotCard card = new PlotCard(model.filters().session(), told);
+      card.show(
+          words.say("desk.class.against.title", each.factor()),
+          each.says(),
+          each.plot(),
+          FairTables.points(each));
       getChildren().add(card);
     }
     for (HeatTable grid : found.grids()) {

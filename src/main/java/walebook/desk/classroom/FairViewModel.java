@@ -123,6 +123,7 @@ public final class FairViewModel {
         pairs(comparison, drawn, words),
         drawn.plot(comparison),
         drawn.single(tables),
+        new AgainstNumber(words, drawn).of(tables),
         drawn.grids(tables, question.outcome()),
         standouts(found.standouts().best(), question.outcome(), words),
         standouts(found.standouts().worst(), question.outcome(), words),

@@ -44,7 +44,7 @@ final class FiltersView extends VBox {
                 model.lessons(),
                 model.lessonProperty(),
                 Choice::name),
-            19));
+            22));
     fields.put(
         Ask.CLOTH,
         wide(
@@ -64,7 +64,7 @@ final class FiltersView extends VBox {
                 FXCollections.observableArrayList(Outcome.values()),
                 model.outcomeProperty(),
                 each -> words.say("compare.outcome." + each.key())),
-            17));
+            23));
     fields.put(
         Ask.MATTERS,
         wide(
@@ -73,7 +73,7 @@ final class FiltersView extends VBox {
                 words.say("desk.class.matters"),
                 words.say("desk.class.matters.prompt"),
                 model.matters()),
-            14));
+            13));
     FlowPane factors = new FlowPane(16, 4);
     SettingWords settings = new SettingWords(words);
     for (Factor factor : Factor.values()) {

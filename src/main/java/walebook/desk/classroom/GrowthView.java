@@ -1,5 +1,6 @@
 package walebook.desk.classroom;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -8,6 +9,7 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.ChoiceField;
 import walebook.desk.common.Notice;
+import walebook.desk.common.PicturePane;
 import walebook.desk.common.Texts;
 import walebook.drawing.DotPlot;
 import walebook.words.Words;
@@ -55,8 +57,19 @@ final class GrowthView extends VBox implements PartView {
 
   @Override
   public void showLarge(Large board) {
-    // How one student grows is nobody else's business.
-    board.show(List.of());
+    model
+        .asking()
+        .forBoard(
+            found -> {
+              // Nobody is named, not even by an alias.
+              List<Node> lines = new ArrayList<>();
+              found.says().forEach(each -> lines.add(Texts.text(each, "strong")));
+              DotPlot plot = found.plot();
+              if (plot != null) {
+                lines.add(new PicturePane(words, plot));
+              }
+              board.show(lines);
+            });
   }
 
   private void showGrown(GrowthViewModel.@Nullable Grown found) {

@@ -76,7 +76,7 @@ final class OddView extends VBox implements PartView {
   private ColumnTable<OddViewModel.Row> table(List<OddViewModel.Row> rows) {
     ColumnTable<OddViewModel.Row> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.class.odd"));
-    table.words(words.say("desk.class.odd.col.what"), 11, OddViewModel.Row::what);
+    table.words(words.say("desk.class.odd.col.what"), 9, OddViewModel.Row::what);
     table.words(words.say("desk.class.col.student"), 9, row -> row.odd().who());
     table.words(words.say("desk.class.odd.col.value"), 9.5, OddViewModel.Row::value);
     table.figures(
@@ -84,8 +84,8 @@ final class OddView extends VBox implements PartView {
         5,
         row -> row.odd().number(),
         OddViewModel.Row::number);
-    table.words(words.say("desk.class.odd.col.why"), 28, row -> String.join(" ", row.why()));
-    table.words(words.say("desk.class.odd.col.mark"), 14, OddViewModel.Row::marked);
+    table.words(words.say("desk.class.odd.col.why"), 33, row -> String.join(" ", row.why()));
+    table.words(words.say("desk.class.odd.col.mark"), 11, OddViewModel.Row::marked);
     table.getItems().setAll(rows);
     table.asHighAs(ROWS);
     return table;

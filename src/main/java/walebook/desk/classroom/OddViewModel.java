@@ -3,6 +3,7 @@ package walebook.desk.classroom;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -22,6 +23,7 @@ import walebook.desk.common.Wish;
 import walebook.problem.Answer;
 import walebook.quantity.Show;
 import walebook.record.By;
+import walebook.record.ClothReading;
 import walebook.record.PieceCode;
 import walebook.record.ValueMark;
 import walebook.words.Words;
@@ -120,15 +122,23 @@ public final class OddViewModel {
     field.set(all.isEmpty() ? "" : all.get(0));
   }
 
-  /** Shows the piece in its own place; a reading stands with its cloth. */
+  /** Shows the piece, or the cloth of a reading, in its own place. */
   void openChosen() {
     Row row = chosen.get();
-    if (row != null) {
-      session.wish(
-          row.odd().value().isOfCloth()
-              ? Wish.show("cloths")
-              : new Wish("pieces", Wish.What.OPEN, row.odd().targetId()));
+    if (row == null) {
+      return;
     }
+    UUID target = row.odd().targetId();
+    if (!row.odd().value().isOfCloth()) {
+      session.wish(new Wish("pieces", Wish.What.OPEN, target));
+      return;
+    }
+    session.run(
+        progress -> Optional.ofNullable(session.book().clothLog().find(target)),
+        found ->
+            found
+                .map(ClothReading::clothId)
+                .ifPresent(cloth -> session.wish(new Wish("cloths", Wish.What.OPEN, cloth))));
   }
 
   void keep() {
@@ -225,7 +235,7 @@ public final class OddViewModel {
         words.say("compare.value." + odd.value().key()),
         Show.fixed(odd.number(), 1),
         OddFindings.of(odd).stream().map(words::say).toList(),
-        mark == null ? "" : marked(mark, words));
+        mark == null ? words.say("desk.class.odd.not-yet") : marked(mark, words));
   }
 
   private static String grain(Words words, String key) {

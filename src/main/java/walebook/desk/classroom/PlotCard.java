@@ -55,6 +55,11 @@ final class PlotCard extends VBox {
     getChildren().add(actions);
   }
 
+  /** A button that copies a table which has no plot. */
+  Button button(List<List<String>> table) {
+    return quiet(session.words().say("desk.class.copy-table"), () -> copy(table));
+  }
+
   private void copy(List<List<String>> table) {
     ClipboardContent content = new ClipboardContent();
     content.putString(new CopiedTable(table).text());

@@ -1,11 +1,15 @@
 package walebook.desk.classroom;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
+import javafx.beans.Observable;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.ColumnTable;
@@ -22,6 +26,7 @@ final class TermsView extends VBox implements PartView {
   private final TermsViewModel model;
   private final Words words;
   private final Consumer<Notice> told;
+  private final FlowPane books = new FlowPane(8, 8);
   private final VBox known = new VBox(16);
 
   TermsView(TermsViewModel model, Consumer<Notice> told) {
@@ -31,7 +36,11 @@ final class TermsView extends VBox implements PartView {
     this.told = told;
     model.foundProperty().addListener((from, old, now) -> showKnown(now));
     showKnown(model.foundProperty().get());
-    getChildren().setAll(known);
+    Button also = new Button(words.say("desk.class.terms.also"));
+    also.setOnAction(pressed -> model.alsoAsk());
+    model.others().addListener((Observable change) -> books(also));
+    books(also);
+    getChildren().setAll(books, known);
   }
 
   @Override
@@ -69,12 +78,26 @@ final class TermsView extends VBox implements PartView {
             });
   }
 
+  private void books(Button also) {
+    books.getChildren().clear();
+    for (Path each : model.others()) {
+      Button leave =
+          new Button(words.say("desk.class.terms.leave-out", String.valueOf(each.getFileName())));
+      leave.getStyleClass().add("quiet");
+      leave.setOnAction(pressed -> model.leaveOut(each));
+      books.getChildren().add(leave);
+    }
+    books.getChildren().add(also);
+  }
+
   private void showKnown(TermsViewModel.@Nullable Known found) {
     if (found == null) {
       known.getChildren().setAll(Texts.text(words.say("desk.class.terms.empty")));
       return;
     }
-    known.getChildren().setAll(Sentences.card(found.says(), ""));
+    known.getChildren().clear();
+    found.troubles().forEach(each -> known.getChildren().add(Texts.text(each, "strong")));
+    known.getChildren().add(Sentences.card(found.says(), ""));
     if (!found.lines().isEmpty()) {
       known.getChildren().add(table(found.lines()));
     }
@@ -92,6 +115,9 @@ final class TermsView extends VBox implements PartView {
   private Node table(List<TermsViewModel.Line> lines) {
     ColumnTable<TermsViewModel.Line> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.class.terms"));
+    if (lines.stream().map(TermsViewModel.Line::book).distinct().count() > 1) {
+      table.words(words.say("desk.class.terms.col.book"), 10, TermsViewModel.Line::book);
+    }
     table.words(words.say("desk.class.terms.col.term"), 10, TermsViewModel.Line::term);
     table.words(words.say("desk.class.terms.col.class"), 15, TermsViewModel.Line::className);
     count(table, words.say("desk.class.col.pieces"), TermsViewModel.Line::pieces);

@@ -1,15 +1,22 @@
 package walebook.desk.classroom;
 
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
 import org.jspecify.annotations.Nullable;
 import walebook.act.classroom.AskKnown;
 import walebook.book.Book;
+import walebook.book.BookFiles;
 import walebook.compare.FairComparison;
 import walebook.compare.FairQuestion;
 import walebook.compare.known.KnownFindings;
 import walebook.compare.known.KnownSoFar;
+import walebook.desk.common.PickFile;
 import walebook.drawing.DotPlot;
 import walebook.record.Cloth;
 import walebook.statistics.Proportion;
@@ -19,16 +26,20 @@ import walebook.words.Words;
 public final class TermsViewModel {
   private final FiltersViewModel filters;
   private final Asking<Known> known;
+  private final ObservableList<Path> others = FXCollections.observableArrayList();
 
   /**
    * What is known so far.
    *
+   * @param troubles why other books could not be read
    * @param plot all classes together, by setting; null when no piece has a value
    */
-  record Known(List<String> says, List<Line> lines, @Nullable DotPlot plot) {}
+  record Known(
+      List<String> troubles, List<String> says, List<Line> lines, @Nullable DotPlot plot) {}
 
   /** One class of the table. */
   record Line(
+      String book,
       String term,
       String className,
       int pieces,
@@ -38,8 +49,14 @@ public final class TermsViewModel {
       String half,
       String held) {}
 
-  public TermsViewModel(FiltersViewModel filters) {
+  /**
+   * Over a place's filters.
+   *
+   * @param files opens other books, for as long as they are read
+   */
+  public TermsViewModel(FiltersViewModel filters, BookFiles files) {
     this.filters = filters;
+    Clock clock = filters.session().clock();
     Words words = filters.session().words();
     Book book = filters.session().book();
     known =
@@ -48,8 +65,34 @@ public final class TermsViewModel {
             (in, hidden) -> {
               UUID clothId = filters.which(in.id(), hidden).clothId();
               FairQuestion question = filters.question();
-              return () -> known(book, question, clothId, hidden, words);
+              List<Path> also = List.copyOf(others);
+              return () -> {
+                try (OtherBooks open = OtherBooks.open(files, also, clock)) {
+                  return known(book, open, question, clothId, hidden, words);
+                }
+              };
             });
+  }
+
+  /** Books that are asked too, besides the one in hand. */
+  ObservableList<Path> others() {
+    return others;
+  }
+
+  /** Asks for a book's file and asks that book too. */
+  void alsoAsk() {
+    Path file = filters.session().files().open(PickFile.Kind.BOOK);
+    if (file != null && !others.contains(file)) {
+      others.add(file);
+      known.again();
+    }
+  }
+
+  /** Asks a book no more. */
+  void leaveOut(Path file) {
+    if (others.remove(file)) {
+      known.again();
+    }
   }
 
   FiltersViewModel filters() {
@@ -65,11 +108,17 @@ public final class TermsViewModel {
   }
 
   private static Known known(
-      Book book, FairQuestion question, @Nullable UUID clothId, boolean hidden, Words words) {
+      Book book,
+      OtherBooks open,
+      FairQuestion question,
+      @Nullable UUID clothId,
+      boolean hidden,
+      Words words) {
     Cloth cloth = clothId == null ? null : book.cloths().find(clothId);
+    List<Book> books = new ArrayList<>(List.of(book));
+    books.addAll(open.books());
     KnownSoFar found =
-        new AskKnown(List.of(book))
-            .ask(question, cloth == null ? null : cloth.name(), null, hidden);
+        new AskKnown(books).ask(question, cloth == null ? null : cloth.name(), null, hidden);
     FairComparison together = found.together();
     FairDrawn drawn = new FairDrawn(words);
     List<String> says =
@@ -81,12 +130,16 @@ public final class TermsViewModel {
             .map(words::say)
             .toList();
     return new Known(
-        says, found.classes().stream().map(TermsViewModel::line).toList(), drawn.plot(together));
+        open.troubles().stream().map(words::say).toList(),
+        says,
+        found.classes().stream().map(TermsViewModel::line).toList(),
+        drawn.plot(together));
   }
 
   private static Line line(KnownSoFar.ClassLine each) {
     Proportion held = each.held();
     return new Line(
+        each.book(),
         each.term(),
         each.className(),
         each.pieces(),

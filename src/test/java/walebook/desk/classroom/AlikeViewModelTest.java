@@ -72,7 +72,9 @@ class AlikeViewModelTest {
       assertThat(study.says()).isNotEmpty();
       assertThat(study.table()).hasSize(3);
       assertThat(new CopiedTable(study.table()).text()).contains("\nAda Pier\t2\t51.0\t-5.0\t");
-      assertThat(study.hk().rows()).extracting(HkPlot.Row::name).containsExactly("Ada Pier", "Bo Quay");
+      assertThat(study.hk().rows())
+          .extracting(HkPlot.Row::name)
+          .containsExactly("Ada Pier", "Bo Quay");
       session.namesHiddenProperty().set(true);
       assertThat(found(model).studies().get(0).hk().rows())
           .extracting(HkPlot.Row::name)

@@ -2,8 +2,10 @@ package walebook.desk.classroom;
 
 import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -13,6 +15,7 @@ import walebook.compare.Outcome;
 import walebook.desk.Sessions;
 import walebook.desk.common.Session;
 import walebook.desk.common.Wish;
+import walebook.drawing.ScatterBand;
 import walebook.record.PullReading;
 import walebook.record.SeamEnd;
 
@@ -114,6 +117,43 @@ class FairViewModelTest {
       model.openPiece(best.pieceId());
       assertThat(session.wishProperty().get())
           .isEqualTo(new Wish("pieces", Wish.What.OPEN, best.pieceId()));
+    }
+  }
+
+  @Test
+  void anOutcomeStandsAgainstANumberWithTheLineThroughThePieces() {
+    try (Classroom room = Classroom.in(folder.resolve("e.walebook"))) {
+      pieces(room, 1, 120);
+      pieces(room, 2, 130);
+      pieces(room, 3, 140);
+      FiltersViewModel filters = new FiltersViewModel(Sessions.of(room));
+      filters.outcomeProperty().set(Outcome.SEAM_STRETCH);
+      filters.tellApart(Factor.STUDENT, true);
+      FairViewModel model = new FairViewModel(filters);
+      model.asking().shown(true);
+      ScatterBand plot = found(model).against().get(0).plot();
+      assertThat(plot.points()).hasSize(12);
+      // Ten points more for each step by construction; means 21.5, 31.5 and 41.5.
+      assertThat(plot.band().get(0).middle()).isCloseTo(21.5, within(1e-9));
+      assertThat(plot.band().get(plot.band().size() - 1).middle()).isCloseTo(41.5, within(1e-9));
+      assertThat(plot.band().get(0).low()).isLessThan(21.5);
+    }
+  }
+
+  @Test
+  void theBoardShowsNoNameWhereStudentsAreToldApart() {
+    try (Classroom room = Classroom.in(folder.resolve("f.walebook"))) {
+      pieces(room, 1.5, 130);
+      FiltersViewModel filters = new FiltersViewModel(Sessions.of(room));
+      filters.outcomeProperty().set(Outcome.SEAM_STRETCH);
+      filters.tellApart(Factor.STUDENT, true);
+      FairViewModel model = new FairViewModel(filters);
+      List<FairFound> large = new ArrayList<>();
+      model.forBoard(large::add);
+      assertThat(large.get(0).says().toString() + large.get(0).plot())
+          .contains("S01")
+          .doesNotContain("Ada")
+          .doesNotContain("Bo Quay");
     }
   }
 }

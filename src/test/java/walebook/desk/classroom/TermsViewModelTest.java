@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.book.Classroom;
 import walebook.book.Ids;
+import walebook.book.open.SqliteFiles;
 import walebook.compare.Outcome;
 import walebook.desk.Sessions;
 import walebook.record.PullReading;
@@ -66,7 +67,7 @@ class TermsViewModelTest {
       piece(room, room.schoolClass.id(), 150);
       FiltersViewModel filters = new FiltersViewModel(Sessions.of(room));
       filters.outcomeProperty().set(Outcome.SEAM_STRETCH);
-      TermsViewModel model = new TermsViewModel(filters);
+      TermsViewModel model = new TermsViewModel(filters, new SqliteFiles());
       assertThat(model.foundProperty().get()).isNull();
       model.asking().shown(true);
       TermsViewModel.Known known = requireNonNull(model.foundProperty().get());
@@ -76,6 +77,46 @@ class TermsViewModelTest {
           .containsExactly("Spring 2 25.0", "Autumn 1 50.0");
       assertThat(known.says()).isNotEmpty();
       assertThat(requireNonNull(known.plot()).rows().get(0).dots()).hasSize(3);
+    }
+  }
+
+  @Test
+  void anotherBookIsAskedTooUntilItIsLeftOut() {
+    Path other = folder.resolve("other.walebook");
+    try (Classroom there = Classroom.in(other)) {
+      piece(there, there.schoolClass.id(), 170);
+    }
+    try (Classroom room = Classroom.in(folder.resolve("b.walebook"))) {
+      piece(room, room.schoolClass.id(), 150);
+      FiltersViewModel filters =
+          new FiltersViewModel(Sessions.of(room.book, room.schoolClass, other));
+      filters.outcomeProperty().set(Outcome.SEAM_STRETCH);
+      TermsViewModel model = new TermsViewModel(filters, new SqliteFiles());
+      model.asking().shown(true);
+      model.alsoAsk();
+      TermsViewModel.Known known = requireNonNull(model.foundProperty().get());
+      assertThat(known.lines()).extracting(TermsViewModel.Line::mean).contains("50.0", "70.0");
+      assertThat(known.troubles()).isEmpty();
+      // The lock is given back: whoever wants to may open the other book.
+      new SqliteFiles().open(other, Classroom.CLOCK).value().close();
+      model.leaveOut(other);
+      assertThat(requireNonNull(model.foundProperty().get()).lines()).hasSize(1);
+    }
+  }
+
+  @Test
+  void aBookThatCannotBeOpenedIsSaidAndTheRestIsAnswered() {
+    Path own = folder.resolve("c.walebook");
+    try (Classroom room = Classroom.in(own)) {
+      piece(room, room.schoolClass.id(), 150);
+      FiltersViewModel filters =
+          new FiltersViewModel(Sessions.of(room.book, room.schoolClass, own));
+      TermsViewModel model = new TermsViewModel(filters, new SqliteFiles());
+      model.asking().shown(true);
+      model.alsoAsk();
+      TermsViewModel.Known known = requireNonNull(model.foundProperty().get());
+      assertThat(known.troubles()).hasSize(1);
+      assertThat(known.lines()).hasSize(1);
     }
   }
 }
