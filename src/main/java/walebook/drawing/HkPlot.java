@@ -1,6 +1,7 @@
 package walebook.drawing;
 
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import walebook.quantity.Show;
 import walebook.words.Words;
@@ -70,6 +71,13 @@ public record HkPlot(List<Row> rows, @Nullable Double criticalH) implements Draw
         sketch.text(h.place(at), HEAD - 12, says, Shape.Anchor.MIDDLE, Role.NOT_MET);
       }
     }
+    List<Double> limits =
+        rows.stream().map(Row::criticalK).filter(Objects::nonNull).distinct().toList();
+    if (limits.size() == 1) {
+      double x = k.place(limits.get(0));
+      String says = Show.fixed(limits.get(0), 2);
+      sketch.text(x, HEAD - 12, says, Shape.Anchor.MIDDLE, Role.NOT_MET);
+    }
     for (int i = 0; i < rows.size(); i++) {
       Row row = rows.get(i);
       double y = HEAD + (i + 0.5) * ROW;
@@ -108,11 +116,22 @@ public record HkPlot(List<Row> rows, @Nullable Double criticalH) implements Draw
     Shape.Anchor anchor = value < 0 ? Shape.Anchor.END : Shape.Anchor.START;
     String says = Show.fixed(value, 2);
     double at = x + (value < 0 ? -8 : 8);
+    if (critical != null && !odd) {
+      at = clear(at, TextWidth.of(says, Sketch.LABEL), axis, value < 0 ? -critical : critical);
+    }
     if (odd) {
       sketch.bold(at, y - 4, says, anchor, role);
     } else {
       sketch.text(at, y + 4.5, says, anchor, Role.SOFT);
     }
+  }
+
+  /** A number that would lie on the broken line stands behind it. */
+  private static double clear(double at, double wide, Axis axis, double critical) {
+    double line = axis.place(critical);
+    double end = critical < 0 ? at - wide : at + wide;
+    boolean crosses = Math.min(at, end) < line + 2 && line - 2 < Math.max(at, end);
+    return crosses ? line + (critical < 0 ? -5 : 5) : at;
   }
 
   private static double most(

@@ -139,9 +139,20 @@ final class FairDrawn {
     return panels.size() < 2 ? null : new SmallMultiples(panels);
   }
 
-  /** Every two factors against each other. */
-  List<HeatTable> grids(FactorTables tables, Outcome outcome) {
-    return tables.pairs().stream().map(grid -> grid(grid, outcome)).toList();
+  /** Every two factors against each other; null with fewer than two. */
+  @Nullable SmallMultiples grids(FactorTables tables, Outcome outcome) {
+    List<SmallMultiples.Panel> panels =
+        tables.pairs().stream()
+            .map(
+                grid ->
+                    new SmallMultiples.Panel(
+                        words.say(
+                            "desk.class.grid.title",
+                            settings.factor(grid.row()),
+                            settings.factor(grid.column())),
+                        grid(grid, outcome)))
+            .toList();
+    return panels.isEmpty() ? null : new SmallMultiples(panels);
   }
 
   private HeatTable grid(FactorTables.Grid grid, Outcome outcome) {
@@ -159,14 +170,8 @@ final class FairDrawn {
       }
       cells.add(line);
     }
-    String title =
-        words.say(
-            "desk.class.grid.title",
-            settings.factor(grid.row()),
-            settings.factor(grid.column()),
-            axis(outcome));
     return new HeatTable(
-        title,
+        axis(outcome),
         grid.rows().stream().map(row).toList(),
         grid.columns().stream().map(column).toList(),
         cells);

@@ -10,7 +10,6 @@ import walebook.compare.FairPair;
 import walebook.compare.FairRow;
 import walebook.drawing.DotPlot;
 import walebook.drawing.Drawing;
-import walebook.drawing.HeatTable;
 import walebook.drawing.ScatterBand;
 import walebook.drawing.SmallMultiples;
 
@@ -24,7 +23,7 @@ import walebook.drawing.SmallMultiples;
  * @param plot null when no piece has a value
  * @param single each factor by itself; null when there are not two of them
  * @param against the outcome against each factor that is a number
- * @param grids every two factors against each other
+ * @param grids every two factors against each other; null when there are not two of them
  * @param photos thumbnails of the best and worst pieces, by piece
  * @param pValues whether the tutor asked for them
  */
@@ -37,7 +36,7 @@ record FairFound(
     @Nullable DotPlot plot,
     @Nullable SmallMultiples single,
     List<Against> against,
-    List<HeatTable> grids,
+    @Nullable SmallMultiples grids,
     List<Standout> best,
     List<Standout> worst,
     Map<UUID, byte[]> photos,

@@ -187,6 +187,18 @@ final class FairTables {
     return lines;
   }
 
+  /** The numbers of all heat tables, one under the other with their titles. */
+  static List<List<String>> grids(SmallMultiples all) {
+    List<List<String>> lines = new ArrayList<>();
+    for (SmallMultiples.Panel panel : all.panels()) {
+      if (panel.drawing() instanceof HeatTable grid) {
+        lines.add(List.of(panel.title()));
+        lines.addAll(grid(grid));
+      }
+    }
+    return lines;
+  }
+
   /** Dots' middles and intervals of every small plot. */
   static List<List<String>> panels(Words words, SmallMultiples all) {
     List<List<String>> lines = new ArrayList<>();

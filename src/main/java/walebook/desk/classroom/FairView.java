@@ -21,7 +21,6 @@ import walebook.desk.common.Notice;
 import walebook.desk.common.PicturePane;
 import walebook.desk.common.Texts;
 import walebook.drawing.DotPlot;
-import walebook.drawing.HeatTable;
 import walebook.drawing.SmallMultiples;
 import walebook.words.Words;
 
@@ -146,13 +145,14 @@ final class FairView extends VBox implements PartView {
           FairTables.points(each));
       getChildren().add(card);
     }
-    for (HeatTable grid : found.grids()) {
+    SmallMultiples grids = found.grids();
+    if (grids != null) {
       PlotCard card = new PlotCard(model.filters().session(), told);
       card.show(
           words.say("desk.class.grid"),
           words.say("desk.class.grid.note"),
-          grid,
-          FairTables.grid(grid));
+          grids,
+          FairTables.grids(grids));
       getChildren().add(card);
     }
   }

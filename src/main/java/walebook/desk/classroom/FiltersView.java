@@ -44,7 +44,7 @@ final class FiltersView extends VBox {
                 model.lessons(),
                 model.lessonProperty(),
                 Choice::name),
-            22));
+            19));
     fields.put(
         Ask.CLOTH,
         wide(
@@ -54,7 +54,7 @@ final class FiltersView extends VBox {
                 model.cloths(),
                 model.clothProperty(),
                 Choice::name),
-            15));
+            13));
     fields.put(
         Ask.OUTCOME,
         wide(
@@ -64,7 +64,7 @@ final class FiltersView extends VBox {
                 FXCollections.observableArrayList(Outcome.values()),
                 model.outcomeProperty(),
                 each -> words.say("compare.outcome." + each.key())),
-            23));
+            20));
     fields.put(
         Ask.MATTERS,
         wide(

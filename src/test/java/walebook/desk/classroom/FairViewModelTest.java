@@ -78,9 +78,9 @@ class FairViewModelTest {
       FairViewModel model = new FairViewModel(filters);
       model.asking().shown(true);
       assertThat(requireNonNull(found(model).single()).panels()).hasSize(2);
-      var grid = found(model).grids().get(0);
-      assertThat(FairTables.grid(grid))
+      assertThat(FairTables.grids(requireNonNull(found(model).grids())))
           .containsExactly(
+              List.of("width by student"),
               List.of("", "Ada Pier", "n", "Bo Quay", "n"),
               // First: 30 and 32 %, second: 31 and 33 %; then 30 points more.
               List.of("width 1.5", "31.0", "2", "32.0", "2"),
