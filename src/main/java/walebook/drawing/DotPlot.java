@@ -98,12 +98,19 @@ public record DotPlot(String axisName, List<DotRow> rows, @Nullable Double wante
     return sketch.picture(wide, bottom + 44, says());
   }
 
-  private static void scale(
-      Sketch sketch, Axis axis, double top, double bottom, boolean numbersAbove) {
+  private void scale(Sketch sketch, Axis axis, double top, double bottom, boolean numbersAbove) {
+    // Counts and grades have nothing between.
+    boolean whole =
+        rows.stream()
+            .flatMap(row -> row.dots().stream())
+            .allMatch(dot -> dot.value() == Math.rint(dot.value()));
     if (axis.from() < 0 && axis.to() > 0) {
       sketch.line(axis.place(0), top, axis.place(0), bottom, Pen.solid(Role.SOFT, 1.6));
     }
     for (double tick : axis.ticks(tickCount(axis))) {
+      if (whole && tick != Math.rint(tick)) {
+        continue;
+      }
       double x = axis.place(tick);
       sketch.line(x, top, x, bottom, Pen.solid(Role.LINE, 0.8));
       sketch.text(x, bottom + 17, Show.upTo(tick, 2), Shape.Anchor.MIDDLE, Role.SOFT);

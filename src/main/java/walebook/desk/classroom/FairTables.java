@@ -100,7 +100,7 @@ final class FairTables {
         10,
         pair -> orNaN(pair.found().low()),
         FairFound.Pair::limits);
-    table.words(words.say("desk.class.col.can-say"), 17, FairFound.Pair::says);
+    table.words(words.say("desk.class.col.can-say"), 15.5, FairFound.Pair::says);
     if (found.pValues()) {
       table.figures(
           words.say("desk.class.col.p"),

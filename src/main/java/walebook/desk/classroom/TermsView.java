@@ -7,11 +7,13 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
 import javafx.beans.Observable;
+import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
+import walebook.desk.common.ChoiceField;
 import walebook.desk.common.ColumnTable;
 import walebook.desk.common.Notice;
 import walebook.desk.common.PicturePane;
@@ -40,7 +42,19 @@ final class TermsView extends VBox implements PartView {
     also.setOnAction(pressed -> model.alsoAsk());
     model.others().addListener((Observable change) -> books(also));
     books(also);
-    getChildren().setAll(books, known);
+    ChoiceField<String> stitch =
+        new ChoiceField<>(
+            words,
+            words.say("desk.class.terms.stitch"),
+            model.stitches(),
+            model.stitchProperty(),
+            each ->
+                TermsViewModel.ANY.equals(each) ? words.say("desk.class.terms.any-stitch") : each);
+    stitch.setStyle("-fx-pref-width: 19em;");
+    FlowPane row = new FlowPane(stitch, books);
+    row.getStyleClass().add("field-row");
+    row.setRowValignment(VPos.BOTTOM);
+    getChildren().setAll(row, known);
   }
 
   @Override

@@ -5,7 +5,9 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.jspecify.annotations.Nullable;
@@ -24,18 +26,35 @@ import walebook.words.Words;
 
 /** The same question over all classes and terms of the book. */
 public final class TermsViewModel {
+  /** Every stitch. */
+  static final String ANY = "";
+
   private final FiltersViewModel filters;
   private final Asking<Known> known;
   private final ObservableList<Path> others = FXCollections.observableArrayList();
+  private final ObservableList<String> stitches = FXCollections.observableArrayList(ANY);
+  private final ObjectProperty<String> stitch = new SimpleObjectProperty<>(this, "stitch", ANY);
+  private boolean filling;
 
   /**
    * What is known so far.
    *
+   * @param stitches that were sewn, to choose from
    * @param troubles why other books could not be read
    * @param plot all classes together, by setting; null when no piece has a value
    */
   record Known(
-      List<String> troubles, List<String> says, List<Line> lines, @Nullable DotPlot plot) {}
+      List<String> stitches,
+      List<String> troubles,
+      List<String> says,
+      List<Line> lines,
+      @Nullable DotPlot plot) {}
+
+  private record Asked(
+      FairQuestion question,
+      @Nullable UUID clothId,
+      @Nullable String stitch,
+      boolean namesHidden) {}
 
   /** One class of the table. */
   record Line(
@@ -65,18 +84,48 @@ public final class TermsViewModel {
             (in, hidden) -> {
               UUID clothId = filters.which(in.id(), hidden).clothId();
               FairQuestion question = filters.question();
+              String named = stitch.get();
+              String one = named == null || named.equals(ANY) ? null : named;
               List<Path> also = List.copyOf(others);
               return () -> {
                 try (OtherBooks open = OtherBooks.open(files, also, clock)) {
-                  return known(book, open, question, clothId, hidden, words);
+                  return known(book, open, new Asked(question, clothId, one, hidden), words);
                 }
               };
             });
+    known.foundProperty().addListener((from, old, now) -> fill(now));
+    stitch.addListener(
+        (from, old, now) -> {
+          if (!filling) {
+            known.again();
+          }
+        });
   }
 
   /** Books that are asked too, besides the one in hand. */
   ObservableList<Path> others() {
     return others;
+  }
+
+  /** Stitches to choose from, {@link #ANY} first. */
+  ObservableList<String> stitches() {
+    return stitches;
+  }
+
+  ObjectProperty<String> stitchProperty() {
+    return stitch;
+  }
+
+  private void fill(@Nullable Known now) {
+    filling = true;
+    String was = stitch.get();
+    List<String> all = new ArrayList<>(List.of(ANY));
+    all.addAll(now == null ? List.of() : now.stitches());
+    if (!stitches.equals(all)) {
+      stitches.setAll(all);
+    }
+    stitch.set(all.contains(was) ? was : ANY);
+    filling = false;
   }
 
   /** Asks for a book's file and asks that book too. */
@@ -107,18 +156,13 @@ public final class TermsViewModel {
     return known.foundProperty();
   }
 
-  private static Known known(
-      Book book,
-      OtherBooks open,
-      FairQuestion question,
-      @Nullable UUID clothId,
-      boolean hidden,
-      Words words) {
-    Cloth cloth = clothId == null ? null : book.cloths().find(clothId);
+  private static Known known(Book book, OtherBooks open, Asked asked, Words words) {
+    Cloth cloth = asked.clothId() == null ? null : book.cloths().find(asked.clothId());
+    String clothName = cloth == null ? null : cloth.name();
     List<Book> books = new ArrayList<>(List.of(book));
     books.addAll(open.books());
-    KnownSoFar found =
-        new AskKnown(books).ask(question, cloth == null ? null : cloth.name(), null, hidden);
+    AskKnown act = new AskKnown(books);
+    KnownSoFar found = act.ask(asked.question(), clothName, asked.stitch(), asked.namesHidden());
     FairComparison together = found.together();
     FairDrawn drawn = new FairDrawn(words);
     List<String> says =
@@ -130,6 +174,7 @@ public final class TermsViewModel {
             .map(words::say)
             .toList();
     return new Known(
+        act.stitches(clothName),
         open.troubles().stream().map(words::say).toList(),
         says,
         found.classes().stream().map(TermsViewModel::line).toList(),

@@ -119,4 +119,18 @@ class TermsViewModelTest {
       assertThat(known.lines()).hasSize(1);
     }
   }
+
+  @Test
+  void oneStitchIsAskedAboutByItself() {
+    try (Classroom room = Classroom.in(folder.resolve("d.walebook"))) {
+      piece(room, room.schoolClass.id(), 150);
+      TermsViewModel model =
+          new TermsViewModel(new FiltersViewModel(Sessions.of(room)), new SqliteFiles());
+      model.asking().shown(true);
+      assertThat(model.stitches()).containsExactly(TermsViewModel.ANY, "Zigzag");
+      model.stitchProperty().set("Zigzag");
+      assertThat(requireNonNull(model.foundProperty().get()).lines()).hasSize(1);
+      assertThat(model.stitchProperty().get()).isEqualTo("Zigzag");
+    }
+  }
 }
