@@ -37,7 +37,6 @@ class BundleTest {
           "common.choice.",
           "compare.outcome.",
           "compare.value.",
-          "desk.class.odd.field.",
           "problem.field.",
           "command.factor.",
           "command.field.",

@@ -5,14 +5,15 @@ import java.util.function.Function;
 import javafx.beans.property.ObjectProperty;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
 
 /**
  * A row of buttons of which one is down.
  *
  * @param <T> what they stand for
  */
-public final class Segments<T> extends HBox {
+public final class Segments<T> extends FlowPane {
+  private static final double ONE_LINE = 4000;
 
   /**
    * Buttons over a property.
@@ -21,10 +22,13 @@ public final class Segments<T> extends HBox {
    * @param name what stands on a button
    */
   public Segments(List<T> all, ObjectProperty<T> chosen, Function<T, String> name) {
+    // One line where there is room, more where letters are large.
+    setPrefWrapLength(ONE_LINE);
     getStyleClass().add("segments");
     ToggleGroup group = new ToggleGroup();
     for (T each : all) {
       ToggleButton button = new ToggleButton(name.apply(each));
+      button.setMinWidth(USE_PREF_SIZE);
       button.setToggleGroup(group);
       button.setSelected(each.equals(chosen.get()));
       button.setOnAction(
