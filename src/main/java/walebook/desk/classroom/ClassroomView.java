@@ -10,6 +10,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.VBox;
 import walebook.book.open.SqliteFiles;
 import walebook.desk.common.Board;
 import walebook.desk.common.Notice;
@@ -48,7 +49,7 @@ public final class ClassroomView extends BorderPane {
   private final ObjectProperty<Part> part;
   private final PlaceFrame frame;
   private final FiltersView filters;
-  private final Segments<Part> segments;
+  private final VBox below = new VBox();
   private final Map<Part, PartView> parts = new EnumMap<>(Part.class);
 
   /** A view over a session; the look dresses the board that is shown large. */
@@ -76,9 +77,11 @@ public final class ClassroomView extends BorderPane {
     Button large = new Button(words.say("desk.class.show-large"));
     large.setOnAction(pressed -> now().showLarge(content -> board(look, content)));
     frame.primary(large);
-    segments = new Segments<>(List.of(Part.values()), part, each -> words.say(each.title));
+    Segments<Part> segments =
+        new Segments<>(List.of(Part.values()), part, each -> words.say(each.title));
     part.addListener((from, old, next) -> arrange());
     arrange();
+    frame.work(segments, filters, below);
     setCenter(frame);
   }
 
@@ -109,11 +112,8 @@ public final class ClassroomView extends BorderPane {
         done -> {});
     parts.forEach((each, view) -> view.shown(each == next));
     filters.show(now().asks());
-    if (now().asks().isEmpty()) {
-      frame.work(segments, now().node());
-    } else {
-      frame.work(segments, filters, now().node());
-    }
+    // Only what is below the filters is another, so that the keyboard stays where it is.
+    below.getChildren().setAll(now().node());
   }
 
   private Part kept() {

@@ -223,7 +223,10 @@ public final class FairViewModel {
   }
 
   static String limits(@Nullable Double low, @Nullable Double high) {
-    return low == null && high == null ? "–" : number(low) + " … " + number(high);
+    if (low == null) {
+      return high == null ? "–" : "≤ " + number(high);
+    }
+    return high == null ? "≥ " + number(low) : number(low) + " … " + number(high);
   }
 
   private static String value(double value, Outcome outcome) {

@@ -97,6 +97,8 @@ final class FiltersView extends VBox {
 
   /** Shows these fields and no others. */
   void show(Set<Ask> asked) {
+    setVisible(!asked.isEmpty());
+    setManaged(!asked.isEmpty());
     fields.forEach(
         (ask, node) -> {
           node.setVisible(asked.contains(ask));

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
 import javafx.beans.Observable;
+import javafx.geometry.Pos;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -54,6 +55,7 @@ final class TermsView extends VBox implements PartView {
     FlowPane row = new FlowPane(stitch, books);
     row.getStyleClass().add("field-row");
     row.setRowValignment(VPos.BOTTOM);
+    books.setAlignment(Pos.BOTTOM_LEFT);
     getChildren().setAll(row, known);
   }
 

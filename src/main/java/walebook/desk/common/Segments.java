@@ -36,6 +36,15 @@ public final class Segments<T> extends FlowPane {
             chosen.set(each);
             button.setSelected(true);
           });
+      // Arrow keys move the choice without pressing.
+      button
+          .selectedProperty()
+          .addListener(
+              (from, old, down) -> {
+                if (down) {
+                  chosen.set(each);
+                }
+              });
       chosen.addListener((from, old, now) -> button.setSelected(each.equals(now)));
       getChildren().add(button);
     }

@@ -18,6 +18,7 @@ import walebook.act.book.MakeDemoBook;
 import walebook.book.Book;
 import walebook.book.Classroom;
 import walebook.book.open.SqliteFiles;
+import walebook.desk.RoomBook;
 import walebook.desk.Sessions;
 import walebook.desk.common.Session;
 import walebook.desk.look.Look;
@@ -29,8 +30,9 @@ import walebook.record.SchoolClass;
 import walebook.record.SeamEnd;
 
 /**
- * Writes PNG files of every part of the class's place, to be looked at: the demo class, an empty
- * book, one student with one piece; light, dark and in large letters. The argument is the folder.
+ * Writes PNG files of every part of the class's place, to be looked at: the demo class, long names,
+ * an empty book, one student with one piece; light, dark and in large letters. The argument is the
+ * folder.
  */
 public final class ClassroomTrial {
   private ClassroomTrial() {}
@@ -63,6 +65,9 @@ public final class ClassroomTrial {
               .make(books.resolve("empty.walebook"), "New", false, Unit.MM, Classroom.CLOCK)
               .value()) {
         walk(scene, Sessions.of(empty, none(), null), folder, "empty");
+      }
+      try (Classroom room = RoomBook.in(books.resolve("long.walebook"))) {
+        walk(scene, Sessions.of(room), folder, "long");
       }
       try (Classroom room = Classroom.in(books.resolve("one.walebook"))) {
         room.book

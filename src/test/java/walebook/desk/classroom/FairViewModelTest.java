@@ -156,4 +156,12 @@ class FairViewModelTest {
           .doesNotContain("Bo Quay");
     }
   }
+
+  @Test
+  void anIntervalOpenAtOneEndSaysWhichEndIsKnown() {
+    assertThat(FairViewModel.limits(1.0, 2.0)).isEqualTo("1.0 … 2.0");
+    assertThat(FairViewModel.limits(44.9, null)).isEqualTo("≥ 44.9");
+    assertThat(FairViewModel.limits(null, -36.4)).isEqualTo("≤ −36.4");
+    assertThat(FairViewModel.limits(null, null)).isEqualTo("–");
+  }
 }
