@@ -66,7 +66,7 @@ final class KitJobs {
       try (Book book =
           Refused.unless(
               new SqliteFiles().open(AtBook.path("book", file), terminal.clock()), Exit.NO_BOOK)) {
-        known.putAll(KitCloth.in(book, LessonJobs.cloths(typed, book)));
+        known.putAll(KitCloth.in(book, LessonJobs.cloths(typed, book, pack)));
         if (students.isEmpty()) {
           int there = book.enrolments().studentsOf(Pick.schoolClass(typed, book).id()).size();
           students = String.valueOf(there);

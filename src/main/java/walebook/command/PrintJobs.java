@@ -41,6 +41,7 @@ final class PrintJobs {
   private static final Option NAMES = Option.of("names", "HOW", "command.option.names");
   private static final Option OUT = Option.needed("out", "FILE", "command.option.out");
   private static final Option REPLACE = Option.flag("replace", "command.option.replace");
+  private static final Option LOGGED = Option.flag("logged", "command.option.logged");
   private static final List<Option> GRID =
       List.of(
           Option.of("grid", "GRID", "command.option.grid"),
@@ -94,6 +95,7 @@ final class PrintJobs {
   private static List<Option> labelOptions() {
     List<Option> options = new ArrayList<>(GRID);
     options.add(Option.of("start", "NUMBER", "command.option.start"));
+    options.add(LOGGED);
     return options;
   }
 
@@ -101,7 +103,9 @@ final class PrintJobs {
     LabelGrid grid = Refused.unless(ChooseGrid.of(typed.given(GRID), paper(typed)));
     int start = Refused.unless(ReadNumber.whole(typed.text("start", "1"), Place.field("start")));
     PrintLabels print = new PrintLabels(book, terminal.words(), SharedTables.read());
-    return say(typed, terminal, print.print(scope(typed, book, true), grid, start, file(typed)));
+    PrintScope scope = scope(typed, book, true);
+    boolean logged = typed.has("logged");
+    return say(typed, terminal, print.print(scope, grid, start, logged, file(typed)));
   }
 
   private static Exit cards(Typed typed, Terminal terminal, Book book) {

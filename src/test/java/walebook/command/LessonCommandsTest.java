@@ -110,7 +110,19 @@ class LessonCommandsTest {
 
   @Test
   void mistakesAreNamed() {
-    assertThat(takeUp("--share", "13").err()).contains("13 combinations");
+    assertThat(takeUp("--share", "9999").err().lines())
+        .singleElement()
+        .asString()
+        .contains("share: 9999 is more than there is to sew", "12");
+    assertThat(takeUp("--share", "S02=9999").err().lines())
+        .singleElement()
+        .asString()
+        .contains("S02=9999");
+    assertThat(takeUp("--without", "sewing").err().lines())
+        .singleElement()
+        .asString()
+        .contains("without: nobody has anything left to sew");
+    assertThat(takeUp("--cloth", "q=Grey").err()).contains("cloth: q", "a, b");
     assertThat(takeUp("--leave-out", "depth=3").err()).contains("depth=3", "width=1");
     assertThat(takeUp("--seed", "x").exit()).isEqualTo(1);
     assertThat(takeUp("--cloth", "grey").err()).contains("grey");

@@ -48,9 +48,15 @@ public final class PrintPaper {
    * @param paper key of the paper's size
    * @param labels the sheet of labels as {@link ChooseGrid} reads it
    * @param start the first label to print on, from 1
+   * @param logged whether pieces that are logged already get a label too
    */
   public record Wanted(
-      Kind kind, PrintScope scope, String paper, Map<String, String> labels, int start) {
+      Kind kind,
+      PrintScope scope,
+      String paper,
+      Map<String, String> labels,
+      int start,
+      boolean logged) {
     public Wanted {
       labels = Map.copyOf(labels);
     }
@@ -75,7 +81,8 @@ public final class PrintPaper {
       case LABELS -> {
         Answer<LabelGrid> grid = ChooseGrid.of(wanted.labels(), size);
         PrintLabels labels = new PrintLabels(book, words, tables);
-        yield grid.flatMap(found -> labels.print(scope, found, wanted.start(), file));
+        yield grid.flatMap(
+            found -> labels.print(scope, found, wanted.start(), wanted.logged(), file));
       }
       case CARDS -> new PrintCards(book, words, tables).print(scope, size, file);
       case GRID -> new PrintWallGrid(book, words, tables).print(scope, size, file);

@@ -3,6 +3,7 @@ package walebook.desk.common;
 import javafx.collections.FXCollections;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import walebook.act.print.Naming;
@@ -61,6 +62,9 @@ public final class PrintPane extends VBox {
   }
 
   private Node labels(PrintViewModel model) {
+    CheckBox logged = new CheckBox(words.say("desk.common.print.logged"));
+    logged.setWrapText(true);
+    logged.selectedProperty().bindBidirectional(model.loggedProperty());
     return new VBox(
         12,
         new ChoiceField<>(
@@ -71,6 +75,7 @@ public final class PrintPane extends VBox {
             key -> key.replace("x", " × ")),
         new TypedField(
             words, words.say("desk.common.print.start"), "1", model.fields().field("start")),
+        logged,
         Texts.caption(words.say("desk.common.print.arrow")));
   }
 

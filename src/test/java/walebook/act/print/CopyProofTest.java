@@ -57,7 +57,7 @@ class CopyProofTest {
       var tables = PaperClass.TABLES;
       files.add(file("labels"));
       new PrintLabels(book, words, tables)
-          .print(last, LabelGrid.COMMON.get(2), 1, PaperClass.file(file("labels")))
+          .print(last, LabelGrid.COMMON.get(2), 1, true, PaperClass.file(file("labels")))
           .value();
       files.add(file("cards"));
       new PrintCards(book, words, tables)
