@@ -121,6 +121,11 @@ public record PiecesPlan(
     return Objects.requireNonNull(cell.settings().get(SettingKey.CLOTH), "cloth");
   }
 
+  /** The slot of the plan's cloth that the control piece is sewn on. */
+  public String controlSlot() {
+    return slotOf(controlCell());
+  }
+
   /** The control piece as a combination of its own, called {@link PlanPieces#CONTROL}. */
   Cell controlCell() {
     return new Cell(PlanPieces.CONTROL, List.of(), controlSettings());

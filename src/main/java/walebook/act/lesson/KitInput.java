@@ -63,6 +63,10 @@ final class KitInput {
     return 1 + spare / 100;
   }
 
+  double sparePercent() {
+    return spare;
+  }
+
   double marginMm() {
     return margin;
   }

@@ -35,6 +35,7 @@ public final class WorkOutKit {
   private final long seed;
   private final List<KitLine> lines = new ArrayList<>();
   private final List<ClothToBuy> cloths = new ArrayList<>();
+  private final List<Kit.Cut> cuts = new ArrayList<>();
   private final List<Message> remarks = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
 
@@ -70,6 +71,7 @@ public final class WorkOutKit {
 
   private Answer<Kit> work(SharedTables tables) {
     Map<String, List<CutPiece>> cut = new LinkedHashMap<>();
+    List<Material> threads = new ArrayList<>();
     List<Material> others = new ArrayList<>();
     for (Material each : pack.needs().perStudent()) {
       Double along = each.alongMm();
@@ -78,16 +80,27 @@ public final class WorkOutKit {
         String cloth = each.cloth();
         cut.computeIfAbsent(cloth == null ? each.what() : cloth, key -> new ArrayList<>())
             .add(piece(each, along, across));
+      } else if (each.threadM() != null) {
+        threads.add(each);
       } else {
         others.add(each);
       }
     }
     cut.forEach(this::cloth);
-    Working thread = thread(tables);
+    Working thread = seams(tables);
+    thread(thread == null ? 0 : thread.value(), threads);
     others.forEach(this::other);
     return problems.isEmpty()
         ? Answer.good(
-            new Kit(pack.about().title(), input.students(), lines, cloths, thread, remarks))
+            new Kit(
+                pack.about().title(),
+                input.students(),
+                input.sparePercent(),
+                lines,
+                cloths,
+                cuts,
+                thread,
+                remarks))
         : Answer.bad(problems);
   }
 
@@ -120,6 +133,7 @@ public final class WorkOutKit {
   private void cloth(String key, List<CutPiece> pieces) {
     KitCloth cloth = known.getOrDefault(key, KitCloth.UNKNOWN);
     String name = cloth.name().isEmpty() ? named(key) : cloth.name();
+    cuts.add(new Kit.Cut(name, pieces));
     Double typed = input.width(key);
     Double width = typed == null ? cloth.widthMm() : typed;
     if (width == null) {
@@ -175,7 +189,8 @@ public final class WorkOutKit {
             price));
   }
 
-  private @Nullable Working thread(SharedTables tables) {
+  /** What the plan's seams take, for one student; null when it can't be told. */
+  private @Nullable Working seams(SharedTables tables) {
     if (!(pack.plan() instanceof PiecesPlan plan)) {
       return null;
     }
@@ -189,16 +204,47 @@ public final class WorkOutKit {
           .forEach(each -> remarks.add(Message.of("kit.remark.thread-unknown", each.found())));
       return null;
     }
-    double metres = worked.value().value();
+    return worked.value();
+  }
+
+  /**
+   * Thread stands on the list once: as the pack names it, with what the pack allows for trials, and
+   * by its seams alone where the pack names none.
+   *
+   * @param seamsM what the plan's seams take, m for one student
+   */
+  private void thread(double seamsM, List<Material> threads) {
+    if (threads.isEmpty() && seamsM > 0) {
+      thread(Message.of("kit.line.thread"), seamsM, null);
+    }
+    double all = threads.stream().mapToDouble(WorkOutKit::threadM).sum();
+    double more = Math.max(0, seamsM - all);
+    for (Material each : threads) {
+      double metres = threadM(each) + more;
+      if (more > 0) {
+        String need = Show.upTo(metres, 1);
+        remarks.add(
+            Message.of("kit.remark.more-thread", each.what(), Show.upTo(threadM(each), 1), need));
+      }
+      thread(Message.of("kit.line.named", each.what()), metres, input.price(each.what()));
+      more = 0;
+    }
+  }
+
+  private static double threadM(Material material) {
+    Double metres = material.threadM();
+    return metres == null ? 0 : metres;
+  }
+
+  private void thread(Message what, double metres, @Nullable Double price) {
     lines.add(
         new KitLine(
             KitLine.Kind.THREAD,
-            Message.of("kit.line.thread"),
+            what,
             metres,
             metres * input.students() * input.more(),
             Unit.METRE,
-            input.price(KitInput.THREAD)));
-    return worked.value();
+            price == null ? input.price(KitInput.THREAD) : price));
   }
 
   private void other(Material material) {
