@@ -21,8 +21,7 @@ import walebook.working.Working;
  * @param plan on the washed cloth
  * @param buyMm to buy, before washing, rounded up to what is sold
  */
-public record ClothToBuy(
-    String name, Roll roll, CuttingPlan plan, double buyMm, Working working) {
+public record ClothToBuy(String name, Roll roll, CuttingPlan plan, double buyMm, Working working) {
   /** More pieces than this are no class's kit. */
   public static final int MOST_PIECES = 2000;
 
@@ -98,7 +97,10 @@ public record ClothToBuy(
                     Show.upTo(roll.alongChangePercent(), 2),
                     mm(unwashed)))
         .result(Measured.of(buy / Unit.METRE.inBase(), Unit.METRE))
-        .assume(Message.of(roll.changes() ? "kit.assume.washed-first" : "kit.assume.no-change"))
+        .assume(
+            roll.changes()
+                ? Message.of("kit.assume.washed-first")
+                : Message.of("kit.assume.no-change", name))
         .assume(Message.of("kit.assume.edges"))
         .source(Source.Kind.ESTIMATE, "best fit on a skyline, improved by exchanges")
         .source(Source.Kind.STANDARD, "ISO 5077, its formula turned round")

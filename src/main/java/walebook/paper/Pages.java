@@ -61,6 +61,13 @@ public final class Pages {
     }
   }
 
+  public Made kit(PaperSize size, KitPaper kit) throws IOException {
+    try (Sheets sheets = Sheets.upright(size)) {
+      KitPages.draw(sheets, kit, words);
+      return write(sheets, kit.kit().title());
+    }
+  }
+
   public Made handOut(PaperSize size, LessonPack pack) throws IOException {
     try (Sheets sheets = HandOutPage.fitting(size, pack, words)) {
       return write(sheets, pack.about().title());

@@ -160,7 +160,7 @@ class LessonCommandsTest {
     assertThat(kit.json().get("cloths").get(0).get("plan").get("placed")).hasSize(106);
     assertThat(Files.readString(folder.resolve("cutting-plan-1.svg"))).contains("<svg");
     Ran ofBook = run("kit", "list", "seam-that-stretches", "--book", book, "--cloth", "a=Grey");
-    assertThat(ofBook.out()).contains("kit for 2 students", "Grey jersey, 1500 mm wide");
+    assertThat(ofBook.out()).contains("kit for 2 students", "Grey jersey, 150 cm wide");
     assertThat(run("kit", "list", "seam-that-stretches", "--students", "0").err())
         .contains("at least one");
     assertThat(run("kit", "list", "seam-that-stretches", "--cloth", "a=Grey").exit()).isEqualTo(1);

@@ -15,6 +15,7 @@ import walebook.lesson.LessonPack;
 import walebook.lesson.Material;
 import walebook.lesson.PiecesPlan;
 import walebook.problem.Answer;
+import walebook.problem.Place;
 import walebook.problem.Problem;
 import walebook.quantity.Show;
 import walebook.quantity.Unit;
@@ -31,7 +32,7 @@ public final class WorkOutKit {
   private final LessonPack pack;
   private final Map<String, KitCloth> known;
   private final KitInput input;
-  private final Unit usual;
+  private final Unit shown;
   private final long seed;
   private final List<KitLine> lines = new ArrayList<>();
   private final List<ClothToBuy> cloths = new ArrayList<>();
@@ -44,7 +45,8 @@ public final class WorkOutKit {
     this.pack = pack;
     this.known = known;
     this.input = input;
-    this.usual = usual;
+    // Nobody asks in a shop for so many millimetres of cloth.
+    this.shown = usual == Unit.MM ? Unit.CM : usual;
     this.seed = seed;
   }
 
@@ -70,7 +72,7 @@ public final class WorkOutKit {
   }
 
   private Answer<Kit> work(SharedTables tables) {
-    Map<String, List<CutPiece>> cut = new LinkedHashMap<>();
+    Map<String, List<Part>> cut = new LinkedHashMap<>();
     List<Material> threads = new ArrayList<>();
     List<Material> others = new ArrayList<>();
     for (Material each : pack.needs().perStudent()) {
@@ -79,7 +81,7 @@ public final class WorkOutKit {
       if (along != null && across != null) {
         String cloth = each.cloth();
         cut.computeIfAbsent(cloth == null ? each.what() : cloth, key -> new ArrayList<>())
-            .add(piece(each, along, across));
+            .add(new Part(piece(each, along, across), count(each)));
       } else if (each.threadM() != null) {
         threads.add(each);
       } else {
@@ -124,13 +126,20 @@ public final class WorkOutKit {
     };
   }
 
-  private int forClass(Material material) {
+  /** Pieces to cut and how many of them one student gets. */
+  private record Part(CutPiece piece, double each) {}
+
+  private static double count(Material material) {
     Double count = material.count();
-    double each = count == null ? 1 : count;
-    return (int) Math.ceil(each * input.students() * input.more() - 1e-9);
+    return count == null ? 1 : count;
   }
 
-  private void cloth(String key, List<CutPiece> pieces) {
+  private int forClass(Material material) {
+    return (int) Math.ceil(count(material) * input.students() * input.more() - 1e-9);
+  }
+
+  private void cloth(String key, List<Part> parts) {
+    List<CutPiece> pieces = parts.stream().map(Part::piece).toList();
     KitCloth cloth = known.getOrDefault(key, KitCloth.UNKNOWN);
     String name = cloth.name().isEmpty() ? named(key) : cloth.name();
     cuts.add(new Kit.Cut(name, pieces));
@@ -138,7 +147,7 @@ public final class WorkOutKit {
     Double width = typed == null ? cloth.widthMm() : typed;
     if (width == null) {
       remarks.add(Message.of("kit.remark.width-unknown", name));
-      pieces.forEach(each -> pieces(each, input.price(key)));
+      parts.forEach(each -> pieces(each, input.price(key)));
       return;
     }
     double[] wash = input.wash(key);
@@ -146,7 +155,7 @@ public final class WorkOutKit {
     double across = wash == null ? orNought(cloth.acrossPercent()) : wash[1];
     Roll roll = new Roll(width, input.marginMm(), along, across, STEP_MM);
     Answer<ClothToBuy> found = ClothToBuy.of(name, pieces, roll, seed);
-    problems.addAll(found.problems());
+    found.problems().forEach(each -> problems.add(atCloth(each, key)));
     if (found.isGood()) {
       ClothToBuy buy = found.value();
       cloths.add(buy);
@@ -154,12 +163,25 @@ public final class WorkOutKit {
       lines.add(
           new KitLine(
               KitLine.Kind.CLOTH,
-              Message.of("kit.line.cloth", name, Show.length(width, usual)),
+              Message.of("kit.line.cloth", name, Show.length(width, shown)),
               metres / input.students(),
               metres,
               Unit.METRE,
               input.price(key)));
     }
+  }
+
+  /** What is wrong with one of the plan's cloths is said of that cloth. */
+  private Problem atCloth(Problem problem, String key) {
+    boolean isSlot = pack.plan().cloths().stream().anyMatch(each -> each.slot().equals(key));
+    return isSlot && problem.place().equals(Place.field("cloth-width"))
+        ? new Problem(
+            problem.code(),
+            Place.field("width-" + key),
+            problem.found(),
+            problem.wanted(),
+            problem.weight())
+        : problem;
   }
 
   private static double orNought(@Nullable Double value) {
@@ -174,16 +196,17 @@ public final class WorkOutKit {
         .orElse(key);
   }
 
-  private void pieces(CutPiece piece, @Nullable Double price) {
+  private void pieces(Part part, @Nullable Double price) {
+    CutPiece piece = part.piece();
     lines.add(
         new KitLine(
             KitLine.Kind.PIECES,
             Message.of(
                 "kit.line.pieces",
                 piece.name(),
-                Show.length(piece.acrossMm(), usual),
-                Show.length(piece.alongMm(), usual)),
-            (double) piece.count() / input.students(),
+                Show.length(piece.acrossMm(), shown),
+                Show.length(piece.alongMm(), shown)),
+            part.each(),
             (double) piece.count(),
             Unit.COUNT,
             price));

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleConsumer;
+import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
 import walebook.paper.LabelGrid;
 import walebook.paper.PaperSize;
@@ -28,6 +29,7 @@ public final class PrintPaper {
     GRID("grid"),
     PLAN("plan"),
     HAND_OUT("hand-out"),
+    KIT("kit"),
     RECORD("record");
 
     private final String key;
@@ -88,15 +90,31 @@ public final class PrintPaper {
       case GRID -> new PrintWallGrid(book, words, tables).print(scope, size, file);
       case PLAN -> new PrintPlan(book, words, tables).print(scope, size, file);
       case HAND_OUT -> handOut(scope, size, file);
+      case KIT -> kit(scope, size, file);
       case RECORD -> new PrintTermRecord(book, words, tables).print(scope, size, file);
     };
   }
 
   private Answer<Printed> handOut(PrintScope scope, PaperSize size, PrintFile file) {
-    Lesson lesson = scope.lessonId() == null ? null : book.lessons().find(scope.lessonId());
+    Lesson lesson = lesson(scope);
     return lesson == null
-        ? Answer.bad(Problem.refuse("print.no-lesson", Place.field("lesson"), "", ""))
+        ? noLesson()
         : new PrintHandOut(words).print(book, lesson.packId(), size, file);
+  }
+
+  private Answer<Printed> kit(PrintScope scope, PaperSize size, PrintFile file) {
+    Lesson lesson = lesson(scope);
+    return lesson == null
+        ? noLesson()
+        : new PrintKit(words).ofLesson(book, lesson, tables, size, file);
+  }
+
+  private @Nullable Lesson lesson(PrintScope scope) {
+    return scope.lessonId() == null ? null : book.lessons().find(scope.lessonId());
+  }
+
+  private static Answer<Printed> noLesson() {
+    return Answer.bad(Problem.refuse("print.no-lesson", Place.field("lesson"), "", ""));
   }
 
   /** The common sheets of labels of a size of paper, by key. */

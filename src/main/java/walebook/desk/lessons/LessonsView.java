@@ -210,7 +210,8 @@ public final class LessonsView extends BorderPane {
                 PrintPaper.Kind.CARDS,
                 PrintPaper.Kind.GRID,
                 PrintPaper.Kind.PLAN,
-                PrintPaper.Kind.HAND_OUT));
+                PrintPaper.Kind.HAND_OUT,
+                PrintPaper.Kind.KIT));
     return new PrintPane(words, print, session.namesHiddenProperty().get());
   }
 

@@ -19,6 +19,7 @@ import walebook.lesson.LessonPack;
 import walebook.lesson.Material;
 import walebook.lesson.Packs;
 import walebook.problem.Answer;
+import walebook.problem.Place;
 import walebook.problem.Problem;
 import walebook.quantity.Unit;
 import walebook.record.ClothWash;
@@ -61,7 +62,8 @@ class WorkOutKitTest {
     assertThat(needle.forClass()).isEqualTo(12);
     assertThat(needle.cost()).isNull();
     KitLine thread = thread(kit);
-    assertThat(thread.what().args()).contains("Polyester all-purpose thread in a colour that shows");
+    assertThat(thread.what().args())
+        .contains("Polyester all-purpose thread in a colour that shows");
     assertThat(thread.perStudent()).isEqualTo(20);
     assertThat(thread.forClass()).isCloseTo(20 * 12 * 1.1, within(1e-9));
     assertThat(Objects.requireNonNull(kit.thread()).value()).isBetween(3.0, 6.0);
@@ -87,8 +89,7 @@ class WorkOutKitTest {
       Kit kit =
           WorkOutKit.of(pack, Map.of(), typed("12", List.of(), List.of()), TABLES, Unit.MM, 1)
               .value();
-      boolean isNamed =
-          pack.needs().perStudent().stream().anyMatch(each -> each.threadM() != null);
+      boolean isNamed = pack.needs().perStudent().stream().anyMatch(each -> each.threadM() != null);
       if (isNamed || kit.thread() != null) {
         assertThat(thread(kit).unit()).isEqualTo(Unit.METRE);
       }
@@ -140,6 +141,7 @@ class WorkOutKitTest {
     assertThat(kit.cloths()).isEmpty();
     assertThat(kit.lines().get(0).kind()).isEqualTo(KitLine.Kind.PIECES);
     assertThat(kit.lines().get(0).forClass()).isEqualTo(27); // 3 × 8 × 1.1, rounded up
+    assertThat(kit.lines().get(0).perStudent()).isEqualTo(8);
     assertThat(kit.remarks()).extracting(Message::key).contains("kit.remark.width-unknown");
   }
 
@@ -216,8 +218,9 @@ class WorkOutKitTest {
             "choice.unknown");
     assertThat(codes(kit(typed("0", List.of(), List.of())))).containsExactly("kit.empty-class");
     assertThat(codes(kit(typed("999", List.of(), List.of())))).containsExactly("number.outside");
-    assertThat(codes(kit(typed("12", List.of("a=15 cm"), List.of()))))
-        .containsExactly("kit.too-narrow");
+    Answer<Kit> narrow = kit(typed("12", List.of("a=15 cm"), List.of()));
+    assertThat(codes(narrow)).containsExactly("kit.too-narrow");
+    assertThat(narrow.problems().get(0).place()).isEqualTo(Place.field("width-a"));
   }
 
   private static List<String> codes(Answer<?> answer) {

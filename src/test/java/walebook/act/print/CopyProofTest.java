@@ -75,6 +75,15 @@ class CopyProofTest {
       new PrintHandOut(words)
           .print(book, lessons.get(0).packId(), PaperSize.A4, PaperClass.file(file("hand-out")))
           .value();
+      files.add(file("kit"));
+      new PrintKit(words)
+          .ofLesson(
+              book,
+              lessons.get(lessons.size() - 1),
+              tables,
+              PaperSize.A4,
+              PaperClass.file(file("kit")))
+          .value();
       files.add(file("record"));
       new PrintTermRecord(book, words, tables)
           .print(one, PaperSize.A4, PaperClass.file(file("record")))
