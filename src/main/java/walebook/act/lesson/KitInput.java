@@ -89,6 +89,10 @@ final class KitInput {
   }
 
   private void students(String typed) {
+    if (typed.isBlank()) {
+      refuse("kit.how-many", "students", "", "12");
+      return;
+    }
     Answer<Integer> read = ReadNumber.whole(typed, field("students"));
     problems.addAll(read.problems());
     students = read.isGood() ? read.value() : 0;

@@ -11,6 +11,7 @@ import walebook.desk.common.FieldGroup;
 import walebook.desk.common.LinesField;
 import walebook.desk.common.PickedField;
 import walebook.desk.common.PicturePane;
+import walebook.desk.common.Segments;
 import walebook.desk.common.Texts;
 import walebook.desk.common.TypedField;
 import walebook.desk.common.WorkingPane;
@@ -30,12 +31,14 @@ final class KitPane extends VBox {
 
   private final Words words;
   private final KitViewModel model;
+  private final ScrapsViewModel scraps;
   private final VBox result = new VBox(16);
 
-  KitPane(Words words, KitViewModel model, List<Cloth> cloths) {
+  KitPane(Words words, KitViewModel model, ScrapsViewModel scraps, List<Cloth> cloths) {
     super(16);
     this.words = words;
     this.model = model;
+    this.scraps = scraps;
     FieldGroup whom =
         new FieldGroup(words.say("desk.lessons.kit.whom"))
             .add(typed("desk.lessons.kit.students", "12", KitViewModel.STUDENTS), 9)
@@ -100,6 +103,7 @@ final class KitPane extends VBox {
     String cost = Show.fixed(kit.cost(), 2);
     result.getChildren().add(Texts.text(words.say("desk.lessons.kit.sum", cost, kit.unpriced())));
     kit.remarks().forEach(each -> result.getChildren().add(Texts.caption(words.say(each))));
+    result.getChildren().add(paper());
     kit.cloths().forEach(each -> result.getChildren().add(plan(each)));
     Working thread = kit.thread();
     if (thread != null) {
@@ -107,6 +111,23 @@ final class KitPane extends VBox {
       pane.show(thread);
       result.getChildren().add(pane);
     }
+    if (!kit.cuts().isEmpty()) {
+      result.getChildren().add(new ScrapsPane(words, scraps));
+    }
+  }
+
+  private FieldGroup paper() {
+    Button print = new Button(words.say("desk.lessons.kit.print"));
+    print.setOnAction(pressed -> model.print());
+    return new FieldGroup(words.say("desk.lessons.kit.on-paper"))
+        .below(
+            new Segments<>(
+                List.of("a4", "letter"),
+                model.paperProperty(),
+                key ->
+                    words.say(
+                        key.equals("a4") ? "desk.common.print.a4" : "desk.common.print.letter")))
+        .below(print);
   }
 
   private ColumnTable<KitLine> table(Kit kit) {
