@@ -148,7 +148,7 @@ final class PrintJobs {
   private static Exit kit(Typed typed, Terminal terminal) {
     String pack = typed.text("pack");
     if (pack != null) {
-      return kit(typed, terminal, AskKit.of(typed, terminal, Pick.pack(pack)), "");
+      return kit(typed, terminal, AskKit.of(typed, terminal, Pick.pack(pack)), null);
     }
     if (typed.text("book") == null) {
       throw Refused.field("book", "print.kit-of-what", "", "");
@@ -156,18 +156,19 @@ final class PrintJobs {
     return AtBook.open(
             (again, to, book) -> {
               Lesson lesson = neededLesson(again, book);
-              String when = new PrintKit(to.words()).when(book, lesson);
-              return kit(again, to, AskKit.of(again, book, lesson), when);
+              PrintKit.Head head = new PrintKit(to.words()).head(book, lesson);
+              return kit(again, to, AskKit.of(again, book, lesson), head);
             })
         .run(typed, terminal);
   }
 
-  private static Exit kit(Typed typed, Terminal terminal, AskKit.Worked worked, String when) {
+  private static Exit kit(
+      Typed typed, Terminal terminal, AskKit.Worked worked, PrintKit.@Nullable Head head) {
     PrintKit print = new PrintKit(terminal.words());
     return say(
         typed,
         terminal,
-        print.print(worked.kit(), worked.pack(), when, Unit.CM, paper(typed), file(typed)));
+        print.print(worked.kit(), worked.pack(), head, Unit.CM, paper(typed), file(typed)));
   }
 
   private static Exit garment(Typed typed, Terminal terminal, Book book) {

@@ -48,11 +48,11 @@ final class KitPages {
     for (int i = 0; i < cloths.size(); i++) {
       pages.cloth(cloths.get(i), i + 1 < cloths.size());
     }
-    Flow.feet(sheets, words.say("paper.kit.title", paper.kit().title()), words);
+    Flow.feet(sheets, words.say("paper.kit.title", paper.title()), words);
   }
 
   private void head() throws IOException {
-    flow.text(words.say("paper.kit.title", kit.title()), Type.TITLE);
+    flow.text(words.say("paper.kit.title", paper.title()), Type.TITLE);
     if (!paper.when().isEmpty()) {
       flow.text(paper.when(), Type.BODY);
     }

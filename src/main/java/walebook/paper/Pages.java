@@ -64,7 +64,7 @@ public final class Pages {
   public Made kit(PaperSize size, KitPaper kit) throws IOException {
     try (Sheets sheets = Sheets.upright(size)) {
       KitPages.draw(sheets, kit, words);
-      return write(sheets, kit.kit().title());
+      return write(sheets, kit.title());
     }
   }
 

@@ -45,8 +45,7 @@ public final class WorkOutKit {
     this.pack = pack;
     this.known = known;
     this.input = input;
-    // Nobody asks in a shop for so many millimetres of cloth.
-    this.shown = usual == Unit.MM ? Unit.CM : usual;
+    this.shown = shownIn(usual);
     this.seed = seed;
   }
 
@@ -69,6 +68,11 @@ public final class WorkOutKit {
       return Answer.bad(input.problems());
     }
     return new WorkOutKit(pack, Map.copyOf(known), input, usual, seed).work(tables);
+  }
+
+  /** The unit cloth is spoken of in: nobody asks in a shop for so many millimetres of it. */
+  public static Unit shownIn(Unit usual) {
+    return usual == Unit.MM ? Unit.CM : usual;
   }
 
   private Answer<Kit> work(SharedTables tables) {

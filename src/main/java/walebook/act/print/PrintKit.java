@@ -2,6 +2,7 @@ package walebook.act.print;
 
 import java.util.Map;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import walebook.act.lesson.KitCloth;
 import walebook.act.lesson.KitTyped;
 import walebook.act.lesson.PlannedCloths;
@@ -34,12 +35,18 @@ public final class PrintKit {
    * Prints a kit that is worked out.
    *
    * @param pack it is for, of which the room's needs are taken
-   * @param when the class and the day; may be empty
-   * @param unit lengths of cloth are shown in
+   * @param of the lesson it is for; null for a pack that is not taken up
+   * @param usual the unit lengths are typed in
    */
   public Answer<Printed> print(
-      Kit kit, LessonPack pack, String when, Unit unit, PaperSize size, PrintFile file) {
-    KitPaper paper = new KitPaper(kit, when, pack.needs().forTheRoom(), unit);
+      Kit kit, LessonPack pack, @Nullable Head of, Unit usual, PaperSize size, PrintFile file) {
+    KitPaper paper =
+        new KitPaper(
+            kit,
+            of == null ? kit.title() : of.title(),
+            of == null ? "" : of.when(),
+            pack.needs().forTheRoom(),
+            WorkOutKit.shownIn(usual));
     return file.write(words, pages -> pages.kit(size, paper));
   }
 
@@ -55,13 +62,18 @@ public final class PrintKit {
               int students = book.enrolments().studentsOf(lesson.classId()).size();
               return WorkOutKit.of(
                       pack, KitCloth.in(book, cloths), KitTyped.usual(students), tables, unit, SEED)
-                  .flatMap(kit -> print(kit, pack, when(book, lesson), unit, size, file));
+                  .flatMap(kit -> print(kit, pack, head(book, lesson), unit, size, file));
             });
   }
 
-  /** The class of a lesson and its day, in words. */
-  public String when(Book book, Lesson lesson) {
+  /** What stands over the kit of a lesson: its title, its class and its day. */
+  public record Head(String title, String when) {}
+
+  /** The head of a lesson's kit. */
+  public Head head(Book book, Lesson lesson) {
     SchoolClass of = book.classes().find(lesson.classId());
-    return words.say("act.print.when", of == null ? "" : of.name(), lesson.taughtOn().toString());
+    String name = of == null ? "" : of.name();
+    String when = words.say("act.print.when", name, lesson.taughtOn().toString());
+    return new Head(lesson.title(), when);
   }
 }

@@ -2,7 +2,11 @@ package walebook.desk.lessons;
 
 import java.util.ArrayList;
 import java.util.List;
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.control.Button;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
@@ -48,6 +52,9 @@ final class KitPane extends VBox {
     for (Plan.ClothSlot slot : model.pack().plan().cloths()) {
       getChildren().add(cloth(slot, cloths));
     }
+    if (!model.pack().plan().cloths().isEmpty()) {
+      getChildren().add(Texts.caption(words.say("desk.lessons.kit.from-card")));
+    }
     LinesField prices =
         new LinesField(
             words,
@@ -57,7 +64,13 @@ final class KitPane extends VBox {
             model.field(KitViewModel.PRICES));
     getChildren().add(new FieldGroup(words.say("desk.lessons.kit.cost")).add(prices, 26));
     getChildren().add(result);
-    model.kitProperty().addListener((from, old, now) -> show(now));
+    model
+        .kitProperty()
+        .addListener(
+            (from, old, now) -> {
+              show(now);
+              Platform.runLater(this::toResult);
+            });
     show(model.kitProperty().get());
   }
 
@@ -82,7 +95,7 @@ final class KitPane extends VBox {
             11)
         .add(
             new TypedField(words, words.say("desk.lessons.kit.wash"), "-5/-3", model.wash(slot)),
-            13);
+            17);
   }
 
   private static String name(List<Cloth> cloths, String key) {
@@ -93,6 +106,22 @@ final class KitPane extends VBox {
         .orElse("");
   }
 
+  /** The list stands below the fields: it is scrolled to, so that nobody waits for it above. */
+  private void toResult() {
+    Parent up = getParent();
+    while (up != null && !(up instanceof ScrollPane)) {
+      up = up.getParent();
+    }
+    if (up instanceof ScrollPane scroll && !result.getChildren().isEmpty()) {
+      scroll.applyCss();
+      scroll.layout();
+      Node all = scroll.getContent();
+      double top = all.sceneToLocal(result.localToScene(0, 0)).getY();
+      double room = all.getLayoutBounds().getHeight() - scroll.getViewportBounds().getHeight();
+      scroll.setVvalue(room <= 0 ? 0 : Math.min(1, top / room));
+    }
+  }
+
   private void show(@Nullable Kit kit) {
     result.getChildren().clear();
     if (kit == null) {
@@ -100,8 +129,10 @@ final class KitPane extends VBox {
     }
     result.getChildren().add(Texts.section(words.say("desk.lessons.kit.list", kit.students())));
     result.getChildren().add(table(kit));
-    String cost = Show.fixed(kit.cost(), 2);
-    result.getChildren().add(Texts.text(words.say("desk.lessons.kit.sum", cost, kit.unpriced())));
+    if (kit.unpriced() < kit.lines().size()) {
+      String cost = Show.fixed(kit.cost(), 2);
+      result.getChildren().add(Texts.text(words.say("desk.lessons.kit.sum", cost, kit.unpriced())));
+    }
     kit.remarks().forEach(each -> result.getChildren().add(Texts.caption(words.say(each))));
     result.getChildren().add(paper());
     kit.cloths().forEach(each -> result.getChildren().add(plan(each)));
@@ -164,7 +195,7 @@ final class KitPane extends VBox {
 
   private VBox plan(ClothToBuy cloth) {
     PicturePane picture =
-        new PicturePane(words, new CuttingPlanPicture(cloth.name(), cloth.plan(), model.unit()));
+        new PicturePane(words, new CuttingPlanPicture(cloth.name(), cloth.plan(), model.shownIn()));
     picture.setMaxWidth(Region.USE_PREF_SIZE);
     WorkingPane working = new WorkingPane(words);
     working.show(cloth.working());

@@ -147,9 +147,14 @@ public final class KitViewModel {
     return says.getReadOnlyProperty();
   }
 
-  /** The unit lengths are typed and shown in. */
+  /** The unit lengths are typed in. */
   public Unit unit() {
     return unit;
+  }
+
+  /** The unit cloth is shown in. */
+  public Unit shownIn() {
+    return WorkOutKit.shownIn(unit);
   }
 
   /** Works the kit out. */
@@ -247,7 +252,7 @@ public final class KitViewModel {
             print.print(
                 now,
                 pack,
-                lesson == null ? "" : print.when(session.book(), lesson),
+                lesson == null ? null : print.head(session.book(), lesson),
                 unit,
                 size,
                 new PrintFile(file, true, progress::at)),
@@ -272,7 +277,7 @@ public final class KitViewModel {
     if (file == null) {
       return;
     }
-    CuttingPlanPicture drawing = new CuttingPlanPicture(cloth.name(), cloth.plan(), unit);
+    CuttingPlanPicture drawing = new CuttingPlanPicture(cloth.name(), cloth.plan(), shownIn());
     String svg =
         Svg.of(drawing.at(drawing.ownWidth(), session.words()), Palette.LIGHT, session.words());
     session

@@ -1,7 +1,6 @@
 package walebook.desk.lessons;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.IntStream;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -20,6 +19,7 @@ import walebook.words.Words;
 /** Do these pieces come out of my scraps? A table of scraps, the answer, and how to lay them. */
 final class ScrapsPane extends VBox {
   private static final int BEGUN = 3;
+  private static final int COLUMNS = 3;
 
   private final Words words;
   private final ScrapsViewModel model;
@@ -34,9 +34,9 @@ final class ScrapsPane extends VBox {
     getStyleClass().addAll("card", "scraps");
     table.setHgap(8);
     table.setVgap(8);
-    head(0, "desk.lessons.kit.scraps.across");
-    head(1, "desk.lessons.kit.scraps.along");
-    head(2, "desk.lessons.kit.scraps.count");
+    for (int i = 0; i < COLUMNS; i++) {
+      table.add(Texts.caption(title(i)), i, 0);
+    }
     for (int i = 0; i < ScrapsViewModel.ROWS; i++) {
       boolean isFilled = !model.field(ReadScraps.Row.fields(i).across()).text().get().isEmpty();
       while (shown <= i && (i < BEGUN || isFilled)) {
@@ -47,6 +47,8 @@ final class ScrapsPane extends VBox {
     ask.setOnAction(pressed -> model.ask());
     Label says = Texts.text("", "strong");
     says.textProperty().bind(model.saysProperty());
+    says.visibleProperty().bind(model.saysProperty().isNotEmpty());
+    says.managedProperty().bind(says.visibleProperty());
     getChildren()
         .setAll(
             Texts.section(words.say("desk.lessons.kit.scraps.title")),
@@ -74,16 +76,21 @@ final class ScrapsPane extends VBox {
     return words.say("desk.lessons.kit.scraps.pieces", count, cut.name());
   }
 
-  private void head(int column, String key) {
-    table.add(Texts.caption(words.say(key)), column, 0);
+  /** What stands over a column, with the unit where lengths are typed. */
+  private String title(int column) {
+    return switch (column) {
+      case 0 -> words.say("desk.lessons.kit.scraps.across", model.unit().sign());
+      case 1 -> words.say("desk.lessons.kit.scraps.along", model.unit().sign());
+      default -> words.say("desk.lessons.kit.scraps.count");
+    };
   }
 
   private void add() {
     int number = shown++;
     ReadScraps.Row names = ReadScraps.Row.fields(number);
-    cell(number, 0, "desk.lessons.kit.scraps.across", names.across());
-    cell(number, 1, "desk.lessons.kit.scraps.along", names.along());
-    cell(number, 2, "desk.lessons.kit.scraps.count", names.count());
+    cell(number, 0, names.across());
+    cell(number, 1, names.along());
+    cell(number, 2, names.count());
     model
         .field(names.across())
         .text()
@@ -95,20 +102,21 @@ final class ScrapsPane extends VBox {
             });
   }
 
-  private void cell(int number, int column, String title, String field) {
-    String name = words.say("desk.lessons.write.cell", words.say(title), number + 1);
+  private void cell(int number, int column, String field) {
+    String name = words.say("desk.lessons.write.cell", title(column), number + 1);
     CellField cell = CellField.typed(words, name, model.field(field));
-    cell.setStyle(String.format(Locale.ROOT, "-fx-pref-width: %dem; -fx-min-width: 5em;", 9));
+    cell.setStyle("-fx-pref-width: 11em; -fx-min-width: 5em;");
     table.add(cell, column, number + 1);
   }
 
   private void show() {
     drawings.getChildren().clear();
+    drawings.setManaged(model.answerProperty().get() != null);
     model.missing().forEach(each -> drawings.getChildren().add(Texts.text(each)));
     for (ScrapsViewModel.Alike each : model.drawn()) {
       PicturePane picture =
           new PicturePane(
-              words, new CuttingPlanPicture(model.title(each), each.plan(), model.unit()));
+              words, new CuttingPlanPicture(model.title(each), each.plan(), model.shownIn()));
       picture.setMaxWidth(Region.USE_PREF_SIZE);
       drawings.getChildren().add(picture);
     }

@@ -91,8 +91,14 @@ public final class ScrapsViewModel {
     return says.getReadOnlyProperty();
   }
 
+  /** The unit lengths are typed in. */
   public Unit unit() {
     return kit.unit();
+  }
+
+  /** The unit cloth is shown in. */
+  public Unit shownIn() {
+    return kit.shownIn();
   }
 
   /** Asks whether the pieces come out. */
@@ -170,9 +176,9 @@ public final class ScrapsViewModel {
   /** What stands over a drawing. */
   String title(Alike each) {
     String size =
-        Show.length(each.scrap().acrossMm(), unit())
+        Show.length(each.scrap().acrossMm(), shownIn())
             + " × "
-            + Show.length(each.scrap().alongMm(), unit());
+            + Show.length(each.scrap().alongMm(), shownIn());
     return each.count() == 1
         ? session.words().say("desk.lessons.kit.scraps.one", size)
         : session.words().say("desk.lessons.kit.scraps.several", each.count(), size);

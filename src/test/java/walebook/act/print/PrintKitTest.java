@@ -50,16 +50,17 @@ class PrintKitTest {
   void everyLineEveryPieceAndWhatItRestsOnIsPrinted(PaperSize size) throws IOException {
     KitCloth jersey = new KitCloth("Möwen-Jersey Ωμέγα", 1500.0, null, null, 0.6);
     Kit kit = kit(Map.of("a", jersey));
+    PrintKit.Head head = new PrintKit.Head("Strips and seams", "Monday evening, 2026-10-05");
     Path file = folder.resolve(size.key() + ".pdf");
     Printed printed =
         new PrintKit(PaperClass.WORDS)
-            .print(kit, SEAM, "Monday evening, 2026-10-05", Unit.CM, size, PaperClass.file(file))
+            .print(kit, SEAM, head, Unit.CM, size, PaperClass.file(file))
             .value();
     try (ReadPdf pdf = ReadPdf.of(file)) {
       String text = pdf.text();
       assertThat(printed.pages()).isEqualTo(pdf.pages());
       assertThat(text)
-          .contains("Kit: A seam that stretches", "Monday evening", "For 12 students")
+          .contains("Kit: Strips and seams", "Monday evening", "For 12 students")
           .contains("Möwen-Jersey Ωμέγα, 150 cm wide", "Stretch needle, Nm 75, new")
           .contains("264 m") // 20 m of thread, 12 students and a tenth more
           .contains("5.28", "Together")
@@ -113,7 +114,11 @@ class PrintKitTest {
           .value();
       try (ReadPdf pdf = ReadPdf.of(file)) {
         assertThat(pdf.text())
-            .contains("For 2 students", "2026-10-05", "Grey jersey, 150 cm wide")
+            .contains(
+                "Kit: A seam that stretches",
+                "For 2 students",
+                "2026-10-05",
+                "Grey jersey, 150 cm wide")
             .doesNotContain("Ada", "width is not known");
       }
     }
