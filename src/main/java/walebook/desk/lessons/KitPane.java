@@ -164,7 +164,7 @@ final class KitPane extends VBox {
   private ColumnTable<KitLine> table(Kit kit) {
     ColumnTable<KitLine> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.lessons.kit.list", kit.students()));
-    table.words(words.say("desk.lessons.kit.what"), 34, each -> words.say(each.what()));
+    table.words(words.say("desk.lessons.kit.what"), 20, each -> words.say(each.what()));
     figures(table, "desk.lessons.kit.each", false);
     figures(table, "desk.lessons.kit.class", true);
     table.words(words.say("desk.lessons.kit.unit"), 5, each -> each.unit().sign());

@@ -58,6 +58,7 @@ public final class ScrapsViewModel {
               forget();
               field(CUT).text().set("0");
             });
+    kit.field(KitViewModel.MARGIN).text().addListener((from, old, now) -> forget());
     field(CUT).text().set("0");
   }
 
