@@ -92,6 +92,9 @@ public final class WorkOutKit {
         others.add(each);
       }
     }
+    if (cut.isEmpty()) {
+      remarks.add(Message.of("kit.remark.nothing-cut"));
+    }
     cut.forEach(this::cloth);
     Working thread = seams(tables);
     thread(thread == null ? 0 : thread.value(), threads);

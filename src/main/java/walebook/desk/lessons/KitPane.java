@@ -7,6 +7,7 @@ import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TableColumn;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
@@ -32,6 +33,7 @@ import walebook.working.Working;
 /** The kit: for how many and of which cloths, the list to buy by, and the cutting plans. */
 final class KitPane extends VBox {
   private static final int ROWS = 30;
+  private static final double WHAT_EMS = 14;
 
   private final Words words;
   private final KitViewModel model;
@@ -164,15 +166,17 @@ final class KitPane extends VBox {
   private ColumnTable<KitLine> table(Kit kit) {
     ColumnTable<KitLine> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.lessons.kit.list", kit.students()));
-    table.words(words.say("desk.lessons.kit.what"), 20, each -> words.say(each.what()));
+    TableColumn<KitLine, String> what =
+        table.words(words.say("desk.lessons.kit.what"), WHAT_EMS, each -> words.say(each.what()));
     figures(table, "desk.lessons.kit.each", false);
     figures(table, "desk.lessons.kit.class", true);
     table.words(words.say("desk.lessons.kit.unit"), 5, each -> each.unit().sign());
     table.figures(
         words.say("desk.lessons.kit.price"),
-        7,
+        6,
         each -> number(each.cost()),
         each -> each.cost() == null ? "" : Show.fixed(number(each.cost()), 2));
+    table.takesRest(what, WHAT_EMS);
     table.getItems().setAll(kit.lines());
     table.asHighAs(ROWS);
     return table;
@@ -181,7 +185,7 @@ final class KitPane extends VBox {
   private void figures(ColumnTable<KitLine> table, String title, boolean forClass) {
     table.figures(
         words.say(title),
-        7,
+        5,
         each -> number(forClass ? each.forClass() : each.perStudent()),
         each -> {
           double value = number(forClass ? each.forClass() : each.perStudent());

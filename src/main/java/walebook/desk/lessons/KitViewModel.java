@@ -110,7 +110,7 @@ public final class KitViewModel {
 
   /** True when what is typed here belongs to that pack and lesson in the class in hand. */
   boolean isOf(LessonPack other, @Nullable Lesson taken) {
-    return pack == other
+    return pack.files().contentHash().equals(other.files().contentHash())
         && Objects.equals(lesson, taken)
         && Objects.equals(schoolClass, session.schoolClassProperty().get());
   }
@@ -200,11 +200,14 @@ public final class KitViewModel {
   private void show(Answer<Kit> answer) {
     List<Problem> placed = answer.problems().stream().map(this::atField).toList();
     fields.show(placed);
-    says.set(
+    String others =
         placed.stream()
             .filter(each -> !isField(each))
             .map(session.words()::say)
-            .collect(Collectors.joining(" ")));
+            .collect(Collectors.joining(" "));
+    // The list may be scrolled to, and the field that stands in the way out of sight.
+    boolean above = placed.stream().anyMatch(this::isField);
+    says.set(others.isEmpty() && above ? session.words().say("desk.lessons.kit.mend") : others);
     if (answer.isGood()) {
       kit.set(answer.value());
     }

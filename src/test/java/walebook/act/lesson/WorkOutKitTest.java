@@ -109,6 +109,9 @@ class WorkOutKitTest {
     double seams = Objects.requireNonNull(kit.thread()).value();
     assertThat(thread(kit).perStudent()).isCloseTo(seams, within(1e-9));
     assertThat(kit.remarks()).extracting(Message::key).contains("kit.remark.more-thread");
+    Kit nothing = kit(List.of(thread("Thread", 30.0)));
+    assertThat(nothing.cuts()).isEmpty();
+    assertThat(nothing.remarks()).extracting(Message::key).contains("kit.remark.nothing-cut");
     List<Material> none =
         SEAM.needs().perStudent().stream().filter(each -> each.threadM() == null).toList();
     assertThat(thread(kit(none)).what().key()).isEqualTo("kit.line.thread");
