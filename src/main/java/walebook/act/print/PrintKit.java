@@ -16,6 +16,7 @@ import walebook.paper.KitPaper;
 import walebook.paper.PaperSize;
 import walebook.problem.Answer;
 import walebook.quantity.Unit;
+import walebook.record.Keyed;
 import walebook.record.Lesson;
 import walebook.record.SchoolClass;
 import walebook.tables.SharedTables;
@@ -48,6 +49,16 @@ public final class PrintKit {
             pack.needs().forTheRoom(),
             WorkOutKit.shownIn(usual));
     return file.write(words, pages -> pages.kit(size, paper));
+  }
+
+  /**
+   * The same on paper chosen in a form.
+   *
+   * @param paper key of its size
+   */
+  public Answer<Printed> print(
+      Kit kit, LessonPack pack, @Nullable Head of, Unit usual, String paper, PrintFile file) {
+    return print(kit, pack, of, usual, Keyed.of(PaperSize.class, paper), file);
   }
 
   /** Prints the kit of a lesson for who is in its class now, with the cloths of its plan. */

@@ -37,12 +37,10 @@ import walebook.kit.ClothToBuy;
 import walebook.kit.Kit;
 import walebook.lesson.LessonPack;
 import walebook.lesson.Plan;
-import walebook.paper.PaperSize;
 import walebook.problem.Answer;
 import walebook.problem.Place;
 import walebook.problem.Problem;
 import walebook.quantity.Unit;
-import walebook.record.Keyed;
 import walebook.record.Lesson;
 import walebook.record.SchoolClass;
 import walebook.words.Words;
@@ -249,7 +247,7 @@ public final class KitViewModel {
       return;
     }
     PrintKit print = new PrintKit(session.words());
-    PaperSize size = Keyed.of(PaperSize.class, paper.get());
+    String size = paper.get();
     session.run(
         progress ->
             print.print(
