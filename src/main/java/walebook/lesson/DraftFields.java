@@ -61,6 +61,7 @@ final class DraftFields {
       put(at("materials", i, "along_mm"), number(each.alongMm()));
       put(at("materials", i, "across_mm"), number(each.acrossMm()));
       put(at("materials", i, "grain"), grain == null ? null : grain.key());
+      put(at("materials", i, "thread_m"), number(each.threadM()));
     }
   }
 

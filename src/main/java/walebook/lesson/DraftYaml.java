@@ -187,6 +187,7 @@ final class DraftYaml {
     number(material, "along_mm", from + ".along_mm", at + ".along_mm");
     number(material, "across_mm", from + ".across_mm", at + ".across_mm");
     fields(from, at, "grain").forEach(material::put);
+    number(material, "thread_m", from + ".thread_m", at + ".thread_m");
     return material;
   }
 

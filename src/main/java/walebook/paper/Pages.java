@@ -27,10 +27,15 @@ public final class Pages {
    * Labels for test pieces.
    *
    * @param start the first label to print on, from 1
+   * @param none said where there are no slips
    */
-  public Made labels(LabelGrid grid, List<PieceSlip> slips, int start) throws IOException {
+  public Made labels(LabelGrid grid, List<PieceSlip> slips, int start, String none)
+      throws IOException {
     try (Sheets sheets = Sheets.upright(grid.paper())) {
       LabelSheet.draw(sheets, grid, slips, start, words, progress);
+      if (slips.isEmpty()) {
+        new Flow(sheets).text(none, Type.BODY);
+      }
       return write(sheets, words.say("paper.labels"));
     }
   }
@@ -53,6 +58,13 @@ public final class Pages {
     try (Sheets sheets = Sheets.upright(size)) {
       PlanPages.draw(sheets, plan, words, progress);
       return write(sheets, plan.title());
+    }
+  }
+
+  public Made kit(PaperSize size, KitPaper kit) throws IOException {
+    try (Sheets sheets = Sheets.upright(size)) {
+      KitPages.draw(sheets, kit, words);
+      return write(sheets, kit.title());
     }
   }
 

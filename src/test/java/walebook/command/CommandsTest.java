@@ -348,6 +348,23 @@ class CommandsTest {
   }
 
   @Test
+  void aPackThatIsNotThereIsNamedWithItsFolder() {
+    String zip = folder.resolve("none.zip").toString();
+    assertThat(run("", "pack", "check", zip).err())
+        .isEqualToIgnoringNewLines(zip + ": There is no such file or folder.");
+  }
+
+  @Test
+  void aPackOfTheProgramIsWrittenWithoutABook() {
+    String zip = folder.resolve("seam.zip").toString();
+    Ran ran = run("", "pack", "export", "seam-that-stretches", "--to", zip);
+    assertThat(ran.err()).isEmpty();
+    assertThat(run("", "pack", "check", zip).out()).contains("A seam that stretches");
+    Ran other = run("", "pack", "export", "flat-on-rib", "--to", zip, "--replace");
+    assertThat(other.err()).contains("flat-on-rib", "seam-that-stretches");
+  }
+
+  @Test
   void aPackComesIntoTheBookAndGoesOutAsAZip() {
     String at = "src/test/resources/walebook/lesson/broken/flat-on-rib";
     assertThat(run("", "pack", "add", at, "--book", book).out()).contains("Flat on rib (1.0)");

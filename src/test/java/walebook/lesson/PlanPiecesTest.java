@@ -53,6 +53,32 @@ class PlanPiecesTest {
         .isLessThanOrEqualTo(1);
   }
 
+  /** Ways to hem have names of several words, one of which may begin another. */
+  @Test
+  void aLevelMayHoldBlanks() {
+    PiecesPlan.Factor hems =
+        new PiecesPlan.Factor(
+            SettingKey.HEM_METHOD, "", List.of("turned", "turned twice, pressed", "raw edge"));
+    PiecesPlan.Factor widths =
+        new PiecesPlan.Factor(SettingKey.WIDTH, "", List.of("1", "1.5", "edge"));
+    PiecesPlan plan =
+        new PiecesPlan(
+            "", SEAM.cloths(), SEAM.fixed(), SEAM.control(), List.of(hems, widths), SEAM.tiers());
+    String twice = "hem_method=turned twice, pressed";
+    assertThat(plan.levelsIn("width=1.5 " + twice)).containsExactly("width=1.5", twice);
+    assertThat(plan.levelsIn("hem_method=turned,width=1"))
+        .containsExactly("hem_method=turned", "width=1");
+    assertThat(plan.levelsIn("hem_method=turned thrice")).isEmpty();
+    assertThat(plan.cells().get(4).levels()).containsExactly(twice, "width=1.5");
+    PlanTable all = new PlanTable(plan, List.of(), List.of());
+    // Nothing in common but by a word of their names: "turned" and "edge" are no levels.
+    assertThat(all.likeness().applyAsInt(0, 4)).isZero();
+    assertThat(all.likeness().applyAsInt(8, 5)).isEqualTo(1);
+    assertThat(new PlanTable(plan, List.of(), List.of("hem_method=turned")).size()).isEqualTo(6);
+    assertThat(new PlanTable(plan, List.of(), List.of(plan.cells().get(3).label())).size())
+        .isEqualTo(8);
+  }
+
   /** Settings can only be told from hands when the same hands sew several of them. */
   @RepeatedTest(20)
   void everyStudentComparesWidthsInTheirOwnHands(RepetitionInfo round) {

@@ -141,7 +141,8 @@ class LettersTest {
   void everyFontIsEmbeddedAndOnlyWhatIsUsedOfIt() throws IOException {
     byte[] bytes =
         Slips.bytes(
-            pages -> pages.labels(LabelGrid.COMMON.get(0), Slips.of(3, "Ελένη 张海港", "zigzag"), 1));
+            pages ->
+                pages.labels(LabelGrid.COMMON.get(0), Slips.of(3, "Ελένη 张海港", "zigzag"), 1, ""));
     try (ReadPdf pdf = ReadPdf.of(bytes)) {
       List<PDFont> fonts = pdf.fonts();
       assertThat(fonts).hasSizeGreaterThanOrEqualTo(3).allMatch(PDFont::isEmbedded);

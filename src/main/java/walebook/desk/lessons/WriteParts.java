@@ -261,7 +261,8 @@ final class WriteParts {
                     say("desk.lessons.write.long-side"),
                     13,
                     keys(Grain.class),
-                    this::choice)),
+                    this::choice),
+                column(".thread_m", "desk.lessons.write.thread", 6)),
             i -> "materials[" + i + "]",
             PackForm.MATERIALS);
     Node cautions =

@@ -57,7 +57,7 @@ class CopyProofTest {
       var tables = PaperClass.TABLES;
       files.add(file("labels"));
       new PrintLabels(book, words, tables)
-          .print(last, LabelGrid.COMMON.get(2), 1, PaperClass.file(file("labels")))
+          .print(last, LabelGrid.COMMON.get(2), 1, true, PaperClass.file(file("labels")))
           .value();
       files.add(file("cards"));
       new PrintCards(book, words, tables)
@@ -74,6 +74,15 @@ class CopyProofTest {
       files.add(file("hand-out"));
       new PrintHandOut(words)
           .print(book, lessons.get(0).packId(), PaperSize.A4, PaperClass.file(file("hand-out")))
+          .value();
+      files.add(file("kit"));
+      new PrintKit(words)
+          .ofLesson(
+              book,
+              lessons.get(lessons.size() - 1),
+              tables,
+              PaperSize.A4,
+              PaperClass.file(file("kit")))
           .value();
       files.add(file("record"));
       new PrintTermRecord(book, words, tables)
