@@ -122,6 +122,6 @@ public final class ClassroomView extends BorderPane {
         return each;
       }
     }
-    return Part.COMPARE;
+    return Part.OVERVIEW;
   }
 }

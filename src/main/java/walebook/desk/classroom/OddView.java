@@ -84,7 +84,7 @@ final class OddView extends VBox implements PartView {
         5,
         row -> row.odd().number(),
         OddViewModel.Row::number);
-    table.words(words.say("desk.class.odd.col.why"), 33, row -> String.join(" ", row.why()));
+    table.words(words.say("desk.class.odd.col.why"), 26, row -> String.join(" ", row.why()));
     table.words(words.say("desk.class.odd.col.mark"), 11, OddViewModel.Row::marked);
     table.getItems().setAll(rows);
     table.asHighAs(ROWS);

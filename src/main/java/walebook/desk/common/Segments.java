@@ -13,7 +13,6 @@ import javafx.scene.layout.FlowPane;
  * @param <T> what they stand for
  */
 public final class Segments<T> extends FlowPane {
-  private static final double ONE_LINE = 4000;
 
   /**
    * Buttons over a property.
@@ -22,8 +21,6 @@ public final class Segments<T> extends FlowPane {
    * @param name what stands on a button
    */
   public Segments(List<T> all, ObjectProperty<T> chosen, Function<T, String> name) {
-    // One line where there is room, more where letters are large.
-    setPrefWrapLength(ONE_LINE);
     getStyleClass().add("segments");
     ToggleGroup group = new ToggleGroup();
     for (T each : all) {
@@ -48,5 +45,12 @@ public final class Segments<T> extends FlowPane {
       chosen.addListener((from, old, now) -> button.setSelected(each.equals(now)));
       getChildren().add(button);
     }
+  }
+
+  /** One line where there is room, more where letters are large. */
+  @Override
+  protected double computePrefWidth(double height) {
+    double sides = getInsets().getLeft() + getInsets().getRight();
+    return sides + getManagedChildren().stream().mapToDouble(each -> each.prefWidth(-1)).sum();
   }
 }
