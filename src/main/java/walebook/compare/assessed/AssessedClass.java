@@ -1,11 +1,15 @@
 package walebook.compare.assessed;
 
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
@@ -26,6 +30,7 @@ import walebook.record.ResultLine;
 import walebook.record.SchoolClass;
 import walebook.record.Student;
 import walebook.record.Term;
+import walebook.working.Message;
 
 /**
  * What an assessor asks about a class.
@@ -44,6 +49,9 @@ public record AssessedClass(
     List<AssessedPiece> pieces,
     @Nullable Term term,
     RecordTally tally) {
+  private static final DateTimeFormatter MINUTE =
+      DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
+
   /** A class of which nothing is known. */
   public static final AssessedClass NONE =
       new AssessedClass(List.of(), List.of(), List.of(), List.of(), null, RecordTally.NONE);
@@ -147,6 +155,20 @@ public record AssessedClass(
             .toList(),
         term,
         tally);
+  }
+
+  /** How many records the class has and when one was last changed, told in a zone's time. */
+  public Message tallySays(ZoneId zone) {
+    Instant last = tally.lastChange();
+    return last == null
+        ? Message.of("compare.assessed.no-records")
+        : Message.of(
+            "compare.assessed.tally",
+            String.valueOf(tally.records()),
+            String.valueOf(tally.pieces()),
+            String.valueOf(tally.checks()),
+            String.valueOf(tally.comments()),
+            MINUTE.withZone(zone).format(last));
   }
 
   /** The codes of the criteria that a piece speaks for, in the course's order. */
