@@ -84,7 +84,7 @@ public final class CheckPiece {
             return Answer.bad(
                 Problem.refuse("check.nothing", Place.field(field(Marking.CHOICE)), "", "0 – 3"));
           }
-          return Answer.good(kept(before, pieceId, by, marks, help, day == null ? today : day));
+          return Answer.good(kept(before, pieceId, by, marks, help, day));
         });
   }
 
@@ -94,8 +94,9 @@ public final class CheckPiece {
       CheckedBy by,
       Map<Marking, Integer> marks,
       @Nullable Help help,
-      LocalDate day) {
-    if (before != null && before.marks().equals(marks) && before.help() == help) {
+      @Nullable LocalDate day) {
+    boolean sameDay = before != null && (day == null || day.equals(before.checkedOn()));
+    if (before != null && sameDay && before.marks().equals(marks) && before.help() == help) {
       return before;
     }
     PieceCheck check =
@@ -105,7 +106,7 @@ public final class CheckPiece {
             by,
             marks,
             help,
-            day,
+            day == null ? LocalDate.now(clock) : day,
             before == null ? Stamp.fresh(clock.instant()) : before.stamp().next(clock.instant()));
     book.assessments().keep(check);
     return check;

@@ -1,6 +1,7 @@
 package walebook.act.print;
 
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleConsumer;
@@ -28,7 +29,8 @@ public final class PrintPaper {
     GRID("grid"),
     PLAN("plan"),
     HAND_OUT("hand-out"),
-    RECORD("record");
+    RECORD("record"),
+    MARKS("marks");
 
     private final String key;
 
@@ -82,6 +84,7 @@ public final class PrintPaper {
       case PLAN -> new PrintPlan(book, words, tables).print(scope, size, file);
       case HAND_OUT -> handOut(scope, size, file);
       case RECORD -> new PrintTermRecord(book, words, tables).print(scope, size, file);
+      case MARKS -> new PrintMarks(book, words, ZoneId.systemDefault()).print(scope, size, file);
     };
   }
 

@@ -88,6 +88,7 @@ public final class PrintPane extends VBox {
           case PLAN -> "desk.common.print.plan";
           case HAND_OUT -> "desk.common.print.hand-out";
           case RECORD -> "desk.common.print.record";
+          case MARKS -> "desk.common.print.marks";
         });
   }
 

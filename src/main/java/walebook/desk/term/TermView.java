@@ -55,7 +55,8 @@ public final class TermView extends BorderPane {
     this.roster = new RosterViewModel(session);
     this.machines = new MachinesViewModel(session);
     this.export = new ExportViewModel(session);
-    this.print = new PrintViewModel(session, null, List.of(PrintPaper.Kind.RECORD));
+    this.print =
+        new PrintViewModel(session, null, List.of(PrintPaper.Kind.RECORD, PrintPaper.Kind.MARKS));
     this.bring = new BringViewModel(session);
     this.gather = new GatherViewModel(session, files);
     this.bin = new BinViewModel(session);
