@@ -25,6 +25,7 @@ public final class TermView extends BorderPane {
       List.of(
           TermViewModel.Part.STUDENTS,
           TermViewModel.Part.MACHINES,
+          TermViewModel.Part.ASSESS,
           TermViewModel.Part.EXPORT,
           TermViewModel.Part.PRINT,
           TermViewModel.Part.BRING,
@@ -46,6 +47,8 @@ public final class TermView extends BorderPane {
   private final ExportPane exportPane;
   private final BringPane bringPane;
   private final GatherViewModel gather;
+  private final AssessViewModel assess;
+  private final AssessPane assessPane;
 
   /** A view over a session; {@code files} opens the books to be gathered. */
   public TermView(Session session, BookFiles files) {
@@ -60,6 +63,8 @@ public final class TermView extends BorderPane {
     this.bring = new BringViewModel(session);
     this.gather = new GatherViewModel(session, files);
     this.bin = new BinViewModel(session);
+    this.assess = new AssessViewModel(session);
+    assessPane = new AssessPane(words, assess);
     rosterPane = new RosterPane(words, roster, session.namesHiddenProperty());
     machinesPane = new MachinesPane(words, machines, session.tables());
     machineCard = new MachineCardPane(words, machines);
@@ -70,6 +75,11 @@ public final class TermView extends BorderPane {
     session.schoolClassProperty().addListener((from, old, now) -> show());
     machines.editingProperty().addListener((from, old, now) -> show());
     show();
+  }
+
+  /** Keeps what is being typed; called before the book is closed. */
+  public void rest() {
+    assess.criteria().rest();
   }
 
   private void show() {
@@ -103,6 +113,10 @@ public final class TermView extends BorderPane {
         go.setOnAction(pressed -> gather.gather());
         go.disableProperty().bind(gather.workingProperty());
         frame.work(parts, new GatherPane(words, gather)).primary(go);
+      }
+      case ASSESS -> {
+        frame.notice().noticeProperty().bind(assess.noticeProperty());
+        frame.work(parts, assessPane);
       }
       case BIN -> {
         frame.notice().noticeProperty().bind(bin.noticeProperty());
@@ -187,6 +201,7 @@ public final class TermView extends BorderPane {
           case EXPORT -> "desk.term.export";
           case GATHER -> "desk.term.gather";
           case PRINT -> "desk.term.print";
+          case ASSESS -> "desk.term.assess";
           case BRING -> "desk.term.bring";
           case BIN -> "desk.term.bin";
           case START -> "desk.term.another-class";
