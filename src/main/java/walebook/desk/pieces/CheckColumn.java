@@ -17,6 +17,7 @@ import walebook.act.assess.CheckPiece;
 import walebook.act.assess.LookOver;
 import walebook.compare.assessed.MarkWords;
 import walebook.desk.common.FormFields;
+import walebook.desk.common.IntoView;
 import walebook.desk.common.NextField;
 import walebook.desk.common.PickedField;
 import walebook.desk.common.Texts;
@@ -54,7 +55,10 @@ final class CheckColumn extends VBox {
       PickedField field =
           new PickedField(
               words,
-              words.say(MarkWords.of(each)),
+              words.say(
+                  "desk.pieces.look.mark-of",
+                  words.say(MarkWords.of(each)),
+                  words.say(MarkWords.of(by))),
               MARKS,
               this::mark,
               fields.field(CheckPiece.field(each)));
@@ -66,7 +70,7 @@ final class CheckColumn extends VBox {
         .add(
             new PickedField(
                 words,
-                words.say("desk.pieces.look.help"),
+                words.say("desk.pieces.look.help", words.say(MarkWords.of(by))),
                 List.of("", Help.NONE.key(), Help.PROMPTED.key(), Help.HANDS_ON.key()),
                 this::help,
                 fields.field(CheckPiece.HELP)));
@@ -86,9 +90,18 @@ final class CheckColumn extends VBox {
             model.save(by);
           }
         });
-    if (!self) {
-      model.shownProperty().addListener((from, old, now) -> differs());
-      model.editsProperty().addListener((from, old, now) -> differs());
+    model.shownProperty().addListener((from, old, now) -> differs());
+    model.editsProperty().addListener((from, old, now) -> differs());
+  }
+
+  /** Goes to the first mark. */
+  void focusFirst() {
+    PickedField first = marks.get(Marking.CHOICE);
+    if (first != null) {
+      first.getChildren().stream()
+          .filter(ComboBox.class::isInstance)
+          .findFirst()
+          .ifPresent(IntoView::focus);
     }
   }
 
@@ -115,15 +128,19 @@ final class CheckColumn extends VBox {
     }
   }
 
-  /** Where the tutor marks other than the student did, the field says so. */
+  /** Where the two differ both fields say so, so that they still stand side by side. */
   private void differs() {
+    CheckedBy other = by == CheckedBy.SELF ? CheckedBy.TUTOR : CheckedBy.SELF;
     marks.forEach(
         (marking, shown) -> {
           String field = CheckPiece.field(marking);
-          String self = model.check(CheckedBy.SELF).text(field);
-          String tutor = model.check(CheckedBy.TUTOR).text(field);
-          boolean other = !self.isEmpty() && !tutor.isEmpty() && !self.equals(tutor);
-          shown.showChanged(other ? words.say("desk.pieces.look.differs", self) : "");
+          String here = model.check(by).text(field);
+          String there = model.check(other).text(field);
+          boolean differ = !here.isEmpty() && !there.isEmpty() && !here.equals(there);
+          shown.showChanged(
+              differ
+                  ? words.say("desk.pieces.look.differs", words.say(MarkWords.of(other)), there)
+                  : "");
         });
   }
 
@@ -152,6 +169,6 @@ final class CheckColumn extends VBox {
 
   private String help(String key) {
     Help help = Keyed.find(Help.class, key);
-    return words.say(help == null ? "desk.pieces.look.no-mark" : MarkWords.of(help));
+    return words.say(help == null ? "desk.pieces.look.no-help" : MarkWords.of(help));
   }
 }

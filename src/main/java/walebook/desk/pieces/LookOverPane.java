@@ -2,12 +2,12 @@ package walebook.desk.pieces;
 
 import java.util.List;
 import javafx.animation.PauseTransition;
+import javafx.application.Platform;
 import javafx.collections.FXCollections;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
-import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
@@ -43,16 +43,10 @@ final class LookOverPane extends VBox {
     this.words = words;
     this.model = model;
     getStyleClass().addAll("card", "piece-card");
-    FlowPane checks =
-        new FlowPane(
-            24,
-            12,
-            new CheckColumn(words, model, CheckedBy.SELF),
-            new CheckColumn(words, model, CheckedBy.TUTOR));
-    Label says = Texts.text("", "strong");
-    says.textProperty().bind(model.saysProperty());
-    says.visibleProperty().bind(says.textProperty().isNotEmpty());
-    says.managedProperty().bind(says.visibleProperty());
+    CheckColumn tutor = new CheckColumn(words, model, CheckedBy.TUTOR);
+    FlowPane checks = new FlowPane(24, 12, new CheckColumn(words, model, CheckedBy.SELF), tutor);
+    // The piece has to be in the window before one of its fields can take the focus.
+    model.attentionProperty().addListener((from, old, now) -> Platform.runLater(tutor::focusFirst));
     getChildren()
         .setAll(
             Texts.section(words.say("desk.pieces.look.title")),
@@ -63,8 +57,7 @@ final class LookOverPane extends VBox {
             Texts.caption(words.say("desk.pieces.look.note")),
             Texts.text(words.say("desk.pieces.look.feedback"), "field-label"),
             feedback,
-            comment(),
-            says);
+            comment());
     model.shownProperty().addListener((from, old, now) -> show(now));
     PauseTransition pause = new PauseTransition(PAUSE);
     pause.setOnFinished(ended -> model.keepDraft());

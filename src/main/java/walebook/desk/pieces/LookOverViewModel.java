@@ -44,6 +44,9 @@ public final class LookOverViewModel {
   private final FormFields tutor = new FormFields(this::edited, fields());
   private final FormFields said = new FormFields(this::edited, GiveFeedback.SAYS, GiveFeedback.DAY);
 
+  private final ReadOnlyIntegerWrapper attention = new ReadOnlyIntegerWrapper(this, "attention");
+  private @Nullable UUID awaited;
+
   private record Read(Optional<LookOver> found, Map<String, String> draft) {}
 
   public LookOverViewModel(Session session) {
@@ -69,6 +72,23 @@ public final class LookOverViewModel {
   /** Counts what was typed, so that it is kept as a draft. */
   public ReadOnlyIntegerProperty editsProperty() {
     return edits.getReadOnlyProperty();
+  }
+
+  /** Moves when the hands should go to the tutor's check of the piece that is shown. */
+  public ReadOnlyIntegerProperty attentionProperty() {
+    return attention.getReadOnlyProperty();
+  }
+
+  /** Asks for {@link #attentionProperty} once this piece is shown. */
+  public void await(UUID pieceId) {
+    awaited = pieceId;
+  }
+
+  private void attend(@Nullable LookOver found) {
+    if (found != null && found.pieceId().equals(awaited)) {
+      awaited = null;
+      attention.set(attention.get() + 1);
+    }
   }
 
   /** What came of the last thing that was done; empty before. */
@@ -123,6 +143,7 @@ public final class LookOverViewModel {
       check(by).put(typed);
     }
     said.put(read.draft());
+    attend(found);
   }
 
   private static Map<String, String> saved(@Nullable LookOver of, CheckedBy by) {
@@ -155,6 +176,7 @@ public final class LookOverViewModel {
         check(by).put(saved(found, by));
       }
     }
+    attend(found);
   }
 
   /** True when something stands in a check that is not saved. */
@@ -281,6 +303,8 @@ public final class LookOverViewModel {
   }
 
   private void say(String key) {
+    // Said anew each time, also when the same thing was done before.
+    says.set("");
     says.set(session.words().say(key));
   }
 }

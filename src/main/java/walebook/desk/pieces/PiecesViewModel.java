@@ -64,6 +64,14 @@ public final class PiecesViewModel {
                 lookOver.open(now.id());
               }
             });
+    lookOver
+        .saysProperty()
+        .addListener(
+            (from, old, now) -> {
+              if (!now.isEmpty()) {
+                say(now);
+              }
+            });
     session.wishProperty().addListener((from, old, now) -> take(now));
     session.studentProperty().addListener((from, old, now) -> lookForNext());
     take(session.wishProperty().get());
@@ -142,6 +150,12 @@ public final class PiecesViewModel {
     mode.set(Mode.PIECE);
   }
 
+  /** Shows one piece to be looked over. */
+  public void lookOver(UUID pieceId) {
+    lookOver.await(pieceId);
+    open(pieceId);
+  }
+
   /** Goes back to the list; what is typed in the form waits as a draft. */
   public void toList() {
     form.keepDraft();
@@ -178,6 +192,7 @@ public final class PiecesViewModel {
       case LOG_PLANNED -> with(id, this::log);
       case LOG_OWN -> logOwn();
       case AGAIN -> with(id, this::again);
+      case LOOK_OVER -> with(id, this::lookOver);
     }
   }
 

@@ -87,11 +87,10 @@ final class AssessPane extends VBox {
             words.say(none ? "desk.term.assess.no-criteria" : "desk.term.assess.nothing"), "soft"));
     table.words(words.say("desk.term.assess.student"), 13, gap -> model.called(gap.student()));
     table.words(words.say("desk.term.assess.code"), 6, gap -> gap.criterion().code());
-    table.words(words.say("desk.term.assess.asks"), 24, gap -> gap.criterion().says());
+    table.words(words.say("desk.term.assess.asks"), 36, gap -> gap.criterion().says());
     TableColumn<Coverage.Gap, Coverage.Cell> standing =
         cells(words.say("desk.term.assess.standing"), Coverage.Gap::cell);
-    standing.prefWidthProperty().bind(table.widthProperty().multiply(0.24));
-    table.getColumns().add(standing);
+    table.made(standing, 14);
     table.setItems(model.gaps());
     table.asHighAs(ROWS);
     table.opens(model::open);
@@ -116,8 +115,7 @@ final class AssessPane extends VBox {
       Criterion criterion = coverage.criteria().get(i);
       TableColumn<Coverage.Row, Coverage.Cell> column =
           cells(criterion.code(), row -> row.cells().get(at));
-      column.prefWidthProperty().bind(table.widthProperty().multiply(0.17));
-      table.getColumns().add(column);
+      table.made(column, 11);
     }
     table.getItems().setAll(coverage.rows());
     table.asHighAs(ROWS);

@@ -3,7 +3,6 @@ package walebook.desk.term;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.UUID;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -135,7 +134,7 @@ public final class AssessViewModel {
               .say("desk.term.assess.no-piece", called(gap.student()), gap.criterion().code());
       notice.set(new Notice(sentence, null));
     } else {
-      session.wish(new Wish(PIECES, Wish.What.OPEN, piece.pieceId()));
+      session.wish(new Wish(PIECES, Wish.What.LOOK_OVER, piece.pieceId()));
     }
   }
 
@@ -160,8 +159,13 @@ public final class AssessViewModel {
     boolean first = assessed.equals(AssessedClass.NONE);
     assessed = found;
     Coverage now = found.coverage();
+    // By name the list would tell who stands behind a code.
     List<Coverage.Row> rows =
-        now.rows().stream().sorted(Comparator.comparing(row -> sortedBy(row.student()))).toList();
+        session.namesHiddenProperty().get()
+            ? now.rows().stream()
+                .sorted(Comparator.comparing(row -> row.student().alias()))
+                .toList()
+            : now.rows();
     Coverage shown = new Coverage(now.criteria(), rows);
     coverage.set(shown);
     Student one = only.get();
@@ -177,10 +181,5 @@ public final class AssessViewModel {
     if (first && asked.isEmpty()) {
       part.set(Part.CRITERIA);
     }
-  }
-
-  /** Sorted by name the list would tell who stands behind a code. */
-  private String sortedBy(Student student) {
-    return called(student).toLowerCase(Locale.ROOT);
   }
 }

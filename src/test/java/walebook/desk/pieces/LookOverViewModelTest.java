@@ -145,4 +145,18 @@ class LookOverViewModelTest {
     model.tag(criterion, false);
     assertThat(of(model).own()).isEmpty();
   }
+
+  @Test
+  void theHandsGoToTheCheckOnceThePieceIsShown() {
+    LookOverViewModel model = shown();
+    model.await(other.id());
+    assertThat(model.attentionProperty().get()).isZero();
+    model.open(other.id());
+    assertThat(model.attentionProperty().get()).isEqualTo(1);
+    model.await(other.id());
+    model.open(other.id());
+    assertThat(model.attentionProperty().get()).isEqualTo(2);
+    model.open(piece.id());
+    assertThat(model.attentionProperty().get()).isEqualTo(2);
+  }
 }

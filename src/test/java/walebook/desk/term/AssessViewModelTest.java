@@ -55,7 +55,7 @@ class AssessViewModelTest {
       assertThat(model.warningProperty().get()).isFalse();
       model.open(model.gaps().get(0));
       assertThat(session.wishProperty().get())
-          .isEqualTo(new Wish("pieces", Wish.What.OPEN, piece.id()));
+          .isEqualTo(new Wish("pieces", Wish.What.LOOK_OVER, piece.id()));
       model.open(model.gaps().get(1));
       assertThat(model.noticeProperty().get().says()).contains("Ada Pier", "1.2");
       new CheckPiece(room.book, Classroom.CLOCK)
