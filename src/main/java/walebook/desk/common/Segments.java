@@ -5,14 +5,20 @@ import java.util.function.Function;
 import javafx.beans.property.ObjectProperty;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Region;
 
 /**
- * A row of buttons of which one is down.
+ * A row of buttons of which one is down; on to a second row where one has no room.
  *
  * @param <T> what they stand for
  */
-public final class Segments<T> extends HBox {
+public final class Segments<T> extends FlowPane {
+
+  /** Wider than any window: all in a row where there is room. */
+  private static final double ALL = 10_000;
+
+  private static final double GAP = 4;
 
   /**
    * Buttons over a property.
@@ -22,9 +28,12 @@ public final class Segments<T> extends HBox {
    */
   public Segments(List<T> all, ObjectProperty<T> chosen, Function<T, String> name) {
     getStyleClass().add("segments");
+    setPrefWrapLength(ALL);
+    setVgap(GAP);
     ToggleGroup group = new ToggleGroup();
     for (T each : all) {
       ToggleButton button = new ToggleButton(name.apply(each));
+      button.setMinWidth(Region.USE_PREF_SIZE);
       button.setToggleGroup(group);
       button.setSelected(each.equals(chosen.get()));
       button.setOnAction(

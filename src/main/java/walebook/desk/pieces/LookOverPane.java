@@ -43,6 +43,7 @@ final class LookOverPane extends VBox {
     this.words = words;
     this.model = model;
     getStyleClass().addAll("card", "piece-card");
+    setMinHeight(USE_PREF_SIZE);
     CheckColumn tutor = new CheckColumn(words, model, CheckedBy.TUTOR);
     FlowPane checks = new FlowPane(24, 12, new CheckColumn(words, model, CheckedBy.SELF), tutor);
     // The piece has to be in the window before one of its fields can take the focus.
