@@ -44,7 +44,7 @@ final class CriteriaPane extends VBox {
     ColumnTable<Criterion> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.term.assess.criteria"));
     table.setPlaceholder(Texts.text(words.say("desk.term.criteria.none"), "soft"));
-    table.words(words.say("desk.term.assess.code"), 6, Criterion::code);
+    table.words(words.say("desk.term.assess.code"), 8, Criterion::code);
     table.words(words.say("desk.term.assess.asks"), 34, Criterion::says);
     table.figures(
         words.say("desk.term.criteria.lessons"),
@@ -63,14 +63,13 @@ final class CriteriaPane extends VBox {
     add.setOnAction(pressed -> model.addList());
     FieldGroup paste =
         new FieldGroup(words.say("desk.term.criteria.paste"))
-            .add(
+            .below(
                 new LinesField(
                     words,
                     words.say("desk.term.field.criteria-list"),
                     words.say("desk.term.prompt.criteria-list"),
                     LINES,
-                    model.list().field(KeepCriteria.LIST)),
-                36)
+                    model.list().field(KeepCriteria.LIST)))
             .below(add);
     model.openProperty().addListener((from, old, now) -> showCard(now));
     model.taggedProperty().addListener((from, old, now) -> showLessons());
@@ -100,7 +99,7 @@ final class CriteriaPane extends VBox {
             ? words.say("desk.term.criteria.new")
             : words.say("desk.term.criteria.card", open.code());
     FieldGroup fields =
-        new FieldGroup(title).add(code, 8).add(typed(KeepCriteria.SAYS), 30).below(buttons);
+        new FieldGroup(title).add(code, 10).below(typed(KeepCriteria.SAYS)).below(buttons);
     if (open != null) {
       buttons
           .getChildren()

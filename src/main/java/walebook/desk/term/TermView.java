@@ -1,6 +1,7 @@
 package walebook.desk.term;
 
 import java.util.List;
+import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
@@ -170,14 +171,13 @@ public final class TermView extends BorderPane {
     Label term = Texts.text("", "soft");
     term.textProperty().bind(model.termProperty());
     if (model.classes().size() < 2) {
+      // One text wraps as a whole; two beside each other squeeze the second.
       Label name = Texts.text("", "soft");
       name.textProperty()
           .bind(
-              session
-                  .schoolClassProperty()
-                  .map(of -> words.say("desk.term.class", of.name(), of.meets()))
-                  .orElse(""));
-      return new Node[] {name, term};
+              Bindings.createStringBinding(
+                  this::classAndTerm, session.schoolClassProperty(), model.termProperty()));
+      return new Node[] {name};
     }
     ComboBox<SchoolClass> choose = new ComboBox<>(model.classes());
     choose.setAccessibleText(words.say("desk.term.choose-class"));
@@ -191,6 +191,13 @@ public final class TermView extends BorderPane {
           }
         });
     return new Node[] {choose, term};
+  }
+
+  private String classAndTerm() {
+    SchoolClass of = session.schoolClassProperty().get();
+    return of == null
+        ? model.termProperty().get()
+        : words.say("desk.term.class", of.name(), of.meets()) + "\n" + model.termProperty().get();
   }
 
   private String partName(TermViewModel.Part part) {
