@@ -32,7 +32,7 @@ final class LookOverPane extends VBox {
 
   private final Words words;
   private final LookOverViewModel model;
-  private final FlowPane speaks = new FlowPane(16, 6);
+  private final VBox speaks = new VBox(6);
   private final VBox standing = new VBox();
   private final VBox feedback = new VBox(4);
   private final ComboBox<String> bank = new ComboBox<>();

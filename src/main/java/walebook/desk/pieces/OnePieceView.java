@@ -32,7 +32,7 @@ final class OnePieceView {
   private final CausesPane causes;
   private final MeaningPane meaning;
   private final LookOverPane lookOver;
-  private final Label who = new Label();
+  private final Label who = Texts.text("");
   private final Button next = new Button();
   private final Button again = new Button();
   private final Button mend = new Button();
