@@ -17,6 +17,7 @@ import walebook.act.print.PrintGarment;
 import walebook.act.print.PrintHandOut;
 import walebook.act.print.PrintKit;
 import walebook.act.print.PrintLabels;
+import walebook.act.print.PrintMarks;
 import walebook.act.print.PrintPlan;
 import walebook.act.print.PrintScope;
 import walebook.act.print.PrintTermRecord;
@@ -62,6 +63,7 @@ final class PrintJobs {
         job("print grid", "command.print.grid", PrintJobs::grid, List.of()),
         job("print plan", "command.print.plan", PrintJobs::plan, List.of()),
         job("print record", "command.print.record", PrintJobs::record, List.of()),
+        job("print marks", "command.print.marks", PrintJobs::marks, List.of()),
         Job.shows(
             "print hand-out",
             "command.print.hand-out",
@@ -127,6 +129,11 @@ final class PrintJobs {
 
   private static Exit record(Typed typed, Terminal terminal, Book book) {
     PrintTermRecord print = new PrintTermRecord(book, terminal.words(), SharedTables.read());
+    return say(typed, terminal, print.print(scope(typed, book, false), paper(typed), file(typed)));
+  }
+
+  private static Exit marks(Typed typed, Terminal terminal, Book book) {
+    PrintMarks print = new PrintMarks(book, terminal.words(), terminal.clock().getZone());
     return say(typed, terminal, print.print(scope(typed, book, false), paper(typed), file(typed)));
   }
 

@@ -81,6 +81,13 @@ public final class Pages {
     }
   }
 
+  public Made marks(PaperSize size, MarkPaper marks) throws IOException {
+    try (Sheets sheets = Sheets.across(size)) {
+      MarkPages.draw(sheets, marks, words, progress);
+      return write(sheets, marks.title());
+    }
+  }
+
   public Made garment(PaperSize size, GarmentPaper garment) throws IOException {
     try (Sheets sheets = GarmentPage.fitting(size, garment, words)) {
       return write(sheets, garment.name());

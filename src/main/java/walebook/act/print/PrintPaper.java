@@ -1,6 +1,7 @@
 package walebook.act.print;
 
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleConsumer;
@@ -30,7 +31,8 @@ public final class PrintPaper {
     PLAN("plan"),
     HAND_OUT("hand-out"),
     KIT("kit"),
-    RECORD("record");
+    RECORD("record"),
+    MARKS("marks");
 
     private final String key;
 
@@ -92,6 +94,7 @@ public final class PrintPaper {
       case HAND_OUT -> handOut(scope, size, file);
       case KIT -> kit(scope, size, file);
       case RECORD -> new PrintTermRecord(book, words, tables).print(scope, size, file);
+      case MARKS -> new PrintMarks(book, words, ZoneId.systemDefault()).print(scope, size, file);
     };
   }
 

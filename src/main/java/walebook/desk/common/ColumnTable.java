@@ -100,6 +100,11 @@ public final class ColumnTable<T> extends TableView<T> {
     return add(column, ems);
   }
 
+  /** A column with cells of its own making. */
+  public <S> TableColumn<T, S> made(TableColumn<T, S> column, double ems) {
+    return add(column, ems);
+  }
+
   /** Opens a row on Enter and on a click. */
   public void opens(Consumer<T> open) {
     setRowFactory(

@@ -103,6 +103,7 @@ public final class PrintPane extends VBox {
           case HAND_OUT -> "desk.common.print.hand-out";
           case KIT -> "desk.common.print.kit";
           case RECORD -> "desk.common.print.record";
+          case MARKS -> "desk.common.print.marks";
         });
   }
 

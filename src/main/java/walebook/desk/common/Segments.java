@@ -6,13 +6,19 @@ import javafx.beans.property.ObjectProperty;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Region;
 
 /**
- * A row of buttons of which one is down.
+ * A row of buttons of which one is down; on to a second row where one has no room.
  *
  * @param <T> what they stand for
  */
 public final class Segments<T> extends FlowPane {
+
+  /** Wider than any window: all in a row where there is room. */
+  private static final double ALL = 10_000;
+
+  private static final double GAP = 4;
 
   /**
    * Buttons over a property.
@@ -22,10 +28,12 @@ public final class Segments<T> extends FlowPane {
    */
   public Segments(List<T> all, ObjectProperty<T> chosen, Function<T, String> name) {
     getStyleClass().add("segments");
+    setPrefWrapLength(ALL);
+    setVgap(GAP);
     ToggleGroup group = new ToggleGroup();
     for (T each : all) {
       ToggleButton button = new ToggleButton(name.apply(each));
-      button.setMinWidth(USE_PREF_SIZE);
+      button.setMinWidth(Region.USE_PREF_SIZE);
       button.setToggleGroup(group);
       button.setSelected(each.equals(chosen.get()));
       button.setOnAction(
@@ -45,12 +53,5 @@ public final class Segments<T> extends FlowPane {
       chosen.addListener((from, old, now) -> button.setSelected(each.equals(now)));
       getChildren().add(button);
     }
-  }
-
-  /** One line where there is room, more where letters are large. */
-  @Override
-  protected double computePrefWidth(double height) {
-    double sides = getInsets().getLeft() + getInsets().getRight();
-    return sides + getManagedChildren().stream().mapToDouble(each -> each.prefWidth(-1)).sum();
   }
 }

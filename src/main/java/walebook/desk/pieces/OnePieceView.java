@@ -31,7 +31,8 @@ final class OnePieceView {
   private final VBox work = new VBox();
   private final CausesPane causes;
   private final MeaningPane meaning;
-  private final Label who = new Label();
+  private final LookOverPane lookOver;
+  private final Label who = Texts.text("");
   private final Button next = new Button();
   private final Button again = new Button();
   private final Button mend = new Button();
@@ -42,6 +43,7 @@ final class OnePieceView {
     this.place = place;
     this.causes = new CausesPane(words, "desk.pieces.sew-next", this::again);
     this.meaning = new MeaningPane(words, causes);
+    this.lookOver = new LookOverPane(words, place.lookOver());
     this.frame = new PlaceFrame(words, words.say("desk.pieces.one-title"));
     work.getStyleClass().add("one-piece");
     frame.context(who).work(work).means(meaning);
@@ -107,6 +109,7 @@ final class OnePieceView {
     if (piece.chain().size() > 1) {
       work.getChildren().add(card("desk.pieces.card.chain", chain(piece.chain())));
     }
+    work.getChildren().add(lookOver);
     work.getChildren().add(new Fold(words.say("desk.pieces.timeline"), lines(piece.timeline())));
   }
 

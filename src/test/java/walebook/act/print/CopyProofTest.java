@@ -55,6 +55,10 @@ class CopyProofTest {
       PrintScope one = new PrintScope(of.id(), null, student.id(), Naming.NAME);
       var words = PaperClass.WORDS;
       var tables = PaperClass.TABLES;
+      files.add(file("marks"));
+      new PrintMarks(book, words, java.time.ZoneOffset.UTC)
+          .print(one, PaperSize.A4, PaperClass.file(file("marks")))
+          .value();
       files.add(file("labels"));
       new PrintLabels(book, words, tables)
           .print(last, LabelGrid.COMMON.get(2), 1, true, PaperClass.file(file("labels")))
