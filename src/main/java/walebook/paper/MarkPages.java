@@ -10,6 +10,9 @@ final class MarkPages {
   /** So many criteria stand beside each other and can still be read. */
   private static final int ACROSS = 8;
 
+  private static final double MOST_MM = 150;
+  private static final double HEAD_MM = 24;
+  private static final double ROW_MM = 11;
   private static final double SIGN_MM = 14;
   private static final Type CELL = new Type(9, false);
 
@@ -51,7 +54,8 @@ final class MarkPages {
   }
 
   private void student(MarkPaper.Part part) throws IOException {
-    flow.need(30);
+    // Kept on one page where one is enough: a page that goes astray still says whose it is.
+    flow.need(Math.min(MOST_MM, HEAD_MM + ROW_MM * part.pieces().size()));
     flow.text(part.who(), Type.HEADING);
     if (part.pieces().isEmpty()) {
       flow.text(words.say("paper.marks.no-pieces"), Type.BODY);

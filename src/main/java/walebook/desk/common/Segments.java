@@ -15,9 +15,6 @@ import javafx.scene.layout.Region;
  */
 public final class Segments<T> extends FlowPane {
 
-  /** Wider than any window: all in a row where there is room. */
-  private static final double ALL = 10_000;
-
   private static final double GAP = 4;
 
   /**
@@ -28,7 +25,6 @@ public final class Segments<T> extends FlowPane {
    */
   public Segments(List<T> all, ObjectProperty<T> chosen, Function<T, String> name) {
     getStyleClass().add("segments");
-    setPrefWrapLength(ALL);
     setVgap(GAP);
     ToggleGroup group = new ToggleGroup();
     for (T each : all) {
@@ -53,5 +49,13 @@ public final class Segments<T> extends FlowPane {
       chosen.addListener((from, old, now) -> button.setSelected(each.equals(now)));
       getChildren().add(button);
     }
+  }
+
+  /** One line where there is room, more where letters are large. */
+  @Override
+  protected double computePrefWidth(double height) {
+    double sides = snappedLeftInset() + snappedRightInset();
+    return sides
+        + getManagedChildren().stream().mapToDouble(each -> snapSizeX(each.prefWidth(-1))).sum();
   }
 }

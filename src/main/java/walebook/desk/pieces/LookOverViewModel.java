@@ -37,6 +37,7 @@ public final class LookOverViewModel {
   private final ReadOnlyObjectWrapper<@Nullable LookOver> shown =
       new ReadOnlyObjectWrapper<>(this, "shown");
   private final ReadOnlyIntegerWrapper edits = new ReadOnlyIntegerWrapper(this, "edits");
+  private int kept;
   private final ReadOnlyStringWrapper says = new ReadOnlyStringWrapper(this, "says", "");
   private final ObjectProperty<Boolean> keeping =
       new SimpleObjectProperty<>(this, "keeping", false);
@@ -269,21 +270,23 @@ public final class LookOverViewModel {
   /** Keeps what is typed and not saved. */
   public void keepDraft() {
     LookOver now = shown.get();
-    if (now != null) {
+    if (now != null && edits.get() != kept) {
+      kept = edits.get();
       Map<String, String> typed = unsaved();
       session.run(
           progress -> {
             drafts.keep(now.pieceId(), typed);
             return typed;
           },
-          kept -> {});
+          done -> {});
     }
   }
 
   /** Keeps it at once; called before the book is closed. */
   public void rest() {
     LookOver now = shown.get();
-    if (now != null) {
+    if (now != null && edits.get() != kept) {
+      kept = edits.get();
       drafts.keep(now.pieceId(), unsaved());
     }
   }

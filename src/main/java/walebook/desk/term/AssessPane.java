@@ -32,6 +32,7 @@ final class AssessPane extends VBox {
     this.words = words;
     this.model = model;
     this.criteria = new CriteriaPane(words, model.criteria());
+    setMinHeight(USE_PREF_SIZE);
     Label time = Texts.text("", "strong");
     time.textProperty().bind(model.timeProperty());
     time.visibleProperty().bind(time.textProperty().isNotEmpty());

@@ -1,6 +1,7 @@
 package walebook.desk.term;
 
 import javafx.animation.PauseTransition;
+import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
@@ -73,6 +74,16 @@ final class CriteriaPane extends VBox {
             .below(add);
     model.openProperty().addListener((from, old, now) -> showCard(now));
     model.taggedProperty().addListener((from, old, now) -> showLessons());
+    model
+        .criteria()
+        .addListener(
+            (ListChangeListener<Criterion>)
+                change -> {
+                  // One is saved, and the hands go on to the next.
+                  if (card.isFocusWithin() && model.openProperty().get() == null) {
+                    code.field().requestFocus();
+                  }
+                });
     showCard(model.openProperty().get());
     PauseTransition pause = new PauseTransition(PAUSE);
     pause.setOnFinished(ended -> model.keepDraft());

@@ -85,7 +85,29 @@ public final class StarterBook {
         of);
     give(link, "cloth_wash", "SELECT id FROM tutors.cloth_wash");
     chooseMine(link, of, me);
+    chooseAssessed(link, of, me);
     chooseOthers(link);
+  }
+
+  /** What the course asks for, and how the student's own pieces were looked over. */
+  private static void chooseAssessed(Link link, String of, String me) throws SQLException {
+    give(link, "criterion", "SELECT id FROM tutors.criterion WHERE class_id = ?", of);
+    give(
+        link,
+        "criterion_tag",
+        "SELECT id FROM tutors.criterion_tag WHERE criterion_id IN (SELECT id FROM temp.give)"
+            + " AND (lesson_id IN (SELECT id FROM temp.give)"
+            + " OR piece_id IN (SELECT id FROM temp.give))");
+    for (String entity : List.of("piece_check", "feedback")) {
+      give(
+          link,
+          entity,
+          "SELECT a.id FROM tutors."
+              + entity
+              + " a JOIN tutors.test_piece p ON p.id = a.piece_id WHERE p.student_id = ?"
+              + " AND p.id IN (SELECT id FROM temp.give)",
+          me);
+    }
   }
 
   private static void chooseMine(Link link, String of, String me) throws SQLException {
