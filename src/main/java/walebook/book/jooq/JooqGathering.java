@@ -1,6 +1,8 @@
 package walebook.book.jooq;
 
+import static walebook.book.jooq.made.Tables.BIN_ITEM;
 import static walebook.book.jooq.made.Tables.CLOTH;
+import static walebook.book.jooq.made.Tables.GATHER_CONFLICT;
 import static walebook.book.jooq.made.Tables.STUDENT;
 import static walebook.book.jooq.made.Tables.TEST_PIECE;
 
@@ -97,6 +99,9 @@ record JooqGathering(Access access, Path file, Clock clock) implements Gathering
           Problem.refuse("gather.no-conflict", Place.field("conflict"), conflictId.toString(), ""));
     }
     try {
+      if (choice == Choice.THEIRS && open.why() == Conflict.Why.REMOVED_HERE) {
+        outOfBin(conflictId, by);
+      }
       access.alone(() -> new Decide(file, clock, Ids.next(), by).decide(conflictId, choice));
       return Answer.good(open);
     } catch (BookTrouble e) {
@@ -109,6 +114,23 @@ record JooqGathering(Access access, Path file, Clock clock) implements Gathering
               Place.field("conflict"),
               open.title(),
               String.valueOf(e.getMessage())));
+    }
+  }
+
+  /** What lies in the bin comes back with its pictures and all that hung on it, before theirs. */
+  private void outOfBin(UUID conflictId, By by) {
+    UUID item =
+        access.read(
+            dsl ->
+                dsl.select(BIN_ITEM.ID)
+                    .from(BIN_ITEM)
+                    .join(GATHER_CONFLICT)
+                    .on(GATHER_CONFLICT.ENTITY.eq(BIN_ITEM.ENTITY))
+                    .and(GATHER_CONFLICT.OUR_ID.eq(BIN_ITEM.ENTITY_ID))
+                    .where(GATHER_CONFLICT.ID.eq(conflictId))
+                    .fetchOne(BIN_ITEM.ID));
+    if (item != null) {
+      new JooqBin(access, clock).restore(item, by);
     }
   }
 }

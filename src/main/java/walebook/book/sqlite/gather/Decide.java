@@ -310,33 +310,7 @@ public final class Decide {
 
   /** Theirs is the same thing as ours: all that referred to it refers to ours from now on. */
   private void merge(Link link, Open open) throws SQLException {
-    Kind kind = open.kind();
-    String before = snapshot(link, kind, open.rowId());
-    for (@Nullable String[] each :
-        link.ask(
-            "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%'")) {
-      String child = String.valueOf(each[0]);
-      for (Map.Entry<String, String> reference : link.references(child).entrySet()) {
-        if (reference.getValue().equals(kind.table())) {
-          String where = " WHERE " + reference.getKey() + " = ?";
-          link.run(
-              "UPDATE OR IGNORE main." + child + " SET " + reference.getKey() + " = ?" + where,
-              open.ourId(),
-              open.rowId());
-          link.run("DELETE FROM main." + child + where, open.rowId());
-        }
-      }
-    }
-    link.run("DELETE FROM main." + kind.table() + " WHERE id = ?", open.rowId());
-    link.run(
-        "UPDATE gathered_row SET our_id = ?, our_version = 0, our_changed_at = 0, changed_at = ?,"
-            + " row_version = row_version + 1 WHERE entity = ? AND our_id = ?",
-        open.ourId(),
-        ids.now(),
-        kind.table(),
-        open.rowId());
-    if (before != null) {
-      log(link, kind, open.rowId(), before, null);
-    }
+    new MergeRows(link, ids, (kind, id, before) -> log(link, kind, id, before, null))
+        .merge(open.kind(), open.ourId(), open.rowId());
   }
 }
