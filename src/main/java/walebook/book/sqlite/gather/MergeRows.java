@@ -49,8 +49,7 @@ record MergeRows(Link link, NewIds ids, Gone gone) {
   /** What would be there twice then, as a criterion of one code, becomes one as well. */
   private void refer(String child, String column, String ours, String theirs) throws SQLException {
     String where = " WHERE " + column + " = ?";
-    link.run(
-        "UPDATE OR IGNORE main." + child + " SET " + column + " = ?" + where, ours, theirs);
+    link.run("UPDATE OR IGNORE main." + child + " SET " + column + " = ?" + where, ours, theirs);
     Kind kind =
         Kind.ALL.stream().filter(each -> each.table().equals(child)).findFirst().orElse(null);
     if (kind != null) {
