@@ -175,9 +175,12 @@ public final class BackupsViewModel {
       all.add(said("desk.common.backups.changed", difference.changed()));
     }
     for (BookDifference.Count each : difference.counts()) {
+      String name = words.say("desk.common.table." + each.table().replace('_', '-'));
       if (each.now() != each.then()) {
-        String name = words.say("desk.common.table." + each.table().replace('_', '-'));
         all.add(words.say("desk.common.backups.count", name, each.now(), each.then()));
+      }
+      if (each.otherVersion() > 0) {
+        all.add(words.say("desk.common.backups.earlier", name, each.otherVersion()));
       }
     }
     return all;

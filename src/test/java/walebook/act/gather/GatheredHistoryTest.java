@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
@@ -23,12 +24,14 @@ import walebook.record.By;
 import walebook.record.Change;
 import walebook.record.Criterion;
 import walebook.record.CriterionTag;
+import walebook.record.Feedback;
 import walebook.record.Measure;
 import walebook.record.PhotoInfo;
 import walebook.record.PullReading;
 import walebook.record.SchoolClass;
 import walebook.record.SeamEnd;
 import walebook.record.Seen;
+import walebook.record.Stamp;
 import walebook.record.TestPiece;
 import walebook.tables.SharedTables;
 import walebook.words.Words;
@@ -154,6 +157,19 @@ class GatheredHistoryTest {
       book.history().madeBy(new By("Bo Quay", room.second.id(), null));
       book.pieces().update(graded(piece, 1, corrected));
     }
+    Clock last = Clock.offset(Classroom.CLOCK, Duration.ofHours(2));
+    try (Book book = Hall.FILES.open(student, last).value()) {
+      book.history().madeBy(Hall.TUTOR);
+      book.assessments()
+          .add(
+              new Feedback(
+                  Ids.next(),
+                  piece.id(),
+                  LocalDate.of(2026, 10, 5),
+                  "Well told.",
+                  "",
+                  Stamp.fresh(last.instant())));
+    }
     Hall.gather(tutor, student);
     Hall.work(
         tutor,
@@ -164,7 +180,8 @@ class GatheredHistoryTest {
               .extracting(PieceTimeline.Event::who, PieceTimeline.Event::at)
               .containsExactly(
                   org.assertj.core.groups.Tuple.tuple("Ada Pier", Classroom.NOW),
-                  org.assertj.core.groups.Tuple.tuple("Bo Quay", corrected));
+                  org.assertj.core.groups.Tuple.tuple("Bo Quay", corrected),
+                  org.assertj.core.groups.Tuple.tuple("Mara Lock", last.instant()));
           assertThat(events.get(1).fields()).isNotEmpty();
         });
   }
