@@ -66,7 +66,9 @@ public final class GatherBooks {
           double to = (i + 1.0) / books.size();
           results.add(one(link, i, books.get(i), by, part(progress, from, to, books.get(i))));
         }
-        link.run(really ? "COMMIT" : "ROLLBACK");
+        // Where nothing came, not even the file's own count of its changes may move.
+        boolean came = results.stream().anyMatch(each -> each.problem() == null);
+        link.run(really && came ? "COMMIT" : "ROLLBACK");
       } catch (SQLException | RuntimeException e) {
         link.run("ROLLBACK");
         throw e;
