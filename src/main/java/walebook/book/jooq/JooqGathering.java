@@ -52,8 +52,18 @@ record JooqGathering(Access access, Path file, Clock clock) implements Gathering
       if (choice == Choice.THEIRS && open.why() == Conflict.Why.REMOVED_HERE) {
         outOfBin(conflictId, by);
       }
-      access.alone(() -> new Decide(file, clock, Ids.next(), by).decide(conflictId, choice));
+      access.alone(
+          () ->
+              new Decide(file, clock, Ids.next(), by, CameRows::readAll)
+                  .decide(conflictId, choice));
       return Answer.good(open);
+    } catch (IllegalArgumentException e) {
+      return Answer.bad(
+          Problem.refuse(
+              "gather.breaks-rule",
+              Place.field("conflict"),
+              String.valueOf(e.getMessage()),
+              open.title()));
     } catch (BookTrouble e) {
       if (!e.code().equals("constraint")) {
         throw e;

@@ -21,6 +21,8 @@ import walebook.book.Book;
 import walebook.book.Classroom;
 import walebook.book.Damage;
 import walebook.book.PieceFilter;
+import walebook.book.gather.Choice;
+import walebook.book.gather.Conflict;
 import walebook.book.gather.FromBook;
 import walebook.book.sqlite.SqliteLink;
 import walebook.words.Words;
@@ -197,6 +199,13 @@ class FuzzGatherTest {
     try (Book book = Hall.FILES.open(tutor, Classroom.CLOCK).value()) {
       came = Hall.gather(book, true, spoiled).books().get(0);
       if (came.problem() == null) {
+        readAll(book, as);
+        for (Conflict each : book.gathering().conflicts()) {
+          book.gathering()
+              .decide(each.id(), Choice.THEIRS, Hall.TUTOR)
+              .problems()
+              .forEach(problem -> assertThat(WORDS.say(problem)).doesNotContain("[problem"));
+        }
         readAll(book, as);
       }
     } catch (RuntimeException e) {

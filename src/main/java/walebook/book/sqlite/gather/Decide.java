@@ -18,13 +18,15 @@ public final class Decide {
   private final NewIds ids;
   private final By by;
   private final UUID stepId;
+  private final GatherBooks.Check check;
 
   private record Open(
       String id, String source, String why, Kind kind, String rowId, String ourId, String theirs) {}
 
   /** A decision in a book that nobody else writes meanwhile. */
-  public Decide(Path book, Clock clock, UUID stepId, By by) {
+  public Decide(Path book, Clock clock, UUID stepId, By by, GatherBooks.Check check) {
     this.book = book;
+    this.check = check;
     this.ids = new NewIds(clock.millis());
     this.by = by;
     this.stepId = stepId;
@@ -34,6 +36,7 @@ public final class Decide {
    * Decides it.
    *
    * @return false when there is no such conflict to decide
+   * @throws IllegalArgumentException when theirs is no record; nothing has changed then
    */
   public boolean decide(UUID conflictId, Choice choice) throws SQLException {
     try (Link link = new Link(book)) {
@@ -42,6 +45,7 @@ public final class Decide {
         Open open = find(link, conflictId);
         if (open != null) {
           carryOut(link, open, choice == Choice.THEIRS);
+          read(link, open);
           link.run(
               "UPDATE gather_conflict SET choice = ?, decided_at = ?, who = ?, changed_at = ?,"
                   + " row_version = row_version + 1 WHERE id = ?",
@@ -58,6 +62,13 @@ public final class Decide {
         throw e;
       }
     }
+  }
+
+  /** What waited as text has to be a record as well before it counts. */
+  private void read(Link link, Open open) throws SQLException {
+    link.run("CREATE TEMP TABLE plan (entity TEXT, our_id TEXT, fate TEXT)");
+    link.run("INSERT INTO temp.plan VALUES (?, ?, 'take')", open.kind().table(), open.ourId());
+    check.read(link.connection());
   }
 
   private static @Nullable Open find(Link link, UUID id) throws SQLException {
