@@ -1,6 +1,7 @@
 package walebook.book;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Random;
 
 /** One way to damage a book's file, as a worn stick or a cut copy does. */
@@ -88,6 +89,12 @@ public enum Damage {
   };
 
   private static final int PAGE = 4096;
+  private static final List<Damage> ALL = List.of(values());
+
+  /** One after the other, round and round. */
+  public static Damage inTurn(int number) {
+    return ALL.get(number % ALL.size());
+  }
 
   /** The bytes afterwards, which may be the array that was given. */
   public abstract byte[] damage(byte[] bytes, Random random);

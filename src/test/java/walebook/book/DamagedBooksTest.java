@@ -50,7 +50,7 @@ class DamagedBooksTest {
     Map<String, Integer> ends = new TreeMap<>();
     for (int i = 0; i < MUTATIONS; i++) {
       Random random = new Random(SEED + i);
-      Damage way = Damage.values()[i % Damage.values().length];
+      Damage way = Damage.inTurn(i);
       byte[] damaged = way.damage(whole.clone(), random);
       Path home = Files.createDirectory(folder.resolve("m" + i));
       Path file = Files.write(home.resolve("class.walebook"), damaged);

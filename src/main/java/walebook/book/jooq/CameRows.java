@@ -88,13 +88,13 @@ record CameRows(DSLContext dsl) {
   }
 
   private <R extends TableRecord<R>> void read(Table<R> table, Function<R, ?> record) {
-    dsl.selectFrom(table).where(came(Rows.id(table), table)).fetch().forEach(record::apply);
+    dsl.selectFrom(table).where(came(Rows.id(table), table)).fetch().map(record::apply);
   }
 
   /** Parts of records that came. */
   private <R extends TableRecord<R>> void parts(
       Table<R> table, Field<UUID> owner, Table<?> of, Function<R, ?> record) {
-    dsl.selectFrom(table).where(came(owner, of)).fetch().forEach(record::apply);
+    dsl.selectFrom(table).where(came(owner, of)).fetch().map(record::apply);
   }
 
   private void people() {

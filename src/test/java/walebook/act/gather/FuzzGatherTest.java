@@ -119,7 +119,7 @@ class FuzzGatherTest {
 
   private String spoil(Path file, int number, Random random) throws IOException {
     if (number % 3 == 0) {
-      Damage way = Damage.values()[number / 3 % Damage.values().length];
+      Damage way = Damage.inTurn(number / 3);
       Files.write(file, way.damage(good.clone(), random));
       return way.toString();
     }
@@ -262,7 +262,7 @@ class FuzzGatherTest {
     try (var all = Files.walk(folder)) {
       for (Path each :
           all.filter(Files::isRegularFile)
-              .filter(file -> !file.getParent().equals(folder))
+              .filter(file -> !folder.equals(file.getParent()))
               .toList()) {
         Files.delete(each);
       }
