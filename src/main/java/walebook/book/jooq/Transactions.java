@@ -24,8 +24,17 @@ final class Transactions implements AutoCloseable {
       commit.execute();
       return result;
     } catch (RuntimeException | SQLException e) {
-      rollback.execute();
+      rollBack(e);
       throw e;
+    }
+  }
+
+  /** A full disk ends the transaction by itself; that must not hide why. */
+  private void rollBack(Exception why) {
+    try {
+      rollback.execute();
+    } catch (SQLException e) {
+      why.addSuppressed(e);
     }
   }
 

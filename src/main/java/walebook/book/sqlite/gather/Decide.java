@@ -10,6 +10,7 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import walebook.book.gather.Choice;
 import walebook.book.gather.Conflict;
+import walebook.book.sqlite.SqliteLink;
 import walebook.record.By;
 
 /** Carries out a person's decision of a conflict, in one transaction. */
@@ -58,7 +59,7 @@ public final class Decide {
         link.run("COMMIT");
         return open != null;
       } catch (SQLException | RuntimeException e) {
-        link.run("ROLLBACK");
+        SqliteLink.rollBack(link.connection(), e);
         throw e;
       }
     }

@@ -74,7 +74,7 @@ public final class GatherBooks {
         boolean came = results.stream().anyMatch(each -> each.problem() == null);
         link.run(really && came ? "COMMIT" : "ROLLBACK");
       } catch (SQLException | RuntimeException e) {
-        link.run("ROLLBACK");
+        SqliteLink.rollBack(link.connection(), e);
         throw e;
       }
     }
