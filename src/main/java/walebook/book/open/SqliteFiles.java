@@ -106,7 +106,8 @@ public final class SqliteFiles implements BookFiles {
 
   private static boolean isFull(Exception e) {
     return e instanceof SQLiteException sqlite
-        && (sqlite.getResultCode().code & 0xff) == SQLiteErrorCode.SQLITE_FULL.code;
+        && (sqlite.getResultCode() == SQLiteErrorCode.SQLITE_FULL
+            || sqlite.getResultCode() == SQLiteErrorCode.SQLITE_IOERR_SHMSIZE);
   }
 
   private interface Opening {

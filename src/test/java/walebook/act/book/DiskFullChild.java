@@ -89,6 +89,11 @@ final class DiskFullChild {
       say("in one go " + e.code());
     }
     say("half of a go " + (room.book.pieces().count(PieceFilter.ALL) - before));
+    Files.delete(ballast);
+    room.book.pieces().add(room.piece(SeamEnd.GAVE, 154));
+    saved++;
+    say("with room again " + (room.book.pieces().count(PieceFilter.ALL) - before));
+    leave(ballast, 20_000);
     gather(room, student, "gathering");
     Answer<BookCopy> backup =
         new SqliteCare().backUp(file, BookCopy.Why.ASKED, null, Clock.systemUTC());
@@ -173,7 +178,7 @@ final class DiskFullChild {
               .give(room.schoolClass, disk.resolve("out"), false, false);
       say("starter books " + said(given));
     } catch (BookTrouble e) {
-      say("starter books " + e.code());
+      say("starter books " + e.code() + " " + e.getMessage());
     }
   }
 
