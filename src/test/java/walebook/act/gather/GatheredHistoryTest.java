@@ -32,7 +32,9 @@ import walebook.record.SchoolClass;
 import walebook.record.SeamEnd;
 import walebook.record.Seen;
 import walebook.record.Stamp;
+import walebook.record.Student;
 import walebook.record.TestPiece;
+import walebook.record.Tier;
 import walebook.tables.SharedTables;
 import walebook.words.Words;
 
@@ -349,5 +351,35 @@ class GatheredHistoryTest {
 
   private static Criterion criterion(SchoolClass of, String code) {
     return new Criterion(Ids.next(), of.id(), code, "Chooses a stitch", 1, Classroom.FRESH);
+  }
+
+  @Test
+  void whatAnotherBookCallsAStudentGoesWithTheName() throws Exception {
+    Path student = Hall.copy(tutor, "ada.walebook");
+    Hall.work(tutor, book -> book.students().update(called("Ada Pier", Tier.CORE, 30)));
+    Hall.work(student, book -> book.students().update(called("Ada Seawall", Tier.OWN, 60)));
+    assertThat(Hall.gather(tutor, student).books().get(0).conflicts()).isEqualTo(1);
+    Hall.work(
+        tutor,
+        book -> {
+          assertThat(book.gathering().conflicts().toString()).contains("Seawall");
+          book.privacy().rename(room.first.id(), "S01", "S01");
+          book.privacy().scrub();
+          assertThat(book.gathering().conflicts()).isEmpty();
+        });
+    String bytes =
+        new String(
+            java.nio.file.Files.readAllBytes(tutor), java.nio.charset.StandardCharsets.UTF_8);
+    assertThat(bytes.contains("Seawall")).isFalse();
+    assertThat(bytes.contains("Ada Pier")).isFalse();
+  }
+
+  private Student called(String name, Tier tier, int seconds) {
+    return new Student(
+        room.first.id(),
+        name,
+        room.first.alias(),
+        tier,
+        room.first.stamp().next(Classroom.NOW.plusSeconds(seconds)));
   }
 }
