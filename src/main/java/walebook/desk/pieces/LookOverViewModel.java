@@ -37,7 +37,9 @@ public final class LookOverViewModel {
   private final ReadOnlyObjectWrapper<@Nullable LookOver> shown =
       new ReadOnlyObjectWrapper<>(this, "shown");
   private final ReadOnlyIntegerWrapper edits = new ReadOnlyIntegerWrapper(this, "edits");
+  private int typed;
   private int kept;
+  private boolean filling;
   private final ReadOnlyStringWrapper says = new ReadOnlyStringWrapper(this, "says", "");
   private final ObjectProperty<Boolean> keeping =
       new SimpleObjectProperty<>(this, "keeping", false);
@@ -132,6 +134,7 @@ public final class LookOverViewModel {
   private void begin(Read read) {
     LookOver found = read.found().orElse(null);
     shown.set(found);
+    filling = true;
     for (CheckedBy by : CheckedBy.values()) {
       Map<String, String> typed = new HashMap<>(saved(found, by));
       read.draft()
@@ -144,6 +147,7 @@ public final class LookOverViewModel {
       check(by).put(typed);
     }
     said.put(read.draft());
+    filling = false;
     attend(found);
   }
 
@@ -172,11 +176,13 @@ public final class LookOverViewModel {
       touched.put(by, isUnsaved(by));
     }
     shown.set(found);
+    filling = true;
     for (CheckedBy by : CheckedBy.values()) {
       if (!Boolean.TRUE.equals(touched.get(by))) {
         check(by).put(saved(found, by));
       }
     }
+    filling = false;
     attend(found);
   }
 
@@ -231,7 +237,7 @@ public final class LookOverViewModel {
   }
 
   private void finished() {
-    keepDraft();
+    keepNow();
     session.changed();
   }
 
@@ -267,16 +273,22 @@ public final class LookOverViewModel {
     }
   }
 
-  /** Keeps what is typed and not saved. */
+  /** Keeps what was typed since it was last kept and is not saved. */
   public void keepDraft() {
+    if (typed != kept) {
+      keepNow();
+    }
+  }
+
+  private void keepNow() {
     LookOver now = shown.get();
-    if (now != null && edits.get() != kept) {
-      kept = edits.get();
-      Map<String, String> typed = unsaved();
+    if (now != null) {
+      kept = typed;
+      Map<String, String> unsaved = unsaved();
       session.run(
           progress -> {
-            drafts.keep(now.pieceId(), typed);
-            return typed;
+            drafts.keep(now.pieceId(), unsaved);
+            return unsaved;
           },
           done -> {});
     }
@@ -285,23 +297,24 @@ public final class LookOverViewModel {
   /** Keeps it at once; called before the book is closed. */
   public void rest() {
     LookOver now = shown.get();
-    if (now != null && edits.get() != kept) {
-      kept = edits.get();
+    if (now != null && typed != kept) {
+      kept = typed;
       drafts.keep(now.pieceId(), unsaved());
     }
   }
 
   private Map<String, String> unsaved() {
-    Map<String, String> typed = new LinkedHashMap<>(said.typed());
+    Map<String, String> unsaved = new LinkedHashMap<>(said.typed());
     for (CheckedBy by : CheckedBy.values()) {
       if (isUnsaved(by)) {
-        check(by).typed().forEach((name, text) -> typed.put(by.key() + "/" + name, text));
+        check(by).typed().forEach((name, text) -> unsaved.put(by.key() + "/" + name, text));
       }
     }
-    return typed;
+    return unsaved;
   }
 
   private void edited() {
+    typed += filling ? 0 : 1;
     edits.set(edits.get() + 1);
   }
 

@@ -46,6 +46,9 @@ public final class CriteriaViewModel {
       new FormFields(this::edited, KeepCriteria.CODE, KeepCriteria.SAYS);
   private final FormFields list = new FormFields(this::edited, KeepCriteria.LIST);
   private List<CriterionTag> tags = List.of();
+  private int kept;
+  private int typed;
+  private boolean filling;
 
   private record Read(List<Criterion> criteria, List<Lesson> lessons, List<CriterionTag> tags) {}
 
@@ -67,8 +70,10 @@ public final class CriteriaViewModel {
 
   private void begin() {
     open.set(null);
+    filling = true;
     card.put(Map.of());
     list.put(Map.of());
+    filling = false;
     read();
     findDraft();
   }
@@ -218,7 +223,7 @@ public final class CriteriaViewModel {
     }
   }
 
-  /** Keeps what is typed and not saved. */
+  /** Keeps what was typed since it was last kept and is not saved. */
   public void keepDraft() {
     keepDraft(session.schoolClassProperty().get());
   }
@@ -226,20 +231,22 @@ public final class CriteriaViewModel {
   /** Keeps it at once; called before the book is closed. */
   public void rest() {
     SchoolClass of = session.schoolClassProperty().get();
-    if (of != null) {
+    if (of != null && typed != kept) {
+      kept = typed;
       drafts.keep(of.id(), unsaved());
     }
   }
 
   private void keepDraft(@Nullable SchoolClass of) {
-    if (of != null) {
-      Map<String, String> typed = unsaved();
+    if (of != null && typed != kept) {
+      kept = typed;
+      Map<String, String> unsaved = unsaved();
       session.run(
           progress -> {
-            drafts.keep(of.id(), typed);
-            return typed;
+            drafts.keep(of.id(), unsaved);
+            return unsaved;
           },
-          kept -> {});
+          done -> {});
     }
   }
 
@@ -271,12 +278,15 @@ public final class CriteriaViewModel {
         criteria.stream().filter(each -> each.id().toString().equals(was)).findFirst().orElse(null);
     open.set(opened);
     showTagged();
+    filling = true;
     card.put(typed);
     list.put(typed);
+    filling = false;
     say("desk.term.criteria.draft", "");
   }
 
   private void edited() {
+    typed += filling ? 0 : 1;
     edits.set(edits.get() + 1);
   }
 
@@ -333,7 +343,9 @@ public final class CriteriaViewModel {
     if (!opened.equals(found)) {
       open.set(found);
       if (untouched) {
+        filling = true;
         card.put(found == null ? Map.of() : typed(found));
+        filling = false;
       }
     }
   }

@@ -109,6 +109,8 @@ class LookOverViewModelTest {
     LookOverViewModel again = shown();
     assertThat(again.check(CheckedBy.TUTOR).text("finish-mark")).isEqualTo("2");
     assertThat(again.said().text("feedback-says")).isEqualTo("Even f");
+    again.said().field("feedback-says").text().set("Even feed.");
+    again.keepDraft();
     again.save(CheckedBy.TUTOR);
     again.give();
     again.rest();

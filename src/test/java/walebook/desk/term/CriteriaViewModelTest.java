@@ -91,6 +91,7 @@ class CriteriaViewModelTest {
       assertThat(Objects.requireNonNull(again.openProperty().get()).code()).isEqualTo("1");
       assertThat(again.card().text(KeepCriteria.SAYS)).isEqualTo("One, half ty");
       assertThat(again.list().text(KeepCriteria.LIST)).isEqualTo("2 T");
+      again.keepDraft();
       again.save();
       again.addList();
       assertThat(room.book.drafts().of("assess")).isEmpty();
