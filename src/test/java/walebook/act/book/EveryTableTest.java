@@ -209,12 +209,16 @@ class EveryTableTest {
               "note",
               "photo",
               "photo_image",
-              "criterion_tag",
-              "piece_check",
-              "feedback",
               "bank_comment",
               "gather_conflict")) {
         assertThat(requireNonNull(rows.get(table))).as(table).isEmpty();
+      }
+      // What was said and asked of pieces comes along for the student's own pieces alone.
+      try (Connection link = SqliteLink.migrator(written.get(i))) {
+        assertThat(SqliteLink.ask(link, "PRAGMA foreign_key_check")).isEmpty();
+        String others =
+            "SELECT count(*) FROM test_piece WHERE student_id <> '" + students.get(i).id() + "'";
+        assertThat(SqliteLink.ask(link, others)).isEqualTo("0");
       }
       String bytes = new String(Files.readAllBytes(written.get(i)), StandardCharsets.UTF_8);
       for (Student each : students) {

@@ -8,6 +8,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -52,7 +53,10 @@ public final class FullBook {
   public static void make(Path file) throws Exception {
     new MakeDemoBook(FILES, Classroom.CLOCK).make(file, MakeDemoBook.SEED).value().close();
     try (Book book = FILES.open(file, Classroom.CLOCK).value()) {
-      List<TestPiece> pieces = book.pieces().list(PieceFilter.ALL);
+      List<TestPiece> pieces =
+          book.pieces().list(PieceFilter.ALL).stream()
+              .filter(each -> isUnchecked(book, each))
+              .toList();
       Student first = book.students().all().get(0);
       book.history().madeBy(new By(first.name(), first.id(), null));
       onPiece(book, pieces.get(0));
@@ -67,6 +71,11 @@ public final class FullBook {
     }
     shelve(file);
     differ(file);
+  }
+
+  private static boolean isUnchecked(Book book, TestPiece piece) {
+    return Arrays.stream(CheckedBy.values())
+        .allMatch(by -> book.assessments().check(piece.id(), by) == null);
   }
 
   private static void onPiece(Book book, TestPiece piece) {
