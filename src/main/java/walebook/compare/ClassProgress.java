@@ -2,6 +2,7 @@ package walebook.compare;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -65,12 +66,22 @@ public record ClassProgress(List<Lesson> lessons, List<Row> rows) {
    * @param lessonIds empty for all lessons and for pieces without one
    */
   public static ClassProgress of(Book book, UUID classId, Set<UUID> lessonIds) {
+    return of(book, classId, lessonIds, book.results().done(ResultFilter.ALL.ofClass(classId)));
+  }
+
+  /**
+   * The same where the class's lines are at hand.
+   *
+   * @param done of all lessons
+   */
+  public static ClassProgress of(
+      Book book, UUID classId, Set<UUID> lessonIds, Collection<DoneLine> done) {
     List<Lesson> lessons =
         book.lessons().of(classId).stream()
             .filter(each -> lessonIds.isEmpty() || lessonIds.contains(each.id()))
             .toList();
     Map<UUID, List<DoneLine>> pieces =
-        book.results().done(ResultFilter.ALL.ofClass(classId)).stream()
+        done.stream()
             .filter(
                 each ->
                     lessonIds.isEmpty()

@@ -1,8 +1,8 @@
 package walebook.compare;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -57,7 +57,7 @@ public final class CompareFairly {
       Set<UUID> setAside,
       @Nullable MeasuringError measuring) {
     Map<UUID, ResultLine> lines = new HashMap<>();
-    Map<UUID, Dot> dots = new HashMap<>();
+    IdentityHashMap<ResultLine, Dot> dots = new IdentityHashMap<>();
     List<ResultLine> counting = new ArrayList<>();
     int aside = 0;
     int without = 0;
@@ -69,8 +69,10 @@ public final class CompareFairly {
         aside++;
       } else {
         counting.add(piece);
-        lines.put(piece.pieceId(), piece);
-        dots.put(piece.pieceId(), dot);
+        if (question.withinMachine()) {
+          lines.put(piece.pieceId(), piece);
+        }
+        dots.put(piece, dot);
       }
     }
     Settings settings = Settings.of(counting, question.factors(), names);
@@ -81,10 +83,7 @@ public final class CompareFairly {
             (levels, inCell) ->
                 cells.put(
                     levels,
-                    inCell.stream()
-                        .map(each -> dots.get(each.pieceId()))
-                        .sorted(Comparator.comparingDouble(Dot::value).thenComparing(Dot::code))
-                        .toList()));
+                    inCell.stream().map(dots::get).sorted(CompareFairly::byValue).toList()));
     Additive model = model(cells, lines);
     List<FairRow> rows = rows(cells, model);
     return new FairComparison(
@@ -101,6 +100,11 @@ public final class CompareFairly {
         model == null ? null : model.residualSd(),
         model == null ? null : model.additivity(),
         measuring);
+  }
+
+  private static int byValue(Dot left, Dot right) {
+    int order = Double.compare(left.value(), right.value());
+    return order == 0 ? left.code().compareTo(right.code()) : order;
   }
 
   private @Nullable Dot dot(ResultLine piece, Map<UUID, Map<Grain, ClothStretch>> stretches) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
 import walebook.book.Book;
 import walebook.record.Machine;
 import walebook.record.ResultLine;
@@ -14,6 +15,9 @@ import walebook.record.Student;
 /** The shown names of levels that are keys of rows. */
 public final class Names {
   private final Map<String, String> shown;
+
+  /** Asked for again and again: spelling a key out takes longer than finding it. */
+  private final Map<Object, String> asked = new ConcurrentHashMap<>();
 
   private Names(Map<String, String> shown) {
     this.shown = Map.copyOf(shown);
@@ -82,6 +86,11 @@ public final class Names {
 
   /** The name of any row's key; empty when the book has none. */
   public String of(Object id) {
-    return shown.getOrDefault(id.toString(), "");
+    String known = asked.get(id);
+    if (known == null) {
+      known = shown.getOrDefault(id.toString(), "");
+      asked.put(id, known);
+    }
+    return known;
   }
 }

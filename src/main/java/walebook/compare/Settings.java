@@ -1,14 +1,17 @@
 package walebook.compare;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import walebook.record.ResultLine;
+import walebook.record.SetTo;
 
 /**
  * Pieces sorted into combinations of levels.
@@ -39,13 +42,23 @@ record Settings(
     return new Settings(telling, same, cells(pieces, telling, names));
   }
 
-  /** Few combinations and many pieces: found by hash first, put in order once at the end. */
+  /**
+   * Few combinations and many pieces: found by hash first, put in order once at the end. Pieces
+   * that share the very same settings, as those read from a book in one go do, share the look-up.
+   */
   private static Map<List<String>, List<ResultLine>> cells(
       List<ResultLine> pieces, List<Factor> telling, Names names) {
     Map<List<String>, List<ResultLine>> found = new HashMap<>();
+    IdentityHashMap<SetTo, List<ResultLine>> lots = new IdentityHashMap<>();
+    boolean byPiece = telling.contains(Factor.STUDENT);
     for (ResultLine piece : pieces) {
-      List<String> cell = telling.stream().map(f -> names.show(f, f.level(piece))).toList();
-      found.computeIfAbsent(cell, key -> new ArrayList<>()).add(piece);
+      List<ResultLine> lot = byPiece ? null : lots.get(piece.setTo());
+      if (lot == null) {
+        List<String> cell = telling.stream().map(f -> names.show(f, f.level(piece))).toList();
+        lot = found.computeIfAbsent(cell, key -> new ArrayList<>());
+        lots.put(piece.setTo(), lot);
+      }
+      lot.add(piece);
     }
     Map<List<String>, List<ResultLine>> cells = new TreeMap<>(CompareBySetting.byLevels());
     cells.putAll(found);
@@ -55,10 +68,12 @@ record Settings(
   private static Map<Factor, Set<String>> levels(
       List<ResultLine> pieces, List<Factor> factors, Names names) {
     Map<Factor, Set<String>> levels = new EnumMap<>(Factor.class);
+    Set<SetTo> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+    List<ResultLine> one = pieces.stream().filter(piece -> seen.add(piece.setTo())).toList();
     for (Factor factor : factors) {
       Set<String> found = new LinkedHashSet<>();
       Set<String> shown = new LinkedHashSet<>();
-      pieces.forEach(piece -> found.add(factor.level(piece)));
+      (factor == Factor.STUDENT ? pieces : one).forEach(piece -> found.add(factor.level(piece)));
       found.forEach(level -> shown.add(names.show(factor, level)));
       levels.put(factor, shown);
     }

@@ -27,7 +27,11 @@ public final class Show {
     if (text.indexOf('.') < 0) {
       return text;
     }
-    return text.replaceAll("0+$", "").replaceAll("\\.$", "");
+    int end = text.length();
+    while (text.charAt(end - 1) == '0') {
+      end--;
+    }
+    return text.substring(0, text.charAt(end - 1) == '.' ? end - 1 : end);
   }
 
   /** A percentage with one decimal and its sign, such as {@code 52.0 %}. */

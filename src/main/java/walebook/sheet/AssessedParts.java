@@ -30,7 +30,7 @@ final class AssessedParts {
                 "sheet.term.about-marks",
                 "MarkTable",
                 MarkColumns.of(facts.lookup(), assessed, words),
-                assessed.pieces())
+                assessed.pieces().stream().filter(AssessedPiece::isLookedOver).toList())
             .with((sheet, columns, rows) -> signatures.below(sheet, rows));
     SheetPart<CoverageLine> coverage =
         SheetPart.of(

@@ -58,16 +58,8 @@ public final class GatherTerm {
 
   private TermFacts gather(SchoolClass of, TermChoice choice, TermExtras extras) {
     Names shown = Names.of(book, !choice.names());
-    Map<UUID, DoneLine> done = new HashMap<>();
-    book.results().done(ResultFilter.ALL.ofClass(of.id())).stream()
-        .filter(each -> choice.hasLesson(each.lessonId()) && choice.hasStudent(each.studentId()))
-        .forEach(each -> done.put(each.pieceId(), each));
-    List<ResultLine> lines =
-        sorted(
-            book.results().list(ResultFilter.ALL.ofClass(of.id()).withFaults()).stream()
-                .filter(each -> done.containsKey(each.pieceId()))
-                .toList(),
-            shown);
+    List<DoneLine> done = book.results().done(ResultFilter.ALL.ofClass(of.id()));
+    List<ResultLine> lines = sorted(lines(of.id(), choice, done), shown);
     List<ClothReading> readings = book.clothLog().allReadings();
     TermFindings findings = TermFindings.of(book, lines, readings, shown, of.id());
     UUID tutorId = of.tutorId();
@@ -82,7 +74,7 @@ public final class GatherTerm {
         new PieceRun(book, lines.stream().map(ResultLine::pieceId).toList()),
         lookup(of.id(), choice, lines, shown, findings),
         findings,
-        progress(of.id(), choice),
+        progress(of.id(), choice, done),
         cloths(lines, readings, findings.stretches()),
         plan(of.id(), choice, done),
         extras,
@@ -96,6 +88,20 @@ public final class GatherTerm {
         piece -> book.photos().ofPiece(piece),
         cover(choice.names()),
         LocalDateTime.now(clock).withNano(0));
+  }
+
+  private List<ResultLine> lines(UUID classId, TermChoice choice, List<DoneLine> done) {
+    List<ResultLine> lines = book.results().list(ResultFilter.ALL.ofClass(classId).withFaults());
+    if (choice.lessonIds().isEmpty() && choice.studentIds().isEmpty()) {
+      return lines;
+    }
+    Set<UUID> chosen =
+        done.stream()
+            .filter(each -> choice.hasLesson(each.lessonId()))
+            .filter(each -> choice.hasStudent(each.studentId()))
+            .map(DoneLine::pieceId)
+            .collect(Collectors.toSet());
+    return lines.stream().filter(each -> chosen.contains(each.pieceId())).toList();
   }
 
   private List<Student> students(UUID classId, TermChoice choice) {
@@ -149,27 +155,24 @@ public final class GatherTerm {
     };
   }
 
-  private List<PlanLine> plan(UUID classId, TermChoice choice, Map<UUID, DoneLine> done) {
-    Map<UUID, String> logged = new HashMap<>();
-    done.values().stream()
-        .filter(each -> each.plannedId() != null)
-        .forEach(each -> logged.put(Objects.requireNonNull(each.plannedId()), ""));
+  private List<PlanLine> plan(UUID classId, TermChoice choice, List<DoneLine> done) {
+    Set<UUID> logged =
+        done.stream().map(DoneLine::plannedId).filter(Objects::nonNull).collect(Collectors.toSet());
     List<PlanLine> lines = new ArrayList<>();
     for (Lesson lesson : book.lessons().of(classId)) {
       if (choice.hasLesson(lesson.id())) {
         book.lessons().planOf(lesson.id()).stream()
             .filter(each -> choice.hasStudent(each.studentId()))
             .forEach(
-                each ->
-                    lines.add(new PlanLine(lesson.title(), each, logged.containsKey(each.id()))));
+                each -> lines.add(new PlanLine(lesson.title(), each, logged.contains(each.id()))));
       }
     }
     return lines;
   }
 
   /** By name when names go out; by alias otherwise, since the order of names would tell them. */
-  private ClassProgress progress(UUID classId, TermChoice choice) {
-    ClassProgress read = ClassProgress.of(book, classId, choice.lessonIds());
+  private ClassProgress progress(UUID classId, TermChoice choice, List<DoneLine> done) {
+    ClassProgress read = ClassProgress.of(book, classId, choice.lessonIds(), done);
     List<ClassProgress.Row> rows =
         read.rows().stream().filter(row -> choice.hasStudent(row.student().id())).toList();
     return new ClassProgress(

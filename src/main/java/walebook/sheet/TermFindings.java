@@ -93,22 +93,19 @@ public record TermFindings(
       Map<UUID, Map<Grain, ClothStretch>> stretches,
       Names names,
       Map<MarkedValue, Set<UUID>> aside) {
-    List<FairComparison> all = new ArrayList<>();
-    for (Outcome outcome :
-        List.of(Outcome.HELD, Outcome.SEAM_SHARE, Outcome.EDGE_CHANGE, Outcome.GRADE)) {
-      FairComparison found =
-          CompareFairly.of(
-              lines,
-              FairQuestion.of(outcome, factors),
-              stretches,
-              names,
-              aside.getOrDefault(outcome.marked(), Set.of()),
-              null);
-      if (!found.isEmpty()) {
-        all.add(found);
-      }
-    }
-    return all;
+    return List.of(Outcome.HELD, Outcome.SEAM_SHARE, Outcome.EDGE_CHANGE, Outcome.GRADE)
+        .parallelStream()
+        .map(
+            outcome ->
+                CompareFairly.of(
+                    lines,
+                    FairQuestion.of(outcome, factors),
+                    stretches,
+                    names,
+                    aside.getOrDefault(outcome.marked(), Set.of()),
+                    null))
+        .filter(found -> !found.isEmpty())
+        .toList();
   }
 
   private static Map<UUID, List<OddReading>> odd(

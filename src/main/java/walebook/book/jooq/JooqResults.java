@@ -76,18 +76,16 @@ record JooqResults(Access access) implements Results {
   public List<DoneLine> done(ResultFilter filter) {
     return access.read(
         dsl ->
-            dsl.select(
-                    TEST_PIECE.ID,
-                    TEST_PIECE.STUDENT_ID,
-                    TEST_PIECE.LESSON_ID,
-                    TEST_PIECE.PLANNED_ID,
-                    TEST_PIECE.SEWN_ON)
-                .from(TEST_PIECE)
-                .where(condition(filter))
-                .fetch(
-                    row ->
-                        new DoneLine(
-                            row.value1(), row.value2(), row.value3(), row.value4(), row.value5())));
+            new ResultReader(Map.of())
+                .done(
+                    dsl.select(
+                            TEST_PIECE.ID,
+                            TEST_PIECE.STUDENT_ID,
+                            TEST_PIECE.LESSON_ID,
+                            TEST_PIECE.PLANNED_ID,
+                            TEST_PIECE.SEWN_ON)
+                        .from(TEST_PIECE)
+                        .where(condition(filter))));
   }
 
   @Override

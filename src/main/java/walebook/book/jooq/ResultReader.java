@@ -11,6 +11,7 @@ import java.util.UUID;
 import java.util.function.Function;
 import org.jooq.Select;
 import org.jspecify.annotations.Nullable;
+import walebook.record.DoneLine;
 import walebook.record.Grain;
 import walebook.record.Keyed;
 import walebook.record.Needle;
@@ -29,6 +30,7 @@ final class ResultReader {
   private final Map<UUID, Integer> faults;
   private final Map<String, UUID> ids = new HashMap<>();
   private final Map<String, LocalDate> dates = new HashMap<>();
+  private final Map<SetTo, SetTo> settings = new HashMap<>();
 
   ResultReader(Map<UUID, Integer> faults) {
     this.faults = faults;
@@ -39,6 +41,27 @@ final class ResultReader {
     try (ResultSet row = query.fetchResultSet()) {
       while (row.next()) {
         lines.add(line(row));
+      }
+    } catch (SQLException e) {
+      throw Trouble.of(e);
+    }
+    return lines;
+  }
+
+  /** Key, student, lesson, planned piece, day. */
+  List<DoneLine> done(Select<?> query) {
+    List<DoneLine> lines = new ArrayList<>();
+    try (ResultSet row = query.fetchResultSet()) {
+      while (row.next()) {
+        String lesson = row.getString(3);
+        String planned = row.getString(4);
+        lines.add(
+            new DoneLine(
+                UUID.fromString(row.getString(1)),
+                shared(ids, row.getString(2), UUID::fromString),
+                lesson == null ? null : shared(ids, lesson, UUID::fromString),
+                planned == null ? null : UUID.fromString(planned),
+                shared(dates, row.getString(5), LocalDate::parse)));
       }
     } catch (SQLException e) {
       throw Trouble.of(e);
@@ -68,18 +91,21 @@ final class ResultReader {
 
   private SetTo setTo(ResultSet row) throws SQLException {
     String machine = row.getString(17);
-    return new SetTo(
-        shared(ids, row.getString(6), UUID::fromString),
-        Keyed.of(Grain.class, row.getString(7)),
-        row.getString(8),
-        number(row, 9),
-        number(row, 10),
-        needle(row.getString(11), number(row, 12)),
-        row.getString(13),
-        number(row, 14),
-        Keyed.find(Step.class, row.getString(15)),
-        row.getString(16),
-        machine == null ? null : shared(ids, machine, UUID::fromString));
+    SetTo found =
+        new SetTo(
+            shared(ids, row.getString(6), UUID::fromString),
+            Keyed.of(Grain.class, row.getString(7)),
+            row.getString(8),
+            number(row, 9),
+            number(row, 10),
+            needle(row.getString(11), number(row, 12)),
+            row.getString(13),
+            number(row, 14),
+            Keyed.find(Step.class, row.getString(15)),
+            row.getString(16),
+            machine == null ? null : shared(ids, machine, UUID::fromString));
+    SetTo known = settings.putIfAbsent(found, found);
+    return known == null ? found : known;
   }
 
   private static @Nullable Needle needle(@Nullable String point, @Nullable Double nm) {

@@ -29,6 +29,11 @@ public record AssessedPiece(
     criteria = Set.copyOf(criteria);
   }
 
+  /** Whether anybody said anything of it yet. */
+  public boolean isLookedOver() {
+    return self != null || tutor != null || comments > 0;
+  }
+
   /** How it stands by the tutor's check. */
   public Standing standing() {
     return Standing.of(tutor);

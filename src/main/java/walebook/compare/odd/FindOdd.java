@@ -2,6 +2,7 @@ package walebook.compare.odd;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,6 +18,7 @@ import walebook.compare.alike.ReadingDot;
 import walebook.record.MarkedValue;
 import walebook.record.ResultLine;
 import walebook.record.SeamEnd;
+import walebook.record.SetTo;
 import walebook.record.ValueMark;
 import walebook.statistics.Robust;
 
@@ -85,16 +87,16 @@ public final class FindOdd {
 
   private void pieces(List<ResultLine> pieces, MarkedValue value) {
     robusts.clear();
-    Map<List<String>, List<ResultLine>> same = sorted(pieces, value, ALIKE);
-    Map<List<String>, List<ResultLine>> near = sorted(pieces, value, NEARLY_ALIKE);
+    Lots same = sorted(pieces, value, ALIKE);
+    Lots near = sorted(pieces, value, NEARLY_ALIKE);
     for (ResultLine piece : pieces) {
       Double number = number(piece, value);
       if (number == null) {
         continue;
       }
-      List<ResultLine> like = same.getOrDefault(levels(piece, value, ALIKE), List.of());
+      List<ResultLine> like = same.of(piece, value, ALIKE);
       if (like.size() < FEWEST) {
-        like = near.getOrDefault(levels(piece, value, NEARLY_ALIKE), List.of());
+        like = near.of(piece, value, NEARLY_ALIKE);
       }
       piece(piece, value, number, like);
     }
@@ -153,24 +155,40 @@ public final class FindOdd {
         .toList();
   }
 
-  private static Map<List<String>, List<ResultLine>> sorted(
-      List<ResultLine> pieces, MarkedValue value, List<Factor> factors) {
-    Map<List<String>, List<ResultLine>> sorted = new LinkedHashMap<>();
+  private static Lots sorted(List<ResultLine> pieces, MarkedValue value, List<Factor> factors) {
+    Lots sorted = new Lots();
     for (ResultLine piece : pieces) {
       if (number(piece, value) != null) {
-        sorted.computeIfAbsent(levels(piece, value, factors), key -> new ArrayList<>()).add(piece);
+        sorted.of(piece, value, factors).add(piece);
       }
     }
     return sorted;
   }
 
   /** A seam that held is compared with others that held: their ends mean another thing. */
-  private static List<String> levels(ResultLine piece, MarkedValue value, List<Factor> factors) {
+  private static List<String> levels(ResultLine piece, boolean held, List<Factor> factors) {
     List<String> levels = new ArrayList<>();
     factors.forEach(factor -> levels.add(factor.level(piece)));
-    boolean held = value == MarkedValue.SEAM_STRETCH && piece.end() == SeamEnd.HELD;
     levels.add(held ? "held" : "");
     return levels;
+  }
+
+  /** Lots of like pieces, each found by the first of it that was set so. */
+  private static final class Lots {
+    private final Map<List<String>, List<ResultLine>> byLevels = new HashMap<>();
+    private final IdentityHashMap<SetTo, List<ResultLine>> given = new IdentityHashMap<>();
+    private final IdentityHashMap<SetTo, List<ResultLine>> held = new IdentityHashMap<>();
+
+    /** The lot of a piece, in which it need not be. */
+    List<ResultLine> of(ResultLine piece, MarkedValue value, List<Factor> factors) {
+      boolean isHeld = value == MarkedValue.SEAM_STRETCH && piece.end() == SeamEnd.HELD;
+      return (isHeld ? held : given)
+          .computeIfAbsent(
+              piece.setTo(),
+              set ->
+                  byLevels.computeIfAbsent(
+                      levels(piece, isHeld, factors), key -> new ArrayList<>()));
+    }
   }
 
   private void study(AlikeStudy study) {
