@@ -88,6 +88,11 @@ final class DraftFields {
         put("plan.grains[" + i + "]", readings.grains().get(i).key());
       }
       put("plan.repeats", String.valueOf(readings.repeats()));
+      ReadingsPlan.Cell control = readings.control();
+      if (control != null) {
+        put(PackDraft.FIRST_CLOTH, control.slot());
+        put(PackDraft.FIRST_GRAIN, control.grain().key());
+      }
     }
     for (Tier tier : Tier.values()) {
       Tiers.Share share = plan.tiers().of(tier);

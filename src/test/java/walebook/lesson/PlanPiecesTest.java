@@ -217,19 +217,6 @@ class PlanPiecesTest {
         .hasMessageContaining("students");
   }
 
-  @Test
-  void readingsAreSharedOutTheSameWay() {
-    ReadingsPlan plan = (ReadingsPlan) Packs.named("measuring-stretch").plan();
-    List<PlanStudent> students = students(12, new Random(4));
-    List<PlanReadings.ToMeasure> all = PlanReadings.plan(plan, students, CLOTHS, 4);
-    Map<String, Integer> times = new HashMap<>();
-    all.forEach(each -> times.merge(each.slot() + each.grain().key(), 1, Integer::sum));
-    assertThat(times).hasSize(6);
-    assertThat(Collections.max(times.values()) - Collections.min(times.values()))
-        .isLessThanOrEqualTo(1);
-    assertThat(all).allSatisfy(each -> assertThat(each.repeats()).isEqualTo(3));
-  }
-
   private static List<PlanStudent> students(int count, Random random) {
     List<PlanStudent> students = new ArrayList<>();
     for (int i = 0; i < count; i++) {

@@ -38,6 +38,8 @@ final class PackForm {
                 "plan.kind",
                 "plan.question",
                 "plan.repeats",
+                PackDraft.FIRST_CLOTH,
+                PackDraft.FIRST_GRAIN,
                 PackDraft.LESSON,
                 PackDraft.REST));
     for (int i = 0; i < STEPS; i++) {
