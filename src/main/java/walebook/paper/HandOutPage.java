@@ -150,7 +150,7 @@ final class HandOutPage {
       String says = HandOutText.beginning(each.sentences(), all ? Integer.MAX_VALUE : 1);
       if (each.numbered()) {
         flow.item(letter(letter++), paper.named(says), body);
-      } else if (each.isWhole() && (around || !numbered && sentences.isEmpty())) {
+      } else if (each.isWhole() && (around || (!numbered && sentences.isEmpty()))) {
         flow.item("•", paper.named(says), body);
       }
     }
