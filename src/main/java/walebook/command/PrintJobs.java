@@ -140,7 +140,7 @@ final class PrintJobs {
   private static Exit handOut(Typed typed, Terminal terminal, Book book) {
     Lesson lesson = neededLesson(typed, book);
     PrintHandOut print = new PrintHandOut(terminal.words());
-    return say(typed, terminal, print.print(book, lesson.packId(), paper(typed), file(typed)));
+    return say(typed, terminal, print.print(book, lesson, paper(typed), file(typed)));
   }
 
   private static Option[] kitOptions() {

@@ -3,7 +3,6 @@ package walebook.paper;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
-import walebook.lesson.LessonPack;
 import walebook.words.Words;
 
 /** Makes each kind of pages and writes them as one PDF. */
@@ -68,9 +67,9 @@ public final class Pages {
     }
   }
 
-  public Made handOut(PaperSize size, LessonPack pack) throws IOException {
-    try (Sheets sheets = HandOutPage.fitting(size, pack, words)) {
-      return write(sheets, pack.about().title());
+  public Made handOut(PaperSize size, HandOutPaper handOut) throws IOException {
+    try (Sheets sheets = HandOutFit.page(size, handOut, words)) {
+      return write(sheets, handOut.pack().about().title());
     }
   }
 

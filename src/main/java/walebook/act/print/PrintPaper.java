@@ -100,9 +100,7 @@ public final class PrintPaper {
 
   private Answer<Printed> handOut(PrintScope scope, PaperSize size, PrintFile file) {
     Lesson lesson = lesson(scope);
-    return lesson == null
-        ? noLesson()
-        : new PrintHandOut(words).print(book, lesson.packId(), size, file);
+    return lesson == null ? noLesson() : new PrintHandOut(words).print(book, lesson, size, file);
   }
 
   private Answer<Printed> kit(PrintScope scope, PaperSize size, PrintFile file) {

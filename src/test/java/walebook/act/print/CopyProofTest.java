@@ -77,7 +77,7 @@ class CopyProofTest {
           .value();
       files.add(file("hand-out"));
       new PrintHandOut(words)
-          .print(book, lessons.get(0).packId(), PaperSize.A4, PaperClass.file(file("hand-out")))
+          .print(book, lessons.get(0), PaperSize.A4, PaperClass.file(file("hand-out")))
           .value();
       files.add(file("kit"));
       new PrintKit(words)

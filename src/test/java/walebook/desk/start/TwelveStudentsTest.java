@@ -270,7 +270,7 @@ class TwelveStudentsTest {
     new PrintCards(book, WORDS, TABLES).print(scope, PaperSize.A4, file("cards")).value();
     new PrintWallGrid(book, WORDS, TABLES).print(scope, PaperSize.A4, file("grid")).value();
     new PrintPlan(book, WORDS, TABLES).print(scope, PaperSize.A4, file("plan")).value();
-    new PrintHandOut(WORDS).print(book, lesson.packId(), PaperSize.A4, file("hand-out")).value();
+    new PrintHandOut(WORDS).print(book, lesson, PaperSize.A4, file("hand-out")).value();
     new PrintKit(WORDS).print(kit, SEAM, head(), Unit.CM, PaperSize.A4, file("kit")).value();
     Set<String> codes = plan.stream().map(PlannedPiece::code).collect(Collectors.toSet());
     try (ReadPdf labels = read("labels")) {
@@ -296,6 +296,10 @@ class TwelveStudentsTest {
         ReadPdf list = read("kit")) {
       assertThat(handOut.pages()).isEqualTo(1);
       assertThat(handOut.text()).contains("A seam that stretches", "Pull, and say how it ended");
+      // The room's cloths by their names, not by the plan's letters.
+      assertThat(handOut.text())
+          .contains(room.cloth.name(), rib.name())
+          .doesNotContainPattern("[Cc]loth [AB]\\b");
       assertThat(list.text()).contains("For 12 students", rib.name());
     }
   }
