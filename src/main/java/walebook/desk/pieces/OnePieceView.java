@@ -11,6 +11,7 @@ import javafx.scene.image.ImageView;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.Fold;
@@ -102,6 +103,8 @@ final class OnePieceView {
             card("desk.pieces.card.measures", lines(piece.measures())),
             card("desk.pieces.card.seen", lines(piece.seen())));
     cards.getStyleClass().add("piece-cards");
+    // Else the pane takes the tallest card for all of it, and shows no bar where it scrolls.
+    cards.setMinHeight(Region.USE_PREF_SIZE);
     work.getChildren().addAll(code, cards);
     if (!piece.photos().isEmpty()) {
       work.getChildren().add(card("desk.pieces.card.photos", photos(piece.photos())));
