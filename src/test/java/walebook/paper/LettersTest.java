@@ -121,6 +121,13 @@ class LettersTest {
   }
 
   @Test
+  void anArrowBetweenBeforeAndAfterIsPrinted() throws IOException {
+    try (ReadPdf pdf = plan("2 → 2.5")) {
+      assertThat(pdf.text()).contains("2 –› 2.5").doesNotContain(Faces.LACKING);
+    }
+  }
+
+  @Test
   void aLetterThatNoTypefaceHasIsShownAsLackingAndNamed() throws IOException {
     String gothic = "𐌰𐌱";
     byte[] bytes =
