@@ -9,6 +9,7 @@ import walebook.record.Criterion;
 import walebook.record.CriterionTag;
 import walebook.record.Feedback;
 import walebook.record.PieceCheck;
+import walebook.record.RecordTally;
 
 /** What courses ask for, and how pieces were looked over. */
 public interface Assessments {
@@ -40,6 +41,12 @@ public interface Assessments {
 
   /** What was said of a piece, the oldest first. */
   List<Feedback> feedbackOn(UUID pieceId);
+
+  /** What was said of a class's pieces, the oldest first. */
+  List<Feedback> feedbackOf(UUID classId);
+
+  /** How many pieces, checks and comments a class has, and when one was last changed. */
+  RecordTally tallyOf(UUID classId);
 
   /** Pieces of a class of which anything was said. */
   Set<UUID> spokenOf(UUID classId);

@@ -29,15 +29,20 @@ public record BookDifference(
    *
    * @param now in the present book
    * @param then in the copy
+   * @param otherVersion in both, but changed since; those of pieces are named by their codes
    */
-  public record Count(String table, long now, long then) {}
+  public record Count(String table, long now, long then, long otherVersion) {
+    public boolean isSame() {
+      return now == then && otherVersion == 0;
+    }
+  }
 
-  /** True when the copy holds what the book holds, as far as counts and pieces tell. */
+  /** True when the copy holds what the book holds, each row in the same version. */
   public boolean isNone() {
     return nowReadable
         && lost.isEmpty()
         && back.isEmpty()
         && changed.isEmpty()
-        && counts.stream().allMatch(each -> each.now() == each.then());
+        && counts.stream().allMatch(Count::isSame);
   }
 }

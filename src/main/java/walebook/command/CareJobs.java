@@ -111,7 +111,11 @@ final class CareJobs {
           .counts()
           .forEach(
               each ->
-                  counts.putObject(each.table()).put("now", each.now()).put("then", each.then()));
+                  counts
+                      .putObject(each.table())
+                      .put("now", each.now())
+                      .put("then", each.then())
+                      .put("earlier", each.otherVersion()));
       difference.lost().forEach(json.putArray("lost")::add);
       difference.back().forEach(json.putArray("back")::add);
       difference.changed().forEach(json.putArray("changed")::add);
@@ -123,14 +127,18 @@ final class CareJobs {
             List.of(
                 terminal.say("command.column.table"),
                 terminal.say("command.column.now"),
-                terminal.say("command.column.then")));
-    difference
-        .counts()
+                terminal.say("command.column.then"),
+                terminal.say("command.column.earlier")));
+    difference.counts().stream()
+        .filter(each -> each.now() > 0 || each.then() > 0)
         .forEach(
             each ->
                 table.row(
                     List.of(
-                        each.table(), String.valueOf(each.now()), String.valueOf(each.then()))));
+                        each.table(),
+                        String.valueOf(each.now()),
+                        String.valueOf(each.then()),
+                        String.valueOf(each.otherVersion()))));
     terminal.out().println(table);
     codes(terminal, "command.say.would-lose", difference.lost());
     codes(terminal, "command.say.would-return", difference.back());

@@ -1,5 +1,6 @@
 package walebook.command;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -14,7 +15,7 @@ import walebook.act.piece.SayNext;
 import walebook.act.piece.SewNext;
 import walebook.book.Book;
 import walebook.problem.Place;
-import walebook.record.FaultSeen;
+import walebook.record.Keyed;
 import walebook.record.TestPiece;
 import walebook.seam.LikelyCause;
 import walebook.seam.NextTry;
@@ -40,35 +41,67 @@ final class CauseJobs {
     TestPiece piece = PieceJobs.byCode(book, "code", typed.operand(0));
     SharedTables tables = SharedTables.read();
     PieceRoom room = LoadPieceRoom.of(book, tables, piece.whose().classId(), piece);
+    List<FaultText.Said> said = said(piece, typed.text("fault"), tables);
     List<FaultCauses> found =
         new FindCauses(room, tables)
             .of(
                 piece.cloth(),
                 piece.setting(),
-                seen(piece, typed.text("fault"), tables),
+                said.stream().map(FaultText.Said::seen).toList(),
                 book.pieces().chainOf(piece.id()));
     if (typed.has("json")) {
       ArrayNode all = Json.array();
-      found.forEach(each -> json(all.addObject(), each, piece, room, terminal));
+      found.forEach(
+          each -> {
+            ObjectNode one = all.addObject();
+            json(one, each, piece, room, terminal);
+            ArrayNode assumed = one.putArray("assumed");
+            assumed(each, said, terminal).forEach(assumed::add);
+          });
       terminal.out().println(Json.write(all));
     } else if (found.isEmpty()) {
       terminal.out().println(terminal.say("command.say.no-fault"));
     } else {
-      found.forEach(each -> text(each, piece, room, terminal));
+      found.forEach(each -> text(each, assumed(each, said, terminal), piece, room, terminal));
     }
     return Exit.DONE;
   }
 
   /** The faults noted on the piece, or the one that is asked about whether it is noted or not. */
-  private static List<FaultSeen> seen(
+  private static List<FaultText.Said> said(
       TestPiece piece, @Nullable String fault, SharedTables tables) {
     return fault == null
-        ? piece.seen().faults()
-        : Refused.unless(FaultText.read(fault, tables.faults(), Place.field("fault")));
+        ? piece.seen().faults().stream().map(each -> new FaultText.Said(each, true, true)).toList()
+        : Refused.unless(FaultText.readSaid(fault, tables.faults(), Place.field("fault")));
   }
 
-  private static void text(FaultCauses fault, TestPiece piece, PieceRoom room, Terminal terminal) {
+  /** What was taken for granted of a fault, since it may rule causes in or out. */
+  private static List<String> assumed(
+      FaultCauses fault, List<FaultText.Said> said, Terminal terminal) {
+    List<String> assumed = new ArrayList<>();
+    for (FaultText.Said each : said) {
+      if (each.seen().equals(fault.seen())) {
+        if (!each.placeSaid()) {
+          String where = choice(each.seen().place(), terminal);
+          assumed.add(terminal.say("command.say.assumed-place", where, each.seen().place().key()));
+        }
+        if (!each.timeSaid()) {
+          String when = choice(each.seen().when(), terminal);
+          assumed.add(terminal.say("command.say.assumed-time", when, each.seen().when().key()));
+        }
+      }
+    }
+    return assumed.stream().distinct().toList();
+  }
+
+  private static String choice(Keyed each, Terminal terminal) {
+    return terminal.words().say("common.choice." + each.key());
+  }
+
+  private static void text(
+      FaultCauses fault, List<String> assumed, TestPiece piece, PieceRoom room, Terminal terminal) {
     terminal.out().println(terminal.say("command.say.causes", fault.fault().name()));
+    assumed.forEach(each -> terminal.out().println("  " + each));
     int place = 1;
     for (LikelyCause each : fault.causes()) {
       terminal.out().println("  " + place++ + ". " + each.cause().says());

@@ -20,6 +20,7 @@ final class Jobs {
     all.addAll(FairJobs.all());
     all.addAll(KnownJobs.all());
     all.addAll(OddJobs.all());
+    all.addAll(AssessJobs.all());
     all.addAll(HistoryJobs.all());
     all.addAll(PrivacyJobs.all());
     all.addAll(ExportJobs.all());

@@ -3,49 +3,28 @@ package walebook.command;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashMap;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import walebook.act.lesson.KitCloth;
-import walebook.act.lesson.KitTyped;
 import walebook.act.lesson.ReadScraps;
-import walebook.act.lesson.WorkOutKit;
-import walebook.book.Book;
-import walebook.book.open.SqliteFiles;
 import walebook.drawing.CuttingPlanPicture;
 import walebook.drawing.Palette;
 import walebook.drawing.Picture;
 import walebook.drawing.Svg;
 import walebook.kit.Kit;
 import walebook.kit.ScrapAnswer;
-import walebook.lesson.LessonPack;
 import walebook.quantity.Unit;
-import walebook.tables.SharedTables;
 
 /** What a class needs for a lesson, and whether pieces come out of scraps. */
 final class KitJobs {
   private static final Option PICTURES = Option.of("pictures", "FOLDER", "command.option.pictures");
-  private static final Option MARGIN = Option.of("margin", "LENGTH", "command.option.margin");
+  private static final Option MARGIN = AskKit.MARGIN;
 
   private KitJobs() {}
 
   static List<Job> all() {
     return List.of(
-        Job.shows(
-                "kit list",
-                "command.kit.list",
-                KitJobs::list,
-                Option.of("book", "FILE", "command.option.kit-book"),
-                Job.CLASS,
-                Option.of("students", "NUMBER", "command.option.students"),
-                Option.of("spare", "PERCENT", "command.option.spare"),
-                MARGIN,
-                Option.many("cloth", "SLOT=NAME", "command.option.cloth-of-slot"),
-                Option.many("width", "SLOT=LENGTH", "command.option.cloth-width"),
-                Option.many("wash", "SLOT=PERCENT", "command.option.wash"),
-                Option.many("price", "WHAT=NUMBER", "command.option.price"),
-                PICTURES)
+        Job.shows("kit list", "command.kit.list", KitJobs::list, listOptions())
             .operand("PACK", "command.operand.pack"),
         Job.shows(
             "kit scraps",
@@ -57,33 +36,15 @@ final class KitJobs {
             PICTURES));
   }
 
+  private static Option[] listOptions() {
+    List<Option> options = new ArrayList<>(AskKit.OPTIONS);
+    options.add(PICTURES);
+    return options.toArray(new Option[0]);
+  }
+
   private static Exit list(Typed typed, Terminal terminal) {
-    LessonPack pack = Pick.pack(typed.operand(0));
-    Map<String, KitCloth> known = new HashMap<>();
-    String students = typed.text("students", "");
-    String file = typed.text("book");
-    if (file != null) {
-      try (Book book =
-          Refused.unless(
-              new SqliteFiles().open(AtBook.path("book", file), terminal.clock()), Exit.NO_BOOK)) {
-        known.putAll(KitCloth.in(book, LessonJobs.cloths(typed, book)));
-        if (students.isEmpty()) {
-          int there = book.enrolments().studentsOf(Pick.schoolClass(typed, book).id()).size();
-          students = String.valueOf(there);
-        }
-      }
-    } else if (!typed.all("cloth").isEmpty()) {
-      throw Refused.field("book", "field.needed", "", "");
-    }
-    KitTyped asked =
-        new KitTyped(
-            students,
-            typed.text("spare", "10"),
-            typed.text("margin", ""),
-            typed.all("width"),
-            typed.all("wash"),
-            typed.all("price"));
-    Kit kit = Refused.unless(WorkOutKit.of(pack, known, asked, SharedTables.read(), Unit.MM, 1));
+    AskKit.Worked worked = AskKit.of(typed, terminal, Pick.pack(typed.operand(0)));
+    Kit kit = worked.kit();
     Path folder = folder(typed);
     for (int i = 0; i < kit.cloths().size(); i++) {
       var cloth = kit.cloths().get(i);
@@ -98,7 +59,7 @@ final class KitJobs {
         .println(
             typed.has("json")
                 ? Json.write(ShowKit.json(kit, terminal.words()))
-                : ShowKit.text(kit, asked.spare(), terminal.words()));
+                : ShowKit.text(kit, terminal.words()));
     return Exit.DONE;
   }
 

@@ -13,6 +13,7 @@ import walebook.act.lesson.ReplanLesson;
 import walebook.act.lesson.TakeUpLesson;
 import walebook.book.Book;
 import walebook.lesson.LessonPack;
+import walebook.lesson.Plan;
 import walebook.record.Cloth;
 import walebook.record.Lesson;
 import walebook.record.SchoolClass;
@@ -96,23 +97,28 @@ final class LessonJobs {
                     pack,
                     in.id(),
                     day,
-                    cloths(typed, book),
+                    cloths(typed, book, pack),
                     limits(typed),
                     seed(typed, terminal),
                     typed.has("sure")));
     return show(typed, terminal, book, lesson, 0, 0);
   }
 
-  static Map<String, UUID> cloths(Typed typed, Book book) {
+  static Map<String, UUID> cloths(Typed typed, Book book, LessonPack pack) {
+    List<String> slots = pack.plan().cloths().stream().map(Plan.ClothSlot::slot).toList();
     Map<String, UUID> cloths = new HashMap<>();
     for (String each : typed.all("cloth")) {
       int end = each.indexOf('=');
       if (end < 1) {
         throw Refused.field("cloth", "kit.key-and-value", each, "a=Grey jersey");
       }
+      String slot = each.substring(0, end).strip();
+      if (!slots.contains(slot)) {
+        throw Refused.field("cloth", "choice.unknown", slot, String.join(", ", slots));
+      }
       Cloth cloth = Pick.cloth(each.substring(end + 1), book);
       if (cloth != null) {
-        cloths.put(each.substring(0, end).strip(), cloth.id());
+        cloths.put(slot, cloth.id());
       }
     }
     return cloths;

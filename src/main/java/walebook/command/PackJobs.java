@@ -37,8 +37,8 @@ final class PackJobs {
         Job.shows(
                 "pack export",
                 "command.pack.export",
-                AtBook.open(PackJobs::export),
-                Job.BOOK,
+                PackJobs::export,
+                Option.of("book", "FILE", "command.option.pack-book"),
                 CONTENT,
                 Option.needed("to", "FILE", "command.option.zip"),
                 Option.flag("replace", "command.option.replace"))
@@ -112,8 +112,17 @@ final class PackJobs {
         });
   }
 
-  private static Exit export(Typed typed, Terminal terminal, Book book) {
-    List<ReadPacks.Found> all = new ReadPacks(book, new ReadPack()).all().found();
+  private static Exit export(Typed typed, Terminal terminal) {
+    if (typed.text("book") != null) {
+      return AtBook.open(
+              (again, to, book) -> export(again, to, new ReadPacks(book, new ReadPack()).all()))
+          .run(typed, terminal);
+    }
+    return export(typed, terminal, ReadPacks.ofProgram());
+  }
+
+  private static Exit export(Typed typed, Terminal terminal, ReadPacks.Packs packs) {
+    List<ReadPacks.Found> all = packs.found();
     LessonPack pack = pick(typed, all).pack();
     Path file = AtBook.path("to", typed.text("to", ""));
     boolean replace = typed.has("replace");

@@ -15,7 +15,9 @@ import walebook.act.print.PrintCards;
 import walebook.act.print.PrintFile;
 import walebook.act.print.PrintGarment;
 import walebook.act.print.PrintHandOut;
+import walebook.act.print.PrintKit;
 import walebook.act.print.PrintLabels;
+import walebook.act.print.PrintMarks;
 import walebook.act.print.PrintPlan;
 import walebook.act.print.PrintScope;
 import walebook.act.print.PrintTermRecord;
@@ -27,8 +29,8 @@ import walebook.paper.PaperProgress;
 import walebook.paper.PaperSize;
 import walebook.problem.Answer;
 import walebook.problem.Place;
-import walebook.problem.Problem;
 import walebook.quantity.ReadNumber;
+import walebook.quantity.Unit;
 import walebook.record.Keyed;
 import walebook.record.Lesson;
 import walebook.record.SchoolClass;
@@ -41,6 +43,7 @@ final class PrintJobs {
   private static final Option NAMES = Option.of("names", "HOW", "command.option.names");
   private static final Option OUT = Option.needed("out", "FILE", "command.option.out");
   private static final Option REPLACE = Option.flag("replace", "command.option.replace");
+  private static final Option LOGGED = Option.flag("logged", "command.option.logged");
   private static final List<Option> GRID =
       List.of(
           Option.of("grid", "GRID", "command.option.grid"),
@@ -60,6 +63,7 @@ final class PrintJobs {
         job("print grid", "command.print.grid", PrintJobs::grid, List.of()),
         job("print plan", "command.print.plan", PrintJobs::plan, List.of()),
         job("print record", "command.print.record", PrintJobs::record, List.of()),
+        job("print marks", "command.print.marks", PrintJobs::marks, List.of()),
         Job.shows(
             "print hand-out",
             "command.print.hand-out",
@@ -70,6 +74,7 @@ final class PrintJobs {
             PAPER,
             OUT,
             REPLACE),
+        Job.shows("print kit", "command.print.kit", PrintJobs::kit, kitOptions()),
         Job.shows(
             "print garment",
             "command.print.garment",
@@ -94,6 +99,7 @@ final class PrintJobs {
   private static List<Option> labelOptions() {
     List<Option> options = new ArrayList<>(GRID);
     options.add(Option.of("start", "NUMBER", "command.option.start"));
+    options.add(LOGGED);
     return options;
   }
 
@@ -101,7 +107,9 @@ final class PrintJobs {
     LabelGrid grid = Refused.unless(ChooseGrid.of(typed.given(GRID), paper(typed)));
     int start = Refused.unless(ReadNumber.whole(typed.text("start", "1"), Place.field("start")));
     PrintLabels print = new PrintLabels(book, terminal.words(), SharedTables.read());
-    return say(typed, terminal, print.print(scope(typed, book, true), grid, start, file(typed)));
+    PrintScope scope = scope(typed, book, true);
+    boolean logged = typed.has("logged");
+    return say(typed, terminal, print.print(scope, grid, start, logged, file(typed)));
   }
 
   private static Exit cards(Typed typed, Terminal terminal, Book book) {
@@ -124,14 +132,50 @@ final class PrintJobs {
     return say(typed, terminal, print.print(scope(typed, book, false), paper(typed), file(typed)));
   }
 
+  private static Exit marks(Typed typed, Terminal terminal, Book book) {
+    PrintMarks print = new PrintMarks(book, terminal.words(), terminal.clock().getZone());
+    return say(typed, terminal, print.print(scope(typed, book, false), paper(typed), file(typed)));
+  }
+
   private static Exit handOut(Typed typed, Terminal terminal, Book book) {
-    Lesson lesson = lesson(typed, book, Pick.schoolClass(typed, book));
-    if (lesson == null) {
-      throw new Refused(
-          Exit.REFUSED, List.of(Problem.refuse("print.no-lesson", Place.field("lesson"), "", "")));
-    }
+    Lesson lesson = neededLesson(typed, book);
     PrintHandOut print = new PrintHandOut(terminal.words());
-    return say(typed, terminal, print.print(book, lesson.packId(), paper(typed), file(typed)));
+    return say(typed, terminal, print.print(book, lesson, paper(typed), file(typed)));
+  }
+
+  private static Option[] kitOptions() {
+    List<Option> options = new ArrayList<>(AskKit.OPTIONS);
+    options.addAll(
+        List.of(
+            Job.LESSON, Option.of("pack", "PACK", "command.option.kit-pack"), PAPER, OUT, REPLACE));
+    return options.toArray(new Option[0]);
+  }
+
+  /** Of a pack, whether in a book or not; else of a class's lesson. */
+  private static Exit kit(Typed typed, Terminal terminal) {
+    String pack = typed.text("pack");
+    if (pack != null) {
+      return kit(typed, terminal, AskKit.of(typed, terminal, Pick.pack(pack)), null);
+    }
+    if (typed.text("book") == null) {
+      throw Refused.field("book", "print.kit-of-what", "", "");
+    }
+    return AtBook.open(
+            (again, to, book) -> {
+              Lesson lesson = neededLesson(again, book);
+              PrintKit.Head head = new PrintKit(to.words()).head(book, lesson);
+              return kit(again, to, AskKit.of(again, book, lesson), head);
+            })
+        .run(typed, terminal);
+  }
+
+  private static Exit kit(
+      Typed typed, Terminal terminal, AskKit.Worked worked, PrintKit.@Nullable Head head) {
+    PrintKit print = new PrintKit(terminal.words());
+    return say(
+        typed,
+        terminal,
+        print.print(worked.kit(), worked.pack(), head, Unit.CM, paper(typed), file(typed)));
   }
 
   private static Exit garment(Typed typed, Terminal terminal, Book book) {
@@ -157,6 +201,14 @@ final class PrintJobs {
     Lesson named = Pick.lesson(typed.text("lesson"), book, in);
     List<Lesson> all = book.lessons().of(in.id());
     return named != null || all.isEmpty() ? named : all.get(all.size() - 1);
+  }
+
+  private static Lesson neededLesson(Typed typed, Book book) {
+    Lesson lesson = lesson(typed, book, Pick.schoolClass(typed, book));
+    if (lesson == null) {
+      throw Refused.field("lesson", "print.no-lesson", "", "");
+    }
+    return lesson;
   }
 
   private static PaperSize paper(Typed typed) {

@@ -20,7 +20,7 @@ import walebook.working.Working;
 final class ShowKit {
   private ShowKit() {}
 
-  static String text(Kit kit, String sparePercent, Words words) {
+  static String text(Kit kit, Words words) {
     Table table =
         new Table(
             List.of(
@@ -43,7 +43,7 @@ final class ShowKit {
     lines.add("");
     lines.add(table.toString());
     lines.add("");
-    lines.add(words.say("command.say.kit-spare", sparePercent));
+    lines.add(words.say("command.say.kit-spare", Show.upTo(kit.sparePercent(), 1)));
     if (kit.lines().stream().anyMatch(each -> each.cost() != null)) {
       lines.add(words.say("command.say.kit-cost", Show.fixed(kit.cost(), 2), kit.unpriced()));
     }

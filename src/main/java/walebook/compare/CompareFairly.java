@@ -57,7 +57,7 @@ public final class CompareFairly {
       Set<UUID> setAside,
       @Nullable MeasuringError measuring) {
     Map<UUID, ResultLine> lines = new HashMap<>();
-    Map<ResultLine, Dot> dots = new IdentityHashMap<>();
+    IdentityHashMap<ResultLine, Dot> dots = new IdentityHashMap<>();
     List<ResultLine> counting = new ArrayList<>();
     int aside = 0;
     int without = 0;
@@ -83,10 +83,7 @@ public final class CompareFairly {
             (levels, inCell) ->
                 cells.put(
                     levels,
-                    inCell.stream()
-                        .map(dots::get)
-                        .sorted(CompareFairly::byValue)
-                        .toList()));
+                    inCell.stream().map(dots::get).sorted(CompareFairly::byValue).toList()));
     Additive model = model(cells, lines);
     List<FairRow> rows = rows(cells, model);
     return new FairComparison(

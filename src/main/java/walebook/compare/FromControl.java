@@ -36,6 +36,7 @@ public record FromControl(
     FairComparison machines,
     List<String> without,
     int setAside) {
+  private static final int LEAST_STUDENTS = 3;
 
   /**
    * A student's control.
@@ -69,9 +70,14 @@ public record FromControl(
       return (int) apart.stream().map(each -> each.piece().studentId()).distinct().count();
     }
 
-    /** t-interval of the mean difference over students, or null. */
+    /**
+     * t-interval of the mean difference over students; null with fewer than three of them, since
+     * with one degree of freedom it spans more than anything could measure.
+     */
     public @Nullable Interval interval(double confidence) {
-      return perStudent == null ? null : perStudent.tInterval(confidence);
+      return perStudent == null || perStudent.n() < LEAST_STUDENTS
+          ? null
+          : perStudent.tInterval(confidence);
     }
   }
 

@@ -49,7 +49,7 @@ record Settings(
   private static Map<List<String>, List<ResultLine>> cells(
       List<ResultLine> pieces, List<Factor> telling, Names names) {
     Map<List<String>, List<ResultLine>> found = new HashMap<>();
-    Map<SetTo, List<ResultLine>> lots = new IdentityHashMap<>();
+    IdentityHashMap<SetTo, List<ResultLine>> lots = new IdentityHashMap<>();
     boolean byPiece = telling.contains(Factor.STUDENT);
     for (ResultLine piece : pieces) {
       List<ResultLine> lot = byPiece ? null : lots.get(piece.setTo());

@@ -1,5 +1,7 @@
 package walebook.drawing;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import walebook.kit.CutPiece;
 import walebook.kit.CuttingPlan;
@@ -21,6 +23,7 @@ public record CuttingPlanPicture(String title, CuttingPlan plan, Unit unit) impl
   private static final double RIGHT = 96;
   private static final double TOP = 58;
   private static final double LINE = 20;
+  private static final double INDENT = 18;
   private static final double SMALLEST_LETTER = 15;
 
   public CuttingPlanPicture {
@@ -67,8 +70,12 @@ public record CuttingPlanPicture(String title, CuttingPlan plan, Unit unit) impl
     for (int kind = 0; kind < plan.pieces().size(); kind++) {
       int count = plan.count(kind);
       if (count > 0) {
-        base += LINE;
-        line(sketch, wide, LEFT, base, legend(words, kind, count));
+        double indent = LEFT;
+        for (String says : lines(legend(words, kind, count), wide - 2 * LEFT - INDENT)) {
+          base += LINE;
+          line(sketch, wide, indent, base, says);
+          indent = LEFT + INDENT;
+        }
       }
     }
     return sketch.picture(wide, base + 14, says());
@@ -105,6 +112,23 @@ public record CuttingPlanPicture(String title, CuttingPlan plan, Unit unit) impl
         piece.name(),
         show(piece.acrossMm()),
         show(piece.alongMm()));
+  }
+
+  /** A text in as many lines as it takes, broken between words. */
+  private static List<String> lines(String text, double room) {
+    List<String> lines = new ArrayList<>();
+    String line = "";
+    for (String word : text.split(" ", -1)) {
+      String longer = line.isEmpty() ? word : line + " " + word;
+      if (line.isEmpty() || TextWidth.of(longer, Sketch.LABEL) <= room) {
+        line = longer;
+      } else {
+        lines.add(line);
+        line = word;
+      }
+    }
+    lines.add(line);
+    return lines;
   }
 
   private static void line(Sketch sketch, double wide, double x, double base, String says) {

@@ -29,10 +29,15 @@ public record DotPlot(String axisName, List<DotRow> rows, @Nullable Double wante
   /** With more rows than this the scale stands above them too: its end may be scrolled away. */
   private static final int FEW_ROWS = 3;
 
+  private static final String GOES_ON = "…";
+
   private static final double SCALE_ABOVE = 40;
 
   /** Below this width labels stand above their rows. */
   private static final double NARROW = 480;
+
+  /** Half a number of the scale. */
+  private static final double NARROW_START = 20;
 
   public DotPlot {
     Objects.requireNonNull(axisName, "axisName");
@@ -54,7 +59,7 @@ public record DotPlot(String axisName, List<DotRow> rows, @Nullable Double wante
     double wide = takenWidth(width);
     boolean above = wide < NARROW;
     double labels = above ? 0 : labelRoom(wide);
-    Axis axis = axis(above ? DOT + 2 : labels + GAP, wide - COUNT - GAP);
+    Axis axis = axis(above ? NARROW_START : labels + GAP, wide - COUNT - GAP);
     Sketch sketch = new Sketch();
     double head = rows.size() > FEW_ROWS ? SCALE_ABOVE : 0;
     double top = TOP + head;
@@ -93,9 +98,19 @@ public record DotPlot(String axisName, List<DotRow> rows, @Nullable Double wante
     return sketch.picture(wide, bottom + 44, says());
   }
 
-  private static void scale(
-      Sketch sketch, Axis axis, double top, double bottom, boolean numbersAbove) {
+  private void scale(Sketch sketch, Axis axis, double top, double bottom, boolean numbersAbove) {
+    // Counts and grades have nothing between.
+    boolean whole =
+        rows.stream()
+            .flatMap(row -> row.dots().stream())
+            .allMatch(dot -> dot.value() == Math.rint(dot.value()));
+    if (axis.from() < 0 && axis.to() > 0) {
+      sketch.line(axis.place(0), top, axis.place(0), bottom, Pen.solid(Role.SOFT, 1.6));
+    }
     for (double tick : axis.ticks(tickCount(axis))) {
+      if (whole && tick != Math.rint(tick)) {
+        continue;
+      }
       double x = axis.place(tick);
       sketch.line(x, top, x, bottom, Pen.solid(Role.LINE, 0.8));
       sketch.text(x, bottom + 17, Show.upTo(tick, 2), Shape.Anchor.MIDDLE, Role.SOFT);
@@ -123,6 +138,12 @@ public record DotPlot(String axisName, List<DotRow> rows, @Nullable Double wante
     if (low != null && high != null) {
       double from = axis.place(low);
       sketch.round(from, middle - 8, Math.max(2, axis.place(high) - from), 16, 4, Role.WASH);
+      if (low < axis.from()) {
+        sketch.text(axis.start() + 3, middle + 4.5, GOES_ON, Shape.Anchor.START, Role.SOFT);
+      }
+      if (high > axis.to()) {
+        sketch.text(axis.end() - 3, middle + 4.5, GOES_ON, Shape.Anchor.END, Role.SOFT);
+      }
     }
     Double median = row.median();
     if (median != null) {
@@ -159,16 +180,33 @@ public record DotPlot(String axisName, List<DotRow> rows, @Nullable Double wante
     return Math.max(LEAST_ROW, 2 * (most + DOT) + 10);
   }
 
+  /** An interval of a few pieces may span far more than was measured; the dots set the scale. */
+  private static double within(double value, double[] dots) {
+    if (dots.length < 2) {
+      return value;
+    }
+    double room = dots[dots.length - 1] - dots[0];
+    return room > 0
+        ? Math.max(dots[0] - room, Math.min(dots[dots.length - 1] + room, value))
+        : value;
+  }
+
   private Axis axis(double start, double end) {
-    DoubleStream values =
-        rows.stream().flatMap(row -> row.dots().stream()).mapToDouble(DotRow.Dot::value);
+    double[] dots =
+        rows.stream()
+            .flatMap(row -> row.dots().stream())
+            .mapToDouble(DotRow.Dot::value)
+            .sorted()
+            .toArray();
     DoubleStream others =
         Stream.concat(
-                rows.stream().flatMap(row -> Stream.of(maybe(row.low()), maybe(row.high()))),
+                rows.stream()
+                    .flatMap(row -> Stream.of(maybe(row.low()), maybe(row.high())))
+                    .map(value -> within(value, dots)),
                 Stream.of(maybe(wanted)))
             .filter(value -> !value.isNaN())
             .mapToDouble(Double::doubleValue);
-    double[] all = DoubleStream.concat(values, others).toArray();
+    double[] all = DoubleStream.concat(DoubleStream.of(dots), others).toArray();
     if (all.length == 0) {
       return new Axis(0, 100, start, end);
     }

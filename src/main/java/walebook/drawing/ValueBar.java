@@ -1,79 +1,96 @@
 package walebook.drawing;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import walebook.quantity.Show;
 import walebook.words.Words;
 import walebook.working.Message;
 
 /**
- * A value with its interval on a scale that other rows of a table share.
+ * One setting's pieces as dots over its interval, small enough to stand in a row of a table; rows
+ * with the same ends can be compared by eye.
  *
- * @param value null when not known: then only the scale is drawn
- * @param low lower end of the interval; null when there is none
- * @param high upper end of the interval; null when there is none
- * @param from the scale's lower end, in the value's unit
- * @param to the scale's upper end
- * @param zero where a mark stands on the scale, such as no bias; null for none
+ * @param from value at the left end
+ * @param to value at the right end, above {@code from}
+ * @param row dots with middle and interval
  */
-public record ValueBar(
-    @Nullable Double value,
-    @Nullable Double low,
-    @Nullable Double high,
-    double from,
-    double to,
-    @Nullable Double zero)
-    implements Drawing {
-  private static final double EDGE = 7;
+public record ValueBar(double from, double to, DotRow row) implements Drawing {
+  private static final double DOT = 3;
+  private static final double END = 12;
 
   public ValueBar {
-    if (!(from < to)) {
-      throw new IllegalArgumentException("from must lie below to: " + from + ", " + to);
+    if (!(to > from && Double.isFinite(to - from))) {
+      throw new IllegalArgumentException("the right end must lie above the left: " + from);
     }
-    if ((low == null) != (high == null) || (low != null && high != null && low > high)) {
-      throw new IllegalArgumentException("low and high go together, low first");
-    }
+  }
+
+  /** Bars of all rows with the same ends, in the rows' order. */
+  public static List<ValueBar> of(List<DotRow> rows) {
+    double[] all =
+        rows.stream().flatMapToDouble(ValueBar::values).filter(Double::isFinite).sorted().toArray();
+    double least = all.length == 0 ? 0 : all[0];
+    double most = all.length == 0 ? 1 : all[all.length - 1];
+    Axis axis = Axis.around(least, most, 0, 1, 4);
+    return rows.stream().map(row -> new ValueBar(axis.from(), axis.to(), row)).toList();
+  }
+
+  private static java.util.stream.DoubleStream values(DotRow row) {
+    return java.util.stream.DoubleStream.concat(
+        row.dots().stream().mapToDouble(DotRow.Dot::value),
+        java.util.stream.Stream.of(maybe(row.median()), maybe(row.low()), maybe(row.high()))
+            .mapToDouble(Double::doubleValue));
+  }
+
+  private static Double maybe(@Nullable Double value) {
+    return value == null ? Double.NaN : value;
   }
 
   @Override
   public double leastWidth() {
-    return 110;
+    return 120;
   }
 
   @Override
   public double ownWidth() {
-    return 180;
+    return 220;
   }
 
   @Override
   public Picture at(double width, Words words) {
     double wide = takenWidth(width);
-    Axis axis = new Axis(from, to, EDGE, wide - EDGE);
-    double y = 12;
+    Axis axis = new Axis(from, to, END, wide - END);
+    double y = 13;
     Sketch sketch = new Sketch();
-    sketch.line(axis.start(), y, axis.end(), y, Pen.solid(Role.LINE, 2));
-    if (zero != null && zero >= from && zero <= to) {
-      double x = axis.place(zero);
-      sketch.line(x, y - 9, x, y + 9, Pen.solid(Role.INK, 1.2));
-    }
+    sketch.line(axis.start(), y, axis.end(), y, Pen.solid(Role.LINE, 1));
+    Double low = row.low();
+    Double high = row.high();
     if (low != null && high != null) {
-      double start = axis.place(Math.max(from, low));
-      double end = axis.place(Math.min(to, high));
-      sketch.round(start, y - 4, Math.max(1, end - start), 8, 4, Role.WASH);
-      sketch.line(start, y, Math.max(start + 1, end), y, Pen.solid(Role.ACCENT, 1.6));
+      double left = axis.place(low);
+      sketch.round(left, y - 9, Math.max(2, axis.place(high) - left), 18, 4, Role.WASH);
     }
-    if (value != null) {
-      sketch.disc(axis.place(Math.max(from, Math.min(to, value))), y, 5, Role.ACCENT);
+    for (DotRow.Dot each : row.dots()) {
+      double x = axis.place(each.value());
+      DotMark.draw(sketch, x, y, DOT, row.series(), each.held(), Role.series(row.series()));
     }
-    return sketch.picture(wide, 24, says());
+    Double middle = row.median();
+    if (middle != null) {
+      double x = axis.place(middle);
+      sketch.line(x, y - 11, x, y + 11, Pen.solid(Role.INK, 2.2));
+    }
+    return sketch.picture(wide, 26, says(middle, low, high));
   }
 
-  private Message says() {
-    if (value == null) {
-      return Message.of("drawing.value.says-none");
-    }
-    String shown = Show.fixed(value, 1);
-    return low == null || high == null
-        ? Message.of("drawing.value.says-bare", shown)
-        : Message.of("drawing.value.says", shown, Show.fixed(low, 1), Show.fixed(high, 1));
+  private Message says(@Nullable Double middle, @Nullable Double low, @Nullable Double high) {
+    return Message.of(
+        "drawing.value.says",
+        row.label(),
+        Integer.toString(row.dots().size()),
+        shown(middle),
+        shown(low),
+        shown(high));
+  }
+
+  private static String shown(@Nullable Double value) {
+    return value == null ? "–" : Show.fixed(value, 1);
   }
 }

@@ -17,10 +17,11 @@ import walebook.working.Working;
  * The length of a cloth to buy for pieces, and how they are laid.
  *
  * @param name of the cloth
+ * @param roll as it is bought
  * @param plan on the washed cloth
  * @param buyMm to buy, before washing, rounded up to what is sold
  */
-public record ClothToBuy(String name, CuttingPlan plan, double buyMm, Working working) {
+public record ClothToBuy(String name, Roll roll, CuttingPlan plan, double buyMm, Working working) {
   /** More pieces than this are no class's kit. */
   public static final int MOST_PIECES = 2000;
 
@@ -64,7 +65,7 @@ public record ClothToBuy(String name, CuttingPlan plan, double buyMm, Working wo
     double unwashed = CutLength.mm(plan.alongMm(), roll.alongChangePercent());
     double buy = Math.ceil(unwashed / roll.stepMm() - 1e-9) * roll.stepMm();
     return Answer.good(
-        new ClothToBuy(name, plan, buy, working(name, count, plan, roll, unwashed, buy)));
+        new ClothToBuy(name, roll, plan, buy, working(name, count, plan, roll, unwashed, buy)));
   }
 
   private static Working working(
@@ -96,7 +97,10 @@ public record ClothToBuy(String name, CuttingPlan plan, double buyMm, Working wo
                     Show.upTo(roll.alongChangePercent(), 2),
                     mm(unwashed)))
         .result(Measured.of(buy / Unit.METRE.inBase(), Unit.METRE))
-        .assume(Message.of("kit.assume.washed-first"))
+        .assume(
+            roll.changes()
+                ? Message.of("kit.assume.washed-first")
+                : Message.of("kit.assume.no-change", name))
         .assume(Message.of("kit.assume.edges"))
         .source(Source.Kind.ESTIMATE, "best fit on a skyline, improved by exchanges")
         .source(Source.Kind.STANDARD, "ISO 5077, its formula turned round")

@@ -10,21 +10,34 @@ import walebook.working.Working;
  * Everything a class needs for a lesson.
  *
  * @param title of the lesson
+ * @param sparePercent how much more is taken of what is used up
  * @param lines in the order of the list to buy by
  * @param cloths the cutting plans
+ * @param cuts all that is cut, whether the cloth's width is known or not
  * @param thread how the thread was worked out; null when no seam is planned
  * @param remarks what could not be worked out, and why
  */
 public record Kit(
     String title,
     int students,
+    double sparePercent,
     List<KitLine> lines,
     List<ClothToBuy> cloths,
+    List<Cut> cuts,
     @Nullable Working thread,
     List<Message> remarks) {
+
+  /** The pieces for the class that are cut from one cloth. */
+  public record Cut(String name, List<CutPiece> pieces) {
+    public Cut {
+      pieces = List.copyOf(pieces);
+    }
+  }
+
   public Kit {
     lines = List.copyOf(lines);
     cloths = List.copyOf(cloths);
+    cuts = List.copyOf(cuts);
     remarks = List.copyOf(remarks);
   }
 

@@ -57,12 +57,12 @@ public final class PackScraps {
     List<Problem> found = new ArrayList<>();
     int count = pieces.stream().mapToInt(CutPiece::count).sum();
     if (count == 0) {
-      found.add(Problem.refuse("kit.no-pieces", Place.field("piece"), "0", "1"));
+      found.add(Problem.refuse("kit.no-pieces", Place.field("cut-piece"), "0", "1"));
     } else if (count > ClothToBuy.MOST_PIECES) {
       found.add(
           Problem.refuse(
               "kit.too-many-pieces",
-              Place.field("piece"),
+              Place.field("cut-piece"),
               String.valueOf(count),
               String.valueOf(ClothToBuy.MOST_PIECES)));
     }

@@ -32,6 +32,11 @@ public record Roll(
     return usableMm * (1 + acrossChangePercent / 100);
   }
 
+  /** True when washing is known to change it. */
+  public boolean changes() {
+    return alongChangePercent != 0 || acrossChangePercent != 0;
+  }
+
   List<Problem> problems() {
     List<Problem> found = new ArrayList<>();
     if (!(Double.isFinite(usableMm) && usableMm > 0)) {

@@ -13,6 +13,7 @@ import walebook.record.Tier;
 final class CheckPlan {
   private static final String CONTROL = "/plan/control";
   private static final String FACTORS = "/plan/factors";
+  private static final String GRAINS = "/plan/grains";
   private static final String FIXED = "/plan/fixed";
 
   private final YamlDoc doc;
@@ -28,9 +29,9 @@ final class CheckPlan {
     CheckPlan check = new CheckPlan(doc);
     check.slots();
     check.clothOf("/materials", "/cloth");
+    check.cloth(CONTROL + "/cloth");
     if (doc.at("/plan/kind").asString("").equals(PiecesPlan.KIND)) {
       check.cloth(FIXED + "/cloth");
-      check.cloth(CONTROL + "/cloth");
       check.factors();
       check.settings();
     }
@@ -120,22 +121,40 @@ final class CheckPlan {
     for (Tier tier : Tier.values()) {
       String at = "/plan/tiers/" + tier.key() + "/cells";
       JsonNode share = doc.at(at);
-      if (cells > 0 && share.isIntegralNumber() && share.asLong(0) > cells) {
+      if (cells >= 0 && share.isIntegralNumber() && share.asLong(0) > cells) {
         String found = CheckShape.shown(share);
         problems.add(doc.atValue("pack.tier-cells", at, found, String.valueOf(cells)));
       }
     }
   }
 
-  /** How many combinations the plan has; 0 while that can't be told. */
+  /** True when the readings that everybody takes are among the cloths and grains of the plan. */
+  private boolean controlIsACell() {
+    JsonNode grain = doc.at(CONTROL + "/grain");
+    if (!slots.contains(doc.at(CONTROL + "/cloth").asString(""))) {
+      return false;
+    }
+    for (JsonNode each : doc.at(GRAINS)) {
+      if (each.equals(grain)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** How many combinations the plan has to share out; -1 while that can't be told. */
   private long cells() {
     if (doc.at("/plan/kind").asString("").equals(ReadingsPlan.KIND)) {
-      return (long) doc.at("/plan/cloths").size() * doc.at("/plan/grains").size();
+      long cells = (long) doc.at("/plan/cloths").size() * doc.at(GRAINS).size();
+      return cells == 0 ? -1 : cells - (controlIsACell() ? 1 : 0);
     }
-    long cells = doc.at(FACTORS).isEmpty() ? 0 : 1;
+    if (doc.at(FACTORS).isEmpty()) {
+      return -1;
+    }
+    long cells = 1;
     for (JsonNode factor : doc.at(FACTORS)) {
       cells *= Math.min(1000, factor.path("levels").size());
     }
-    return cells;
+    return cells == 0 ? -1 : cells;
   }
 }

@@ -61,6 +61,7 @@ final class DraftFields {
       put(at("materials", i, "along_mm"), number(each.alongMm()));
       put(at("materials", i, "across_mm"), number(each.acrossMm()));
       put(at("materials", i, "grain"), grain == null ? null : grain.key());
+      put(at("materials", i, "thread_m"), number(each.threadM()));
     }
   }
 
@@ -87,6 +88,11 @@ final class DraftFields {
         put("plan.grains[" + i + "]", readings.grains().get(i).key());
       }
       put("plan.repeats", String.valueOf(readings.repeats()));
+      ReadingsPlan.Cell control = readings.control();
+      if (control != null) {
+        put(PackDraft.FIRST_CLOTH, control.slot());
+        put(PackDraft.FIRST_GRAIN, control.grain().key());
+      }
     }
     for (Tier tier : Tier.values()) {
       Tiers.Share share = plan.tiers().of(tier);

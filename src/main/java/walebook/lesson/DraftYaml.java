@@ -131,6 +131,12 @@ final class DraftYaml {
     plan.put("cloths", rows("plan.cloths", CLOTHS, (row, at) -> fields(row, at, "slot", "says")));
     if (text("plan.kind").equals(ReadingsPlan.KIND)) {
       plan.put("grains", values("plan.grains", false));
+      Map<String, Object> control = new LinkedHashMap<>();
+      words(control, "cloth", PackDraft.FIRST_CLOTH, "plan.control.cloth");
+      words(control, "grain", PackDraft.FIRST_GRAIN, "plan.control.grain");
+      if (!control.isEmpty()) {
+        plan.put("control", control);
+      }
       number(plan, "repeats", "plan.repeats", "plan.repeats");
     } else {
       plan.put("fixed", settings("plan.fixed"));
@@ -187,6 +193,7 @@ final class DraftYaml {
     number(material, "along_mm", from + ".along_mm", at + ".along_mm");
     number(material, "across_mm", from + ".across_mm", at + ".across_mm");
     fields(from, at, "grain").forEach(material::put);
+    number(material, "thread_m", from + ".thread_m", at + ".thread_m");
     return material;
   }
 
@@ -253,7 +260,11 @@ final class DraftYaml {
   }
 
   private void words(Map<String, Object> into, String name, String field) {
-    cameFrom.put(field, field);
+    words(into, name, field, field);
+  }
+
+  private void words(Map<String, Object> into, String name, String field, String at) {
+    cameFrom.put(at, field);
     String text = text(field).strip();
     if (!text.isEmpty()) {
       into.put(name, text);

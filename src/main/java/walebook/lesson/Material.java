@@ -11,6 +11,7 @@ import walebook.record.Grain;
  * @param alongMm cut size along the seam or the pull, mm
  * @param acrossMm cut size across it, mm
  * @param grain which way the long side lies
+ * @param threadM length of sewing thread, m; null when it is none
  */
 public record Material(
     String what,
@@ -18,4 +19,5 @@ public record Material(
     @Nullable String cloth,
     @Nullable Double alongMm,
     @Nullable Double acrossMm,
-    @Nullable Grain grain) {}
+    @Nullable Grain grain,
+    @Nullable Double threadM) {}

@@ -26,6 +26,14 @@ public final class PackDraft {
   /** Field of lesson.md. */
   public static final String LESSON = "lesson";
 
+  /**
+   * Field of the cloth that everybody measures first: a plan's kind can change while it is typed.
+   */
+  public static final String FIRST_CLOTH = "plan.first.cloth";
+
+  /** Field of the grain along which everybody measures it. */
+  public static final String FIRST_GRAIN = "plan.first.grain";
+
   private final Map<String, String> typed;
   private final List<PackPicture> pictures;
 
@@ -134,9 +142,17 @@ public final class PackDraft {
       return null;
     }
     int cells = levels.values().stream().mapToInt(List::size).reduce(1, (a, b) -> a * b);
-    return readings
-        ? PlanCounts.ofReadings(cells, repeats, shares, students)
-        : PlanCounts.ofPieces(levels, shares, students);
+    if (!readings) {
+      return PlanCounts.ofPieces(levels, shares, students);
+    }
+    String cloth = text(FIRST_CLOTH).strip();
+    String grain = text(FIRST_GRAIN).strip();
+    boolean control = !cloth.isEmpty() && !grain.isEmpty();
+    boolean isACell =
+        levels.getOrDefault("cloths", List.of()).contains(cloth)
+            && levels.getOrDefault("grains", List.of()).contains(grain);
+    int left = isACell ? cells - 1 : cells;
+    return left == 0 ? null : PlanCounts.ofReadings(left, control, repeats, shares, students);
   }
 
   private List<String> many(String list, int most, String field) {

@@ -1,6 +1,7 @@
 package walebook.lesson;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -37,9 +38,14 @@ public record PiecesPlan(
    * One combination of levels.
    *
    * @param label such as {@code cloth=a width=2 length=1.5}, factors in the plan's order
+   * @param levels those of its label, each such as {@code width=2}; a level may hold blanks
    * @param settings everything about it, fixed ones included
    */
-  public record Cell(String label, Settings settings) {}
+  public record Cell(String label, List<String> levels, Settings settings) {
+    public Cell {
+      levels = List.copyOf(levels);
+    }
+  }
 
   @Override
   public String kind() {
@@ -53,7 +59,7 @@ public record PiecesPlan(
 
   /** Every combination, the last factor changing fastest. */
   public List<Cell> cells() {
-    List<Cell> cells = List.of(new Cell("", fixed));
+    List<Cell> cells = List.of(new Cell("", List.of(), fixed));
     for (Factor factor : factors) {
       List<Cell> longer = new ArrayList<>();
       for (Cell cell : cells) {
@@ -66,6 +72,45 @@ public record PiecesPlan(
     return List.copyOf(cells);
   }
 
+  /** Every level of every factor, each such as {@code width=2}, in the plan's order. */
+  public List<String> levels() {
+    return factors.stream()
+        .flatMap(each -> each.levels().stream().map(level -> named(each.key(), level)))
+        .toList();
+  }
+
+  /**
+   * The levels that a text names, such as {@code cloth=b width=3}, blanks or commas between them.
+   *
+   * @return in the text's order; empty when anything in it is no level of this plan
+   */
+  public List<String> levelsIn(String text) {
+    // The longest first, so that a level that begins another is not taken for it.
+    List<String> known =
+        levels().stream().sorted(Comparator.comparingInt(String::length).reversed()).toList();
+    List<String> found = new ArrayList<>();
+    String rest = text.strip();
+    while (!rest.isEmpty()) {
+      String from = rest;
+      String next = known.stream().filter(each -> beginsWith(from, each)).findFirst().orElse("");
+      if (next.isEmpty()) {
+        return List.of();
+      }
+      found.add(next);
+      rest = rest.substring(next.length()).replaceFirst("^[ ,]+", "");
+    }
+    return List.copyOf(found);
+  }
+
+  private static boolean beginsWith(String text, String level) {
+    return text.startsWith(level)
+        && (text.length() == level.length() || " ,".indexOf(text.charAt(level.length())) >= 0);
+  }
+
+  private static String named(SettingKey key, String level) {
+    return key.key() + "=" + level;
+  }
+
   /** The control piece's settings, fixed ones included. */
   public Settings controlSettings() {
     return control.over(fixed);
@@ -76,13 +121,20 @@ public record PiecesPlan(
     return Objects.requireNonNull(cell.settings().get(SettingKey.CLOTH), "cloth");
   }
 
+  /** The slot of the plan's cloth that the control piece is sewn on. */
+  public String controlSlot() {
+    return slotOf(controlCell());
+  }
+
   /** The control piece as a combination of its own, called {@link PlanPieces#CONTROL}. */
   Cell controlCell() {
-    return new Cell(PlanPieces.CONTROL, controlSettings());
+    return new Cell(PlanPieces.CONTROL, List.of(), controlSettings());
   }
 
   private static Cell with(Cell cell, SettingKey key, String level) {
-    String label = (cell.label() + " " + key.key() + "=" + level).strip();
-    return new Cell(label, new Settings(Map.of(key, level)).over(cell.settings()));
+    List<String> levels = new ArrayList<>(cell.levels());
+    levels.add(named(key, level));
+    Settings settings = new Settings(Map.of(key, level)).over(cell.settings());
+    return new Cell(String.join(" ", levels), levels, settings);
   }
 }

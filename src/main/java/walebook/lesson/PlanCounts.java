@@ -12,10 +12,10 @@ import walebook.record.Tier;
  * class of a size sews each combination. Counting alone; combinations are shared out so that each
  * is sewn as often as any other, give or take one.
  *
- * @param combinations of the plan
+ * @param combinations of the plan, to be shared out
  * @param perStudent pieces of a student on each tier, the control piece among them; readings of a
- *     plan of readings
- * @param shared pieces or readings of the whole class without the control pieces
+ *     plan of readings, those of its control among them
+ * @param shared pieces or readings of the whole class without those of the control
  * @param least times that the combination sewn least often is sewn
  * @param most times that the one sewn most often is sewn
  */
@@ -54,7 +54,8 @@ public record PlanCounts(
       shares.put(tier, plan.tiers().of(tier).cells());
     }
     if (plan instanceof ReadingsPlan readings) {
-      return ofReadings(plan.cellCount(), readings.repeats(), shares, students);
+      boolean control = readings.control() != null;
+      return ofReadings(plan.cellCount(), control, readings.repeats(), shares, students);
     }
     Map<String, List<String>> levels = new LinkedHashMap<>();
     if (plan instanceof PiecesPlan pieces) {
@@ -85,13 +86,20 @@ public record PlanCounts(
   /**
    * The numbers of a plan of readings.
    *
-   * @param cells cloths times grains
+   * @param cells cloths times grains, without the control; at least 1
+   * @param control true when everybody measures one more, the same
    */
   static PlanCounts ofReadings(
-      int cells, int repeats, Map<Tier, Integer> shares, Map<Tier, Integer> students) {
+      int cells,
+      boolean control,
+      int repeats,
+      Map<Tier, Integer> shares,
+      Map<Tier, Integer> students) {
+    int forAll = control ? 1 : 0;
     Map<Tier, Integer> perStudent = new EnumMap<>(Tier.class);
     int shared = shared(cells, shares, students);
-    shares.forEach((tier, share) -> perStudent.put(tier, Math.min(share, cells) * repeats));
+    shares.forEach(
+        (tier, share) -> perStudent.put(tier, (Math.min(share, cells) + forAll) * repeats));
     int least = shared / cells * repeats;
     return new PlanCounts(
         cells, perStudent, shared * repeats, least, most(shared, cells) * repeats, List.of());

@@ -1,7 +1,6 @@
 package walebook.lesson;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
@@ -21,9 +20,13 @@ final class PlanTable {
    *     width=3}; every combination that has them all is left out
    */
   PlanTable(PiecesPlan plan, List<PlanStudent> students, List<String> leftOut) {
-    List<Set<String>> without = leftOut.stream().map(PlanTable::levels).toList();
+    List<Set<String>> without =
+        leftOut.stream()
+            .map(each -> Set.copyOf(plan.levelsIn(each)))
+            .filter(each -> !each.isEmpty())
+            .toList();
     for (PiecesPlan.Cell cell : plan.cells()) {
-      Set<String> own = levels(cell.label());
+      Set<String> own = Set.copyOf(cell.levels());
       boolean wanted = without.stream().noneMatch(own::containsAll);
       boolean possible =
           students.isEmpty() || students.stream().anyMatch(each -> canSew(each, cell));
@@ -32,10 +35,6 @@ final class PlanTable {
         levels.add(own);
       }
     }
-  }
-
-  private static Set<String> levels(String label) {
-    return new HashSet<>(List.of(label.strip().split("[ ,]+")));
   }
 
   static boolean canSew(PlanStudent student, PiecesPlan.Cell cell) {

@@ -1,15 +1,23 @@
 package walebook.lesson;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import walebook.record.Grain;
 
 /**
  * A plan of cloth readings: each cloth along each grain, some times over.
  *
+ * @param control what everybody measures first, so that it is shared out to nobody; null for none
  * @param repeats how often a student measures the same cloth and grain
  */
 public record ReadingsPlan(
-    String question, List<ClothSlot> cloths, List<Grain> grains, int repeats, Tiers tiers)
+    String question,
+    List<ClothSlot> cloths,
+    List<Grain> grains,
+    @Nullable Cell control,
+    int repeats,
+    Tiers tiers)
     implements Plan {
   public static final String KIND = "cloth_readings";
 
@@ -18,6 +26,13 @@ public record ReadingsPlan(
     grains = List.copyOf(grains);
   }
 
+  /**
+   * One cloth along one grain.
+   *
+   * @param slot the plan's cloth
+   */
+  public record Cell(String slot, Grain grain) {}
+
   @Override
   public String kind() {
     return KIND;
@@ -25,6 +40,20 @@ public record ReadingsPlan(
 
   @Override
   public int cellCount() {
-    return cloths.size() * grains.size();
+    return cells().size();
+  }
+
+  /** What is shared out: every cloth along every grain but the control, grains changing fastest. */
+  public List<Cell> cells() {
+    List<Cell> cells = new ArrayList<>();
+    for (ClothSlot cloth : cloths) {
+      for (Grain grain : grains) {
+        Cell cell = new Cell(cloth.slot(), grain);
+        if (!cell.equals(control)) {
+          cells.add(cell);
+        }
+      }
+    }
+    return List.copyOf(cells);
   }
 }

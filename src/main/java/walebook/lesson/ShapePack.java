@@ -57,7 +57,8 @@ final class ShapePack {
         cloth.isEmpty() ? null : cloth,
         number(node, "along_mm"),
         number(node, "across_mm"),
-        grain.isEmpty() ? null : Keyed.of(Grain.class, grain));
+        grain.isEmpty() ? null : Keyed.of(Grain.class, grain),
+        number(node, "thread_m"));
   }
 
   private static MeasureAsked measure(JsonNode node) {

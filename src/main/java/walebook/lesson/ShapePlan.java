@@ -21,7 +21,14 @@ final class ShapePlan {
     if (string(plan, "kind").equals(ReadingsPlan.KIND)) {
       List<Grain> grains = list(plan, "grains", e -> Keyed.of(Grain.class, e.asString()));
       int repeats = plan.path("repeats").asInt();
-      return new ReadingsPlan(string(plan, "question"), cloths, grains, repeats, tiers);
+      JsonNode control = plan.path("control");
+      return new ReadingsPlan(
+          string(plan, "question"),
+          cloths,
+          grains,
+          control.isObject() ? cell(control) : null,
+          repeats,
+          tiers);
     }
     return new PiecesPlan(
         string(plan, "question"),
@@ -30,6 +37,11 @@ final class ShapePlan {
         settings(plan.path("control")),
         list(plan, "factors", ShapePlan::factor),
         tiers);
+  }
+
+  private static ReadingsPlan.Cell cell(JsonNode node) {
+    return new ReadingsPlan.Cell(
+        string(node, "cloth"), Keyed.of(Grain.class, string(node, "grain")));
   }
 
   private static Tiers tiers(JsonNode node) {

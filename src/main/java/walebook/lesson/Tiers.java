@@ -7,7 +7,7 @@ public record Tiers(Share core, Share standard, Share own) {
   /**
    * A tier's share.
    *
-   * @param cells combinations each student takes on, beside the control piece
+   * @param cells combinations each student takes on, beside the control
    * @param says what the student is told
    */
   public record Share(int cells, String says) {

@@ -15,13 +15,16 @@ final class Flow {
   static final double MARGIN = 14;
 
   private final Sheets sheets;
-  private final double left;
   private final double width;
   private final double top;
   private final double bottom;
+  private double left;
   private Ink ink;
   private int page;
   private double y;
+  // Where the second column of the first page begins, until the flow comes to it.
+  private double nextLeft = Double.NaN;
+  private double nextTop;
 
   Flow(Sheets sheets) throws IOException {
     this(sheets, MARGIN, sheets.widthMm() - 2 * MARGIN, MARGIN);
@@ -36,6 +39,15 @@ final class Flow {
     this.bottom = sheets.heightMm() - MARGIN - 4;
     this.ink = sheets.count() == 0 ? sheets.page() : sheets.page(0);
     this.y = top;
+  }
+
+  /** Two columns of one width on the first page; what is more goes on to a new page. */
+  static Flow columns(Sheets sheets, double gutterMm, double top) throws IOException {
+    double width = (sheets.widthMm() - 2 * MARGIN - gutterMm) / 2;
+    Flow flow = new Flow(sheets, MARGIN, width, top);
+    flow.nextLeft = MARGIN + width + gutterMm;
+    flow.nextTop = top;
+    return flow;
   }
 
   Ink ink() {
@@ -71,10 +83,16 @@ final class Flow {
     y += mm;
   }
 
-  /** Goes on to a new page unless so much room is left; true when it did. */
+  /** Goes on to a new column or page unless so much room is left; true when it did. */
   boolean need(double mm) throws IOException {
     if (y + mm <= bottom || y <= top + 0.01) {
       return false;
+    }
+    if (!Double.isNaN(nextLeft)) {
+      left = nextLeft;
+      y = nextTop;
+      nextLeft = Double.NaN;
+      return true;
     }
     page++;
     ink = page < sheets.count() ? sheets.page(page) : sheets.page();

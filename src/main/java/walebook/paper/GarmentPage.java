@@ -67,9 +67,12 @@ final class GarmentPage {
     head.skip(1);
     double wide = (head.width() - GUTTER) * 0.6;
     double top = head.y();
-    answers(new Flow(sheets, Flow.MARGIN, wide, top));
+    Flow answers = new Flow(sheets, Flow.MARGIN, wide, top);
+    answers(answers);
     double left = Flow.MARGIN + wide + GUTTER;
-    aside(new Flow(sheets, left, head.width() - GUTTER - wide, top));
+    Flow aside = new Flow(sheets, left, head.width() - GUTTER - wide, top);
+    aside(aside);
+    drawings(answers, aside);
     boolean shortened = cut.items() < 99 || cut.drawingMm() == 0;
     String foot = shortened ? "paper.garment.shortened" : "paper.garment.foot";
     Flow.feet(sheets, words.say(foot), words);
@@ -107,18 +110,24 @@ final class GarmentPage {
       }
       flow.skip(2);
     }
-    if (cut.drawingMm() > 0) {
-      for (Drawing each : paper.drawings()) {
-        flow.drawing(each, words, Math.min(flow.width(), cut.drawingMm()));
-        flow.skip(2);
-      }
-    }
     for (String each : some(paper.cautions())) {
       flow.item("!", each, body);
     }
     if (!paper.girths().isEmpty()) {
       flow.skip(2);
       flow.text(paper.girths(), body);
+    }
+    flow.skip(2);
+  }
+
+  /** Each drawing goes where the column ends sooner, so that many need not be small. */
+  private void drawings(Flow answers, Flow aside) throws IOException {
+    if (cut.drawingMm() > 0) {
+      for (Drawing each : paper.drawings()) {
+        Flow flow = answers.y() < aside.y() ? answers : aside;
+        flow.drawing(each, words, Math.min(flow.width(), cut.drawingMm()));
+        flow.skip(2);
+      }
     }
   }
 

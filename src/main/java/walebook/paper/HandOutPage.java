@@ -1,93 +1,122 @@
 package walebook.paper;
 
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
-import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
-import org.jspecify.annotations.Nullable;
-import walebook.lesson.Block;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.IntStream;
 import walebook.lesson.LessonPack;
 import walebook.lesson.LessonText;
-import walebook.lesson.PackPicture;
 import walebook.lesson.PiecesPlan;
 import walebook.lesson.Plan;
-import walebook.lesson.Run;
 import walebook.lesson.Success;
+import walebook.paper.HandOutPart.Kind;
 import walebook.words.Words;
 
-/**
- * A lesson on one page. What does not fit is set smaller, then shortened; a remark at the foot says
- * so.
- */
+/** A lesson in two columns: why, the plan and the cautions first, then what the hands do. */
 final class HandOutPage {
   private static final double GUTTER = 6;
-  private static final double STEPS = 0.6;
+
+  /** Letters below which a first sentence says too little by itself. */
+  private static final int BRIEF = 25;
 
   private final Sheets sheets;
+  private final HandOutPaper paper;
   private final LessonPack pack;
   private final Words words;
-  private final HandOutCut cut;
+  private final Set<HandOutPart> kept;
   private final Type body;
   private final Type strong;
+  private final Type heading;
 
-  private HandOutPage(Sheets sheets, LessonPack pack, Words words, HandOutCut cut) {
+  /**
+   * A page to be drawn.
+   *
+   * @param points size of the text
+   * @param kept what is shown
+   */
+  HandOutPage(
+      Sheets sheets, HandOutPaper paper, Words words, double points, Set<HandOutPart> kept) {
     this.sheets = sheets;
-    this.pack = pack;
+    this.paper = paper;
+    this.pack = paper.pack();
     this.words = words;
-    this.cut = cut;
-    this.body = new Type(cut.points(), false);
-    this.strong = new Type(cut.points(), true);
+    this.kept = kept;
+    this.body = new Type(points, false);
+    this.strong = new Type(points, true);
+    this.heading = strong.at(points + 1.5);
   }
 
-  /** The richest page that fits; the caller closes it. */
-  static Sheets fitting(PaperSize size, LessonPack pack, Words words) throws IOException {
-    Sheets sheets = Sheets.upright(size);
-    for (HandOutCut cut : HandOutCut.RICHEST_FIRST) {
-      sheets.again();
-      new HandOutPage(sheets, pack, words, cut).draw();
-      if (sheets.count() == 1) {
-        return sheets;
-      }
-    }
-    sheets.close();
-    throw new IllegalStateException("the shortest hand-out must fit a page");
-  }
-
-  private void draw() throws IOException {
-    double full = sheets.widthMm() - 2 * Flow.MARGIN;
+  /** Draws it; on more than one page when that is too much. */
+  void draw(boolean shortened) throws IOException {
     Flow head = new Flow(sheets);
-    head.text(cut.shortened(pack.about().title()), new Type(cut.points() * 2, true));
-    head.text(cut.shortened(pack.about().summary()), body);
+    if (keeps(Kind.TITLE, 0)) {
+      head.text(title(), strong.at(body.points() * 1.9));
+    }
+    summary(head);
     head.text(words.say("paper.hand-out.minutes", pack.about().minutes()), body);
     head.rule(Ink.THICK);
     head.skip(1);
-    pictures(head);
-    double top = head.y();
-    double wide = (full - GUTTER) * STEPS;
-    Flow main = new Flow(sheets, Flow.MARGIN, wide, top);
-    steps(main);
-    figures(main);
-    aside(new Flow(sheets, Flow.MARGIN + wide + GUTTER, full - GUTTER - wide, top));
-    String foot = words.say(cut.shortens() ? "paper.hand-out.shortened" : "paper.hand-out.whole");
+    if (keeps(Kind.PICTURES, 0)) {
+      new HandOutPictures(sheets, pack, words, strong).draw(head, keeps(Kind.MORE_PICTURES, 0));
+    }
+    Flow columns = Flow.columns(sheets, GUTTER, head.y());
+    list(columns, "paper.hand-out.aims", Kind.AIM, pack.teaching().aims());
+    plan(columns);
+    cautions(columns);
+    steps(columns);
+    List<String> success = pack.success().stream().map(Success::says).toList();
+    list(columns, "paper.hand-out.success", Kind.SUCCESS, success);
+    List<String> figures =
+        pack.teaching().figures().stream()
+            .map(each -> words.say("paper.hand-out.figure", each.says(), each.source()))
+            .toList();
+    list(columns, "paper.hand-out.figures", Kind.FIGURE, figures);
+    String foot = words.say(shortened ? "paper.hand-out.shortened" : "paper.hand-out.whole");
     Flow.feet(sheets, foot, words);
   }
 
+  private boolean keeps(Kind kind, int nth) {
+    return kept.contains(new HandOutPart(kind, nth));
+  }
+
+  /** What runs over is drawn again with less: no need to finish it. */
+  private boolean isOver() {
+    return sheets.count() > 1;
+  }
+
+  /** The whole title, or the first sentence of one that is a text. */
+  private String title() {
+    String title = paper.named(pack.about().title());
+    return title.length() <= 160 ? title : HandOutText.sentences(title).get(0);
+  }
+
+  private void summary(Flow flow) throws IOException {
+    List<String> sentences = HandOutText.sentences(paper.named(pack.about().summary()));
+    if (keeps(Kind.MORE_SUMMARY, 0)) {
+      flow.text(String.join(" ", sentences), body);
+    } else if (keeps(Kind.SUMMARY, 0)) {
+      flow.text(sentences.get(0), body);
+    }
+  }
+
   private void steps(Flow flow) throws IOException {
-    flow.heading(words.say("paper.hand-out.steps"), strong.at(cut.points() + 2));
     List<LessonText.Step> steps = pack.text().steps();
-    int nth = 0;
-    for (LessonText.Step step : steps) {
-      int minutes = minutes(step.heading());
-      String heading = cut.shortened(step.heading());
-      String says = minutes == 0 ? heading : words.say("paper.hand-out.step", heading, minutes);
-      flow.item(++nth + ".", says, strong);
-      // What runs over is drawn again, smaller: no need to finish it.
-      if (nth > 3 * cut.items() || sheets.count() > 1) {
-        return;
+    if (steps.isEmpty() || !keeps(Kind.STEP, 0)) {
+      return;
+    }
+    flow.heading(words.say("paper.hand-out.steps"), heading);
+    for (int i = 0; i < steps.size() && !isOver(); i++) {
+      if (keeps(Kind.STEP, i)) {
+        LessonText.Step step = steps.get(i);
+        int minutes = minutes(step.heading());
+        String says = paper.named(step.heading());
+        String line = minutes == 0 ? says : words.say("paper.hand-out.step", says, minutes);
+        flow.need(2 * body.leadingMm());
+        flow.item(i + 1 + ".", line, strong);
+        step(flow, step, i);
+        flow.skip(0.8);
       }
-      step(flow, step);
-      flow.skip(0.8);
     }
   }
 
@@ -99,26 +128,30 @@ final class HandOutPage {
         .orElse(0);
   }
 
-  /** The first paragraph's beginning, and what is numbered. */
-  private void step(Flow flow, LessonText.Step step) throws IOException {
-    boolean said = cut.sentences() == 0;
-    List<Block> blocks = step.blocks();
-    for (Block block : blocks) {
-      if (block instanceof Block.Paragraph && !said) {
-        int at = blocks.indexOf(block);
-        boolean numbered =
-            at + 1 < blocks.size()
-                && blocks.get(at + 1) instanceof Block.Items next
-                && next.numbered();
-        // The points of a numbered list stand below it anyway.
-        List<Block> lead = blocks.subList(at, numbered ? at + 1 : blocks.size());
-        flow.text(cut.beginning(plain(lead)), body);
-        said = true;
-      } else if (block instanceof Block.Items list && list.numbered() && cut.sentences() > 0) {
-        int number = list.start();
-        for (List<Block> item : cut.some(list.items())) {
-          flow.item(letter(number++), cut.beginning(plain(item)), body);
-        }
+  private void step(Flow flow, LessonText.Step step, int nth) throws IOException {
+    if (!keeps(Kind.POINTS, nth)) {
+      return;
+    }
+    boolean around = keeps(Kind.AROUND, nth);
+    List<HandOutText.Point> points = HandOutText.points(step);
+    boolean numbered = points.stream().anyMatch(HandOutText.Point::numbered);
+    List<String> sentences = HandOutText.lead(step.blocks());
+    if (!sentences.isEmpty() && (around || !numbered)) {
+      boolean brief = sentences.get(0).length() < BRIEF;
+      int most = around ? 3 : brief ? 2 : 1;
+      flow.text(paper.named(HandOutText.beginning(sentences, most)), body);
+    }
+    int letter = 1;
+    for (HandOutText.Point each : points) {
+      if (isOver()) {
+        return;
+      }
+      boolean all = keeps(Kind.MORE_POINTS, nth);
+      String says = HandOutText.beginning(each.sentences(), all ? Integer.MAX_VALUE : 1);
+      if (each.numbered()) {
+        flow.item(letter(letter++), paper.named(says), body);
+      } else if (each.isWhole() && (around || (!numbered && sentences.isEmpty()))) {
+        flow.item("•", paper.named(says), body);
       }
     }
   }
@@ -127,144 +160,73 @@ final class HandOutPage {
     return number <= 26 ? (char) ('a' + number - 1) + ")" : number + ")";
   }
 
-  /** The first paragraph; one that ends in a colon takes the list it announces along. */
-  private static String plain(List<Block> blocks) {
-    String lead = "";
-    for (Block block : blocks) {
-      if (!lead.isEmpty()) {
-        return block instanceof Block.Items list ? lead + " " + points(list) : closed(lead);
-      }
-      if (block instanceof Block.Paragraph paragraph) {
-        lead = Run.plain(paragraph.runs()).strip();
-        if (!lead.endsWith(":")) {
-          return lead;
-        }
-      }
-    }
-    return closed(lead);
-  }
-
-  private static String points(Block.Items list) {
-    return list.items().stream()
-        .map(each -> plain(each).strip().replaceAll("[.;,]$", ""))
-        .collect(Collectors.joining("; ", "", "."));
-  }
-
-  private static String closed(String lead) {
-    return lead.endsWith(":") ? lead.substring(0, lead.length() - 1) + "." : lead;
-  }
-
-  /** All pictures in a row of one height, each under the number of its step. */
-  private void pictures(Flow flow) throws IOException {
-    List<Shown> row = shown();
-    if (row.isEmpty()) {
-      return;
-    }
-    double ratios = row.stream().mapToDouble(Shown::ratio).sum();
-    double gaps = GUTTER * (row.size() - 1);
-    double high = Math.min(cut.pictureMm(), (flow.width() - gaps) / ratios);
-    flow.need(high + body.leadingMm() + 2);
-    double x = flow.left();
-    for (Shown each : row) {
-      String says = words.say("paper.hand-out.picture", each.step());
-      flow.ink().text(x, flow.y() + body.ascentMm(), says, strong);
-      flow.ink().image(each.image(), x, flow.y() + body.leadingMm(), high * each.ratio(), high);
-      x += high * each.ratio() + GUTTER;
-    }
-    flow.skip(high + body.leadingMm() + 2);
-  }
-
-  /** A picture and the number of the step that shows it. */
-  private record Shown(PDImageXObject image, int step) {
-    double ratio() {
-      return (double) image.getWidth() / image.getHeight();
-    }
-  }
-
-  private List<Shown> shown() {
-    List<Shown> shown = new ArrayList<>();
-    int nth = 0;
-    for (LessonText.Step step : pack.text().steps()) {
-      nth++;
-      for (Block block : step.blocks()) {
-        if (block instanceof Block.Picture picture && shown.size() < cut.pictures()) {
-          PDImageXObject image = image(picture.shownFile());
-          if (image != null) {
-            shown.add(new Shown(image, nth));
-          }
-        }
-      }
-    }
-    return shown;
-  }
-
-  private @Nullable PDImageXObject image(String file) {
-    for (PackPicture each : pack.files().pictures()) {
-      if (each.fileName().equals(file)) {
-        return sheets.kept(each);
-      }
-    }
-    return null;
-  }
-
-  private void aside(Flow flow) throws IOException {
-    list(flow, "paper.hand-out.aims", pack.teaching().aims());
-    cautions(flow);
-    list(flow, "paper.hand-out.plan", plan());
-    list(flow, "paper.hand-out.success", pack.success().stream().map(Success::says).toList());
-  }
-
-  /** Cautions are the last thing to be shortened, and then it is said beside them. */
   private void cautions(Flow flow) throws IOException {
-    List<String> all =
-        pack.teaching().cautions().stream().map(LessonPack.PackCaution::says).toList();
-    if (cut.keepsCautions()) {
-      flow.heading(words.say("paper.hand-out.cautions"), strong.at(cut.points() + 2));
-      for (String each : all) {
-        flow.item("!", each, body);
+    List<LessonPack.PackCaution> all = pack.teaching().cautions();
+    flow.heading(words.say("paper.hand-out.cautions"), heading);
+    boolean whole = true;
+    for (int i = 0; i < all.size() && !isOver(); i++) {
+      if (keeps(Kind.CAUTION, i)) {
+        flow.item("!", paper.named(all.get(i).says()), body);
+      } else {
+        whole = false;
       }
-    } else {
-      list(flow, "paper.hand-out.cautions", all);
+    }
+    if (!whole) {
       flow.text(words.say("paper.hand-out.more-cautions"), strong);
     }
     flow.text(words.say("paper.hand-out.local-rules"), body);
     flow.skip(1);
   }
 
-  private void figures(Flow flow) throws IOException {
-    List<String> figures = new ArrayList<>();
-    for (LessonPack.Figure each : pack.teaching().figures()) {
-      figures.add(words.say("paper.hand-out.figure", each.says(), each.source()));
-    }
-    list(flow, "paper.hand-out.figures", figures);
-  }
-
-  private List<String> plan() {
+  private void plan(Flow flow) throws IOException {
     Plan plan = pack.plan();
-    List<String> lines = new ArrayList<>();
-    lines.add(plan.question());
-    for (Plan.ClothSlot slot : plan.cloths()) {
-      lines.add(words.say("paper.hand-out.cloth", slot.slot(), slot.says()));
+    flow.heading(words.say("paper.hand-out.plan"), heading);
+    if (keeps(Kind.QUESTION, 0)) {
+      flow.text(paper.named(plan.question()), body);
     }
-    if (plan instanceof PiecesPlan pieces) {
-      for (PiecesPlan.Factor factor : pieces.factors()) {
-        String levels = String.join(", ", factor.levels());
-        lines.add(words.say("paper.hand-out.factor", factor.says(), levels));
+    if (keeps(Kind.CLOTHS, 0)) {
+      for (Plan.ClothSlot slot : plan.cloths()) {
+        flow.item("•", cloth(slot), body);
       }
     }
-    lines.add(words.say("paper.hand-out.tier-core", plan.tiers().core().says()));
-    lines.add(words.say("paper.hand-out.tier-standard", plan.tiers().standard().says()));
-    lines.add(words.say("paper.hand-out.tier-own", plan.tiers().own().says()));
-    return lines;
+    if (keeps(Kind.FACTORS, 0) && plan instanceof PiecesPlan pieces) {
+      for (PiecesPlan.Factor each : pieces.factors()) {
+        String says =
+            words.say("paper.hand-out.factor", paper.named(each.says()), paper.levels(each));
+        flow.item("•", says, body);
+      }
+    }
+    if (keeps(Kind.TIERS, 0)) {
+      String core = paper.named(plan.tiers().core().says());
+      flow.item("•", words.say("paper.hand-out.tier-core", core), body);
+      String standard = paper.named(plan.tiers().standard().says());
+      flow.item("•", words.say("paper.hand-out.tier-standard", standard), body);
+      String own = paper.named(plan.tiers().own().says());
+      flow.item("•", words.say("paper.hand-out.tier-own", own), body);
+    }
+    flow.skip(1);
   }
 
-  private void list(Flow flow, String headingKey, List<String> points) throws IOException {
-    if (points.isEmpty()) {
+  private String cloth(Plan.ClothSlot slot) {
+    String name = paper.cloths().get(slot.slot());
+    return name == null
+        ? words.say("paper.hand-out.cloth", slot.slot().toUpperCase(Locale.ROOT), slot.says())
+        : words.say("paper.hand-out.room-cloth", name, slot.says());
+  }
+
+  private void list(Flow flow, String headingKey, Kind kind, List<String> points)
+      throws IOException {
+    List<String> shown =
+        IntStream.range(0, points.size())
+            .filter(each -> keeps(kind, each))
+            .mapToObj(points::get)
+            .toList();
+    if (shown.isEmpty() || isOver()) {
       return;
     }
-    flow.heading(words.say(headingKey), strong.at(cut.points() + 2));
-    for (String each : cut.some(points, 2)) {
-      flow.item("•", cut.shortened(each), body);
+    flow.heading(words.say(headingKey), heading);
+    for (String each : shown) {
+      flow.item("•", paper.named(each), body);
     }
     flow.skip(1);
   }

@@ -38,10 +38,6 @@ final class LabelSheet {
       at++;
       progress.at((double) (i + 1) / slips.size());
     }
-    if (slips.isEmpty()) {
-      Type type = Type.BODY;
-      ink.text(Flow.MARGIN, Flow.MARGIN + type.ascentMm(), words.say("paper.no-pieces"), type);
-    }
   }
 
   private static void draw(Ink ink, PieceSlip slip, double x, double y, LabelGrid grid, Words words)

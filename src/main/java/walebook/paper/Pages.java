@@ -3,7 +3,6 @@ package walebook.paper;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
-import walebook.lesson.LessonPack;
 import walebook.words.Words;
 
 /** Makes each kind of pages and writes them as one PDF. */
@@ -27,10 +26,15 @@ public final class Pages {
    * Labels for test pieces.
    *
    * @param start the first label to print on, from 1
+   * @param none said where there are no slips
    */
-  public Made labels(LabelGrid grid, List<PieceSlip> slips, int start) throws IOException {
+  public Made labels(LabelGrid grid, List<PieceSlip> slips, int start, String none)
+      throws IOException {
     try (Sheets sheets = Sheets.upright(grid.paper())) {
       LabelSheet.draw(sheets, grid, slips, start, words, progress);
+      if (slips.isEmpty()) {
+        new Flow(sheets).text(none, Type.BODY);
+      }
       return write(sheets, words.say("paper.labels"));
     }
   }
@@ -56,9 +60,16 @@ public final class Pages {
     }
   }
 
-  public Made handOut(PaperSize size, LessonPack pack) throws IOException {
-    try (Sheets sheets = HandOutPage.fitting(size, pack, words)) {
-      return write(sheets, pack.about().title());
+  public Made kit(PaperSize size, KitPaper kit) throws IOException {
+    try (Sheets sheets = Sheets.upright(size)) {
+      KitPages.draw(sheets, kit, words);
+      return write(sheets, kit.title());
+    }
+  }
+
+  public Made handOut(PaperSize size, HandOutPaper handOut) throws IOException {
+    try (Sheets sheets = HandOutFit.page(size, handOut, words)) {
+      return write(sheets, handOut.pack().about().title());
     }
   }
 
@@ -66,6 +77,13 @@ public final class Pages {
     try (Sheets sheets = Sheets.upright(size)) {
       TermPages.draw(sheets, term, words, progress);
       return write(sheets, term.who());
+    }
+  }
+
+  public Made marks(PaperSize size, MarkPaper marks) throws IOException {
+    try (Sheets sheets = Sheets.across(size)) {
+      MarkPages.draw(sheets, marks, words, progress);
+      return write(sheets, marks.title());
     }
   }
 

@@ -29,14 +29,23 @@ final class PaperTable {
    * A cell.
    *
    * @param verdict drawn as its mark before the text; null for none
+   * @param box whether a box to tick is drawn in it
    */
-  record Cell(String text, boolean bold, @Nullable Verdict verdict) {
+  record Cell(String text, boolean bold, @Nullable Verdict verdict, boolean box) {
     static Cell of(String text) {
-      return new Cell(text, false, null);
+      return new Cell(text, false, null, false);
     }
 
     static Cell strong(String text) {
-      return new Cell(text, true, null);
+      return new Cell(text, true, null, false);
+    }
+
+    static Cell marked(String text, Verdict verdict) {
+      return new Cell(text, false, verdict, false);
+    }
+
+    static Cell toTick() {
+      return new Cell("", false, null, true);
     }
   }
 
@@ -123,6 +132,9 @@ final class PaperTable {
     if (verdict != null) {
       Flow.mark(ink, verdict, words, left, y + PAD * 0.7, mark());
       left += mark() + 1;
+    }
+    if (cell.box()) {
+      ink.frame(left, y + PAD * 0.7 + 0.3, mark(), mark(), Ink.THIN);
     }
     double base = y + PAD * 0.7 + type.ascentMm();
     List<String> lines = new ArrayList<>(lines(cell, column));

@@ -24,6 +24,9 @@ final class SplitText {
   /** Layout at this size, then scaled: outlines are exact enough by far. */
   private static final float EM = 1000;
 
+  /** What a working writes between before and after, in signs that the typefaces have. */
+  private static final String ARROW = "–›";
+
   private static final FontRenderContext CONTEXT =
       new FontRenderContext(new AffineTransform(), true, true);
 
@@ -62,6 +65,7 @@ final class SplitText {
   private static String clean(String text) {
     return Normalizer.normalize(text, Normalizer.Form.NFC)
         .replaceAll("\\s", " ")
+        .replace("→", ARROW)
         .replaceAll(
             "[\\p{Cc}\\p{Co}\\p{Cs}\\x{200E}\\x{200F}\\x{202A}-\\x{202E}\\x{2066}-\\x{2069}]", "");
   }

@@ -76,8 +76,8 @@ final class TermPages {
               PaperTable.Cell.of(piece.ended()),
               PaperTable.Cell.of(piece.stretch()),
               PaperTable.Cell.of(piece.grade()),
-              new PaperTable.Cell(
-                  words.say(VerdictMark.key(piece.verdict())), false, piece.verdict())));
+              PaperTable.Cell.marked(
+                  words.say(VerdictMark.key(piece.verdict())), piece.verdict())));
     }
   }
 

@@ -11,6 +11,8 @@ import java.util.Objects;
  * @param causes in the order in which they usually come, at least one
  * @param remedies to be tried singly, in order, at least one
  * @param measure what to measure it by
+ * @param firstSeen when it usually shows first: sewn, pressed, stretched or washed (common
+ *     practice; a seam's twist is measured after the wash in AATCC 179, from memory)
  */
 public record Fault(
     String key,
@@ -19,12 +21,14 @@ public record Fault(
     List<Cause> causes,
     List<Remedy> remedies,
     String measure,
+    String firstSeen,
     String source) {
   public Fault {
     Objects.requireNonNull(key, "key");
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(looksLike, "looksLike");
     Objects.requireNonNull(measure, "measure");
+    Objects.requireNonNull(firstSeen, "firstSeen");
     Objects.requireNonNull(source, "source");
     causes = List.copyOf(causes);
     remedies = List.copyOf(remedies);

@@ -9,8 +9,8 @@ import walebook.working.Message;
  *
  * @param standing how the piece's settings speak of it
  * @param reasons why it stands where it does, at least one sentence
- * @param next the first thing to try against it that this piece's machine can do and that was not
- *     tried yet; null when there is none
+ * @param next the first thing to try against it that this piece's machine can do, that was not
+ *     tried yet and that no cause before it offers; null when there is none
  * @param passedOver why earlier remedies are not offered
  */
 public record LikelyCause(

@@ -2,7 +2,9 @@ package walebook.seam;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import walebook.working.Message;
 
@@ -20,7 +22,7 @@ public final class LikelyCauses {
    *
    * @param fault the row of the table
    * @param piece what is known of the piece
-   * @return every cause of the row, once
+   * @return every cause of the row, once; a change that an earlier one offers isn't offered again
    */
   public static List<LikelyCause> of(Fault fault, PieceAtHand piece) {
     List<LikelyCause> causes = new ArrayList<>();
@@ -29,7 +31,8 @@ public final class LikelyCauses {
     }
     // The sort is stable, so that the table's order holds among equals.
     causes.sort(Comparator.comparing(LikelyCause::standing));
-    return List.copyOf(causes);
+    Set<String> offered = new HashSet<>();
+    return causes.stream().map(each -> withNext(each, piece, offered)).toList();
   }
 
   /**
@@ -55,24 +58,38 @@ public final class LikelyCauses {
             .filter(each -> each.standing() == standing)
             .map(Clue.Weighed::reason)
             .toList();
-    List<Message> passedOver = new ArrayList<>();
-    NextTry next = null;
-    for (Remedy each : cause.remedies()) {
-      ChooseNext.Choice choice = ChooseNext.of(each, piece);
-      if (choice.next() != null) {
-        next = choice.next();
-        break;
-      }
-      if (choice.whyNot() != null) {
-        passedOver.add(choice.whyNot());
-      }
-    }
     return new LikelyCause(
         cause,
         standing,
         reasons.isEmpty() ? List.of(Message.of("seam.clue.none")) : reasons,
-        next,
-        passedOver);
+        null,
+        List.of());
+  }
+
+  /** One piece tries a change for every cause it helps against, so it is offered once. */
+  private static LikelyCause withNext(LikelyCause likely, PieceAtHand piece, Set<String> offered) {
+    List<Message> passedOver = new ArrayList<>();
+    NextTry next = null;
+    for (Remedy each : likely.cause().remedies()) {
+      ChooseNext.Choice choice = ChooseNext.of(each, piece);
+      NextTry found = choice.next();
+      if (found != null && offered.add(change(found))) {
+        next = found;
+        break;
+      }
+      if (found != null) {
+        passedOver.add(Message.of("seam.next.above", each.says()));
+      } else if (choice.whyNot() != null) {
+        passedOver.add(choice.whyNot());
+      }
+    }
+    return new LikelyCause(likely.cause(), likely.standing(), likely.reasons(), next, passedOver);
+  }
+
+  /** What two offers have in common when they come to the same piece. */
+  private static String change(NextTry next) {
+    Remedy remedy = next.remedy();
+    return remedy.factor().key() + "=" + (next.to().isEmpty() ? remedy.says() : next.to());
   }
 
   private static Standing standing(List<Clue.Weighed> weighed) {

@@ -164,8 +164,7 @@ public final class GatherTerm {
         book.lessons().planOf(lesson.id()).stream()
             .filter(each -> choice.hasStudent(each.studentId()))
             .forEach(
-                each ->
-                    lines.add(new PlanLine(lesson.title(), each, logged.contains(each.id()))));
+                each -> lines.add(new PlanLine(lesson.title(), each, logged.contains(each.id()))));
       }
     }
     return lines;

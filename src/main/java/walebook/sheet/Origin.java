@@ -33,6 +33,8 @@ public enum Origin implements Keyed {
   FAIR_INTERVAL("fair-interval"),
   KIT("kit"),
   GARMENT("garment"),
+  MARKED("marked"),
+  COVERAGE("coverage"),
   EXPLAINED("explained");
 
   private final String key;

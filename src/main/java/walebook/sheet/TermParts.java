@@ -75,6 +75,7 @@ final class TermParts {
             "GarmentTable",
             GarmentColumns.of(facts.lookup()),
             facts.extras().garments()));
+    AssessedParts.of(facts, words).forEach(this::onlyFilled);
     return List.copyOf(parts);
   }
 

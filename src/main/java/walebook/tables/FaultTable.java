@@ -26,12 +26,13 @@ final class FaultTable {
   private static final Pattern CAUSE =
       Pattern.compile("([^{}]+)\\{([^{};]*);\\s*([0-9]+(?: [0-9]+)*)\\}");
   private static final Pattern CLUE = Pattern.compile("([a-z-]+)(=|<=|>=)([^/]+)(?:/([^/]+))?");
+  private static final List<String> TIMES = List.of("sewn", "pressed", "stretched", "washed");
   private static final String CLUE_WANTED = "tension=higher/lower";
 
   static final CsvTable<Fault> FAULTS =
       new CsvTable<>(
           "faults.csv",
-          List.of("key", "name", "looks_like", "causes", "remedies", "measure", "source"),
+          List.of("key", "name", "looks_like", "causes", "remedies", "measure", "seen", "source"),
           FaultTable::fault);
 
   private FaultTable() {}
@@ -46,7 +47,14 @@ final class FaultTable {
         causes(row, remedies),
         remedies,
         row.text("measure"),
+        seen(row),
         row.text("source"));
+  }
+
+  private static String seen(TableRow row) {
+    String seen = row.text("seen");
+    row.among(List.of(seen), "seen", TIMES);
+    return seen;
   }
 
   private static Stream<Remedy> remedy(TableRow row, String text) {

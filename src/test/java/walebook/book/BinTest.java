@@ -5,22 +5,30 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.record.By;
+import walebook.record.CheckedBy;
+import walebook.record.Criterion;
+import walebook.record.CriterionTag;
+import walebook.record.Feedback;
 import walebook.record.GarmentSewing;
 import walebook.record.GarmentSheet;
 import walebook.record.Grain;
+import walebook.record.Help;
 import walebook.record.MachineKind;
 import walebook.record.Mark;
 import walebook.record.MarkedValue;
+import walebook.record.Marking;
 import walebook.record.Note;
 import walebook.record.Parent;
 import walebook.record.PatternAsks;
 import walebook.record.PhotoInfo;
+import walebook.record.PieceCheck;
 import walebook.record.PullReading;
 import walebook.record.SeamEnd;
 import walebook.record.StitchChoice;
@@ -53,6 +61,7 @@ class BinTest {
               new Note(
                   Ids.next(), Note.About.PIECE, piece.id(), "Bo", "as if wet", Classroom.FRESH));
       book.marks().put(MarkedValue.GRADE, piece.id(), Mark.SET_ASIDE, "wet", TUTOR, Ids.next());
+      Criterion criterion = assessed(room, piece);
       TestPiece next =
           room.piece(room.first.id(), 3, List.of(), List.of(), new Parent(piece.id(), "width"));
       book.pieces().add(next);
@@ -63,6 +72,10 @@ class BinTest {
       assertThat(book.pieces().count(PieceFilter.ALL)).isEqualTo(1);
       assertThat(book.photos().ofPiece(piece.id())).isEmpty();
       assertThat(book.marks().all()).isEmpty();
+      assertThat(book.assessments().checksOf(room.schoolClass.id())).isEmpty();
+      assertThat(book.assessments().feedbackOn(piece.id())).isEmpty();
+      assertThat(book.assessments().tagsOf(room.schoolClass.id())).isEmpty();
+      assertThat(book.assessments().criteriaOf(room.schoolClass.id())).containsExactly(criterion);
       assertThat(requireNonNull(book.pieces().find(next.id())).parent()).isNull();
       assertThat(book.bin().all()).hasSize(1);
       assertThat(book.bin().all().get(0).who()).isEqualTo("Tutor");
@@ -75,6 +88,46 @@ class BinTest {
       assertThat(book.bin().all()).hasSize(1);
       book.history().undo(requireNonNull(book.history().lastDone(null)), TUTOR);
       assertThat(BookContent.of(book)).isEqualTo(before);
+    }
+  }
+
+  /** Tags the piece, has it looked over by both, and says something of it. */
+  private static Criterion assessed(Classroom room, TestPiece piece) {
+    Assessments all = room.book.assessments();
+    Criterion criterion =
+        new Criterion(
+            Ids.next(), room.schoolClass.id(), "1.1", "Chooses a stitch", 1, Classroom.FRESH);
+    all.keep(criterion);
+    all.tag(CriterionTag.onPiece(criterion.id(), piece.id()));
+    LocalDate day = LocalDate.of(2026, 10, 5);
+    for (CheckedBy by : CheckedBy.values()) {
+      all.keep(
+          new PieceCheck(
+              Ids.next(),
+              piece.id(),
+              by,
+              Map.of(Marking.REASONING, 3),
+              Help.PROMPTED,
+              day,
+              Classroom.FRESH));
+    }
+    all.add(new Feedback(Ids.next(), piece.id(), day, "Well told.", "M", Classroom.FRESH));
+    return criterion;
+  }
+
+  /** Its criterion went meanwhile: the piece comes back without that tag, all else with it. */
+  @Test
+  void aPieceComesBackThoughACriterionOfItsIsNoMore() {
+    try (Classroom room = Classroom.in(folder.resolve("f.walebook"))) {
+      TestPiece piece = piece(room);
+      Criterion criterion = assessed(room, piece);
+      room.book.bin().put("test_piece", piece.id(), TUTOR);
+      room.book.assessments().remove(criterion.id());
+      room.book.bin().restore(room.book.bin().all().get(0).id(), TUTOR);
+      assertThat(room.book.pieces().find(piece.id())).isEqualTo(piece);
+      assertThat(room.book.assessments().checksOf(room.schoolClass.id())).hasSize(2);
+      assertThat(room.book.assessments().feedbackOn(piece.id())).hasSize(1);
+      assertThat(room.book.assessments().tagsOf(room.schoolClass.id())).isEmpty();
     }
   }
 

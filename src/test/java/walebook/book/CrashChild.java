@@ -12,10 +12,20 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import walebook.act.bring.BringInPieces;
+import walebook.act.bring.BringPlan;
+import walebook.act.bring.ReadSpreadsheet;
+import walebook.act.bring.Spreadsheet;
+import walebook.act.bring.Trial;
+import walebook.act.bring.match.BringWhat;
+import walebook.act.bring.match.DayOrder;
 import walebook.book.open.SqliteCare;
 import walebook.book.open.SqliteFiles;
+import walebook.record.By;
 import walebook.record.PieceCode;
 import walebook.record.TestPiece;
+import walebook.tables.SharedTables;
+import walebook.words.Words;
 
 /**
  * The process that {@link CrashTest} kills: does one chore over and over and says on its standard
@@ -26,6 +36,11 @@ public final class CrashChild {
   static final int BATCH = 20;
 
   private static final int TIMES = 100_000;
+  private static final String HEADERS =
+      "Code;Student;Date;Fabric;Grain;Stitch;Width;Length;Needle;Gauge (cm);Result;Stretched to"
+          + " (cm)\n";
+  private static final String ROW =
+      ";S01;5.10.2026;Grey jersey;crosswise;304;2,5;2,5;jersey 75/11;10;gave;14,2\n";
 
   private final Path folder;
   private final PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
@@ -41,6 +56,7 @@ public final class CrashChild {
     switch (CrashTest.Chore.valueOf(args[0])) {
       case SAVE -> child.save();
       case MANY_IN_ONE_STEP -> child.manyInOneStep();
+      case BRING_IN -> child.bringIn();
       case BACK_UP -> child.backUp();
       case RESTORE -> child.restore();
       case MIGRATE -> child.migrate();
@@ -108,6 +124,50 @@ public final class CrashChild {
               return Boolean.TRUE;
             });
         out.println("done " + codes);
+      }
+    }
+  }
+
+  /** Brings a spreadsheet in, its rows under codes that are known, so that they can be counted. */
+  private void bringIn() throws Exception {
+    Words words = Words.english();
+    SharedTables tables = SharedTables.read();
+    try (Book book = open(file())) {
+      TestPiece one = first(book);
+      ReadSpreadsheet read = new ReadSpreadsheet(book, words);
+      Path sheet = folder.resolve("rows.csv");
+      out.println("ready");
+      for (int i = 0; i < TIMES; i++) {
+        List<String> codes = new ArrayList<>();
+        StringBuilder rows = new StringBuilder(HEADERS);
+        for (int j = 0; j < BATCH; j++) {
+          codes.add(like(one).code());
+          rows.append(codes.get(j)).append(ROW);
+        }
+        Files.writeString(sheet, rows);
+        Spreadsheet brought =
+            read.open(sheet, BringWhat.PIECES)
+                .flatMap(file -> read.read(file, file.usual(), BringWhat.PIECES))
+                .value();
+        BringPlan plan =
+            new BringPlan(
+                BringWhat.PIECES,
+                brought,
+                read.guess(brought, BringWhat.PIECES),
+                one.whose().classId(),
+                one.whose().studentId(),
+                DayOrder.DAY_FIRST,
+                false,
+                true);
+        out.println("begun " + String.join(" ", codes));
+        Trial trial =
+            new BringInPieces(book, tables, words, Clock.systemUTC(), random)
+                .bring(plan, By.named("Tutor"))
+                .value();
+        if (trial.stepId() == null) {
+          throw new IllegalStateException("not brought in: " + trial.fates());
+        }
+        out.println("done " + String.join(" ", codes));
       }
     }
   }

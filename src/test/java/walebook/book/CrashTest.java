@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
@@ -42,13 +43,14 @@ class CrashTest {
   enum Chore {
     SAVE,
     MANY_IN_ONE_STEP,
+    BRING_IN,
     BACK_UP,
     RESTORE,
     MIGRATE;
 
     /** The longest life after its start: long enough to be done once, and then some. */
     private int longestMs() {
-      return this == RESTORE || this == MIGRATE ? 1500 : 250;
+      return this == RESTORE || this == MIGRATE || this == BRING_IN ? 1500 : 250;
     }
   }
 
@@ -127,7 +129,8 @@ class CrashTest {
     Map<Chore, Integer> acknowledged = new EnumMap<>(Chore.class);
     for (int i = 0; i < KILLS; i++) {
       Chore chore = Chore.values()[i % Chore.values().length];
-      List<String> lines = life(chore, random);
+      boolean isLate = i / Chore.values().length % 2 == 1;
+      List<String> lines = life(chore, isLate, random);
       acknowledged.merge(chore, lines.size(), Integer::sum);
       said.computeIfAbsent(chore, of -> new ArrayList<>()).addAll(lines);
       after(chore, home(chore), lines);
@@ -138,8 +141,12 @@ class CrashTest {
     }
   }
 
-  /** One process from its start to its kill; returns what it said was done. */
-  private List<String> life(Chore chore, Random random) throws Exception {
+  /**
+   * One process from its start to its kill; returns what it said was done.
+   *
+   * @param isLate whether it is killed only once it has said something, on a slow machine, too
+   */
+  private List<String> life(Chore chore, boolean isLate, Random random) throws Exception {
     Path errors = folder.resolve("errors.txt");
     Process process =
         new ProcessBuilder(
@@ -158,6 +165,9 @@ class CrashTest {
     List<String> lines = new ArrayList<>();
     try (BufferedReader out = process.inputReader(StandardCharsets.UTF_8)) {
       assertThat(out.readLine()).as(Files.readString(errors)).isEqualTo("ready");
+      if (isLate) {
+        lines.add(Objects.requireNonNull(out.readLine(), "said nothing"));
+      }
       Thread killer =
           new Thread(
               () -> {
@@ -198,7 +208,7 @@ class CrashTest {
     Path file = home.resolve("class.walebook");
     switch (chore) {
       case SAVE -> assertThat(codes(file)).containsAll(all(chore, "saved "));
-      case MANY_IN_ONE_STEP -> steps(file, lines);
+      case MANY_IN_ONE_STEP, BRING_IN -> steps(file, lines);
       case BACK_UP -> {
         assertThat(codes(file)).containsAll(all(chore, "saved "));
         backups(home, file, lines);

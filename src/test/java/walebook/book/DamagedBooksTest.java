@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -28,7 +27,6 @@ class DamagedBooksTest {
   private static final int MUTATIONS = Integer.getInteger("walebook.mutations", 500);
   private static final long SEED = Long.getLong("walebook.seed", 20261005L);
   private static final Duration LONGEST = Duration.ofSeconds(20);
-  private static final int PAGE = 4096;
   private static final RescueNames NAMES =
       new RescueNames("Rescued book", "Lost term", "Lost class", "Lost student", "Lost cloth");
   private static final Words WORDS = Words.english();
@@ -47,99 +45,12 @@ class DamagedBooksTest {
     whole = Files.readAllBytes(file);
   }
 
-  /** One way to damage a file. */
-  private enum Way {
-    FLIPPED_BITS {
-      @Override
-      byte[] damage(byte[] bytes, Random random) {
-        for (int i = random.nextInt(40); i >= 0; i--) {
-          bytes[random.nextInt(bytes.length)] ^= (byte) (1 << random.nextInt(8));
-        }
-        return bytes;
-      }
-    },
-    RANDOM_BYTES {
-      @Override
-      byte[] damage(byte[] bytes, Random random) {
-        int from = random.nextInt(bytes.length);
-        byte[] noise = new byte[1 + random.nextInt(Math.min(2000, bytes.length - from))];
-        random.nextBytes(noise);
-        System.arraycopy(noise, 0, bytes, from, noise.length);
-        return bytes;
-      }
-    },
-    CUT_SHORT {
-      @Override
-      byte[] damage(byte[] bytes, Random random) {
-        return Arrays.copyOf(bytes, random.nextInt(bytes.length));
-      }
-    },
-    ZEROED_PAGES {
-      @Override
-      byte[] damage(byte[] bytes, Random random) {
-        for (int i = random.nextInt(6); i >= 0; i--) {
-          int page = random.nextInt(bytes.length / PAGE);
-          Arrays.fill(bytes, page * PAGE, (page + 1) * PAGE, (byte) 0);
-        }
-        return bytes;
-      }
-    },
-    HEADER_OVERWRITTEN {
-      @Override
-      byte[] damage(byte[] bytes, Random random) {
-        int from = random.nextInt(100);
-        for (int i = from; i < from + 1 + random.nextInt(100); i++) {
-          bytes[i] = (byte) random.nextInt(256);
-        }
-        return bytes;
-      }
-    },
-    FIRST_PAGE_LOST {
-      @Override
-      byte[] damage(byte[] bytes, Random random) {
-        Arrays.fill(bytes, 0, PAGE * (1 + random.nextInt(3)), (byte) random.nextInt(2));
-        return bytes;
-      }
-    },
-    PAGES_SWAPPED {
-      @Override
-      byte[] damage(byte[] bytes, Random random) {
-        int one = random.nextInt(bytes.length / PAGE) * PAGE;
-        int other = random.nextInt(bytes.length / PAGE) * PAGE;
-        byte[] kept = Arrays.copyOfRange(bytes, one, one + PAGE);
-        System.arraycopy(bytes, other, bytes, one, PAGE);
-        System.arraycopy(kept, 0, bytes, other, PAGE);
-        return bytes;
-      }
-    },
-    ALL_NOISE {
-      @Override
-      byte[] damage(byte[] bytes, Random random) {
-        byte[] noise = new byte[1 + random.nextInt(3 * PAGE)];
-        random.nextBytes(noise);
-        return noise;
-      }
-    },
-    GROWN_BY_NOISE {
-      @Override
-      byte[] damage(byte[] bytes, Random random) {
-        byte[] more = Arrays.copyOf(bytes, bytes.length + 1 + random.nextInt(3 * PAGE));
-        for (int i = bytes.length; i < more.length; i++) {
-          more[i] = (byte) random.nextInt();
-        }
-        return more;
-      }
-    };
-
-    abstract byte[] damage(byte[] bytes, Random random);
-  }
-
   @Test
   void eachIsOpenedRescuedOrRefusedInASentence() throws Exception {
     Map<String, Integer> ends = new TreeMap<>();
     for (int i = 0; i < MUTATIONS; i++) {
       Random random = new Random(SEED + i);
-      Way way = Way.values()[i % Way.values().length];
+      Damage way = Damage.inTurn(i);
       byte[] damaged = way.damage(whole.clone(), random);
       Path home = Files.createDirectory(folder.resolve("m" + i));
       Path file = Files.write(home.resolve("class.walebook"), damaged);

@@ -115,7 +115,16 @@ class CommandsTest {
     Ran text = run("", "piece", "causes", code, "--book", book);
     assertThat(text.out()).contains("1. blunt needle or wrong point", "--needle-point stretch");
     Ran other = run("", "piece", "causes", code, "--book", book, "--fault", "wavy-seam");
-    assertThat(other.out()).contains("wavy seam").doesNotContain("skipped");
+    assertThat(other.out())
+        .contains("wavy seam")
+        .doesNotContain("skipped")
+        .contains("Assumed, since no place was given: all along (all-along).")
+        .contains("Assumed, since no time was given: seen off the machine (sewn).");
+    assertThat(run("", "piece", "causes", code, "--book", book, "--fault", "press-marks").out())
+        .contains("Assumed, since no time was given: seen after pressing (pressed).");
+    Ran said =
+        run("", "piece", "causes", code, "--book", book, "--fault", "wavy-seam,curve,2,pressed");
+    assertThat(said.out()).contains("wavy seam").doesNotContain("Assumed");
     assertThat(run("", "piece", "causes", code, "--book", book, "--fault", "luck").exit())
         .isEqualTo(1);
     // The line that is offered is one that can be run.
@@ -345,6 +354,23 @@ class CommandsTest {
     Ran ran = run("", "pack", "check", broken.toString());
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.err()).contains("pack.yaml");
+  }
+
+  @Test
+  void aPackThatIsNotThereIsNamedWithItsFolder() {
+    String zip = folder.resolve("none.zip").toString();
+    assertThat(run("", "pack", "check", zip).err())
+        .isEqualToIgnoringNewLines(zip + ": There is no such file or folder.");
+  }
+
+  @Test
+  void aPackOfTheProgramIsWrittenWithoutABook() {
+    String zip = folder.resolve("seam.zip").toString();
+    Ran ran = run("", "pack", "export", "seam-that-stretches", "--to", zip);
+    assertThat(ran.err()).isEmpty();
+    assertThat(run("", "pack", "check", zip).out()).contains("A seam that stretches");
+    Ran other = run("", "pack", "export", "flat-on-rib", "--to", zip, "--replace");
+    assertThat(other.err()).contains("flat-on-rib", "seam-that-stretches");
   }
 
   @Test

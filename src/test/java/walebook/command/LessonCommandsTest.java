@@ -19,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import walebook.book.Classroom;
+import walebook.paper.ReadPdf;
 import walebook.words.Words;
 
 /** Lessons, plans and kits from the command line. */
@@ -110,7 +111,19 @@ class LessonCommandsTest {
 
   @Test
   void mistakesAreNamed() {
-    assertThat(takeUp("--share", "13").err()).contains("13 combinations");
+    assertThat(takeUp("--share", "9999").err().lines())
+        .singleElement()
+        .asString()
+        .contains("share: 9999 is more than there is to sew", "12");
+    assertThat(takeUp("--share", "S02=9999").err().lines())
+        .singleElement()
+        .asString()
+        .contains("S02=9999");
+    assertThat(takeUp("--without", "sewing").err().lines())
+        .singleElement()
+        .asString()
+        .contains("without: nobody has anything left to sew");
+    assertThat(takeUp("--cloth", "q=Grey").err()).contains("cloth: q", "a, b");
     assertThat(takeUp("--leave-out", "depth=3").err()).contains("depth=3", "width=1");
     assertThat(takeUp("--seed", "x").exit()).isEqualTo(1);
     assertThat(takeUp("--cloth", "grey").err()).contains("grey");
@@ -123,6 +136,60 @@ class LessonCommandsTest {
   void aKitWithoutPricesSaysItsSparesAndNoSum() {
     Ran kit = run("kit", "list", "seam-that-stretches", "--students", "12");
     assertThat(kit.out()).contains("Spares are included", "10 %").doesNotContain("Together");
+  }
+
+  @Test
+  void aKitThatCannotBeWorkedOutSaysWhy() {
+    assertThat(run("kit", "list", "seam-that-stretches").err())
+        .contains("students: this is needed");
+    assertThat(narrow("kit", "list", "seam-that-stretches"))
+        .contains("width-a: 50 mm of width", "too narrow for a piece", "200 mm across");
+    assertThat(narrow("print", "kit", "--pack", "seam-that-stretches", "--out", "kit.pdf"))
+        .contains("width-a: 50 mm of width");
+    assertThat(run("kit", "list", "seam-that-stretches", "--book", book, "--cloth", "q=Grey").err())
+        .contains("cloth: q is not known", "a, b");
+    assertThat(run("class", "start", "--book", book, "--name", "Empty").err()).isEmpty();
+    assertThat(run("kit", "list", "seam-that-stretches", "--book", book, "--class", "Empty").err())
+        .contains("0 students: a kit is for at least one");
+    Ran no = run("print", "kit", "--book", book, "--class", "Empty", "--out", "kit.pdf");
+    assertThat(no.err()).contains("lesson: this class has no lesson yet");
+    assertThat(run("print", "kit", "--out", "kit.pdf").err()).contains("--pack");
+  }
+
+  private String narrow(String... words) {
+    String[] args = Arrays.copyOf(words, words.length + 4);
+    System.arraycopy(
+        new String[] {"--students", "12", "--width", "a=5cm"}, 0, args, words.length, 4);
+    Ran ran = run(args);
+    assertThat(ran.exit()).isEqualTo(1);
+    return ran.err();
+  }
+
+  /** One line for the thread, and the whole list on paper for a pack nobody took up. */
+  @Test
+  void aPacksKitIsPrintedWithoutABook() throws IOException {
+    Ran list = run("kit", "list", "seam-that-stretches", "--students", "12");
+    assertThat(list.out().lines().filter(each -> each.matches(".*[Tt]hread.* m\\s*")))
+        .singleElement()
+        .asString()
+        .contains("264");
+    Path file = folder.resolve("kit.pdf");
+    Ran ran =
+        run(
+            "print",
+            "kit",
+            "--pack",
+            "seam-that-stretches",
+            "--students",
+            "12",
+            "--width",
+            "a=150cm",
+            "--out",
+            file.toString());
+    assertThat(ran.err()).isEmpty();
+    try (ReadPdf pdf = ReadPdf.of(file)) {
+      assertThat(pdf.text()).contains("For 12 students", "264 m", "150 cm of width can be used");
+    }
   }
 
   @Test
@@ -148,7 +215,7 @@ class LessonCommandsTest {
     assertThat(kit.json().get("cloths").get(0).get("plan").get("placed")).hasSize(106);
     assertThat(Files.readString(folder.resolve("cutting-plan-1.svg"))).contains("<svg");
     Ran ofBook = run("kit", "list", "seam-that-stretches", "--book", book, "--cloth", "a=Grey");
-    assertThat(ofBook.out()).contains("kit for 2 students", "Grey jersey, 1500 mm wide");
+    assertThat(ofBook.out()).contains("kit for 2 students", "Grey jersey, 150 cm wide");
     assertThat(run("kit", "list", "seam-that-stretches", "--students", "0").err())
         .contains("at least one");
     assertThat(run("kit", "list", "seam-that-stretches", "--cloth", "a=Grey").exit()).isEqualTo(1);
@@ -160,6 +227,8 @@ class LessonCommandsTest {
     assertThat(yes.out()).contains("Yes: all 2 pieces come out.", "blue");
     Ran no = run("kit", "scraps", "--piece", "30cm x 10cm", "--scrap", "25cm x 50cm", "--json");
     assertThat(no.json().get("outcome").asString()).isEqualTo("cannot");
+    assertThat(run("kit", "scraps", "--piece", "3", "--scrap", "30cm x 30cm").err())
+        .contains("piece to cut: 3 is no piece");
     assertThat(run("kit", "scraps").err()).contains("no piece", "no scrap");
   }
 }

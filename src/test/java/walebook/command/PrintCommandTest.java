@@ -55,7 +55,7 @@ class PrintCommandTest {
   @Test
   void eachKindIsPrinted() throws IOException {
     Path book = demo();
-    for (String what : List.of("labels", "cards", "grid", "plan", "hand-out")) {
+    for (String what : List.of("labels", "cards", "grid", "plan", "hand-out", "kit", "marks")) {
       Path file = folder.resolve(what + ".pdf");
       assertThat(print(book, what, file)).as(err.toString(StandardCharsets.UTF_8)).isZero();
       try (ReadPdf pdf = ReadPdf.of(file)) {

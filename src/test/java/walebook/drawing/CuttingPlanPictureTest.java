@@ -79,6 +79,21 @@ class CuttingPlanPictureTest {
   }
 
   @Test
+  void theNameOfAPieceIsNeverCutShort() {
+    for (double width : new double[] {300, 560, 1200}) {
+      Picture picture = new CuttingPlanPicture("Jersey", PLAN, Unit.CM).at(width, WORDS);
+      String all =
+          picture.shapes().stream()
+              .filter(Shape.Text.class::isInstance)
+              .map(each -> ((Shape.Text) each).says())
+              .collect(java.util.stream.Collectors.joining(" "));
+      assertThat(all)
+          .contains("strips, long side course-wise, cut with great care, 20 cm across and 10 cm")
+          .doesNotContain("…");
+    }
+  }
+
+  @Test
   void aLongClothAndANarrowScrapKeepTheirShape() {
     CuttingPlan scrap = new CuttingPlan(List.of(), 900, 30, 0, List.of());
     Picture tall = new CuttingPlanPicture("scrap", scrap, Unit.MM).at(400, WORDS);

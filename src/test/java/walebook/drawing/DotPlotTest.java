@@ -85,6 +85,33 @@ class DotPlotTest {
     }
   }
 
+  @Test
+  void anIntervalFarBeyondWhatWasMeasuredLeavesTheDotsReadable() {
+    DotRow row =
+        new DotRow(
+            "a",
+            List.of(new DotRow.Dot(40, false), new DotRow.Dot(60, false)),
+            50.,
+            -900.,
+            1000.,
+            0);
+    Picture picture = new DotPlot("%", List.of(row), null).at(640, words);
+    List<Shape.Circle> circles = circles(picture);
+    assertThat(circles.get(1).x() - circles.get(0).x()).isGreaterThan(100);
+    assertThat(picture.shapes().stream())
+        .filteredOn(each -> each instanceof Shape.Text text && text.says().equals("…"))
+        .hasSize(2);
+  }
+
+  @Test
+  void aScaleOfCountsHasWholeNumbersOnly() {
+    List<DotRow.Dot> dots = List.of(new DotRow.Dot(1, false), new DotRow.Dot(2, true));
+    Picture picture = new DotPlot("n", List.of(DotRow.of("a", dots)), null).at(900, words);
+    assertThat(picture.shapes().stream())
+        .noneMatch(each -> each instanceof Shape.Text text && text.says().contains("."))
+        .anyMatch(each -> each instanceof Shape.Text text && text.says().equals("2"));
+  }
+
   private static List<Shape.Circle> circles(Picture picture) {
     return picture.shapes().stream()
         .filter(Shape.Circle.class::isInstance)

@@ -4,13 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import walebook.words.Words;
 
 class ValueBarTest {
+  private static final DotRow ROW =
+      new DotRow("a", List.of(new DotRow.Dot(5, false), new DotRow.Dot(9, true)), 5.0, 0.0, 8.0, 0);
+
   @Test
   void valueAndIntervalStandToScale() {
-    Picture picture = new ValueBar(5.0, 0.0, 8.0, -10, 10, 0.0).at(400, Words.english());
+    Picture picture = new ValueBar(-10, 10, ROW).at(400, Words.english());
     Shape.Line rail = only(picture, Shape.Line.class);
     Shape.Rect band = only(picture, Shape.Rect.class);
     Shape.Circle value = only(picture, Shape.Circle.class);
@@ -21,10 +25,18 @@ class ValueBarTest {
   }
 
   @Test
-  void refusesAScaleOrAnIntervalOutOfOrder() {
-    assertThatThrownBy(() -> new ValueBar(1.0, null, null, 3, 3, null))
-        .hasMessageContaining("from");
-    assertThatThrownBy(() -> new ValueBar(1.0, 3.0, 2.0, 0, 5, null)).hasMessageContaining("low");
+  void allRowsShareOneScaleWideEnoughForAllOfThem() {
+    DotRow far = new DotRow("b", List.of(new DotRow.Dot(60, false)), null, null, null, 1);
+    List<ValueBar> bars = ValueBar.of(List.of(ROW, far));
+    assertThat(bars).extracting(ValueBar::from).containsOnly(bars.get(0).from());
+    assertThat(bars.get(0).from()).isLessThanOrEqualTo(0);
+    assertThat(bars.get(1).to()).isGreaterThanOrEqualTo(60);
+    assertThat(ValueBar.of(List.of(DotRow.of("none", List.of())))).hasSize(1);
+  }
+
+  @Test
+  void refusesAScaleOutOfOrder() {
+    assertThatThrownBy(() -> new ValueBar(3, 3, ROW)).hasMessageContaining("right end");
   }
 
   private static <S extends Shape> S only(Picture picture, Class<S> kind) {

@@ -42,38 +42,38 @@ class BrokenPackTest {
           'count: 8' | 'count: 0' | not-above | 38 | 12 | materials[0].count | '0'
           'cloth: b\\n    along' | 'cloth: c\\n    along' | slot-unknown | 45 | 12 | materials[1].cloth | 'a, b'
           'grain: course\\n  - what: Strips' | 'grain: corse\\n  - what: Strips' | choice-near | 42 | 12 | materials[0].grain | 'course'
-          '- key: iron' | '- key: hair-and-cuffs' | key-twice | 78 | 10 | cautions[4].key |
+          '- key: iron' | '- key: hair-and-cuffs' | key-twice | 80 | 10 | cautions[5].key |
           '- key: iron' | '- key: Hot Iron' | pattern | 74 | 10 | cautions[2].key | 'hot-iron'
-          'log: [cloth, grain' | 'log: [cloth, gain' | choice-near | 89 | 14 | log[1] | 'grain'
-          'log: [cloth, grain' | 'log: [cloth, cloth, grain' | list-repeats | 89 | 6 | log |
-          'log: [cloth, grain' | 'log: [cloth, weather, grain' | choice | 89 | 14 | log[1] |
-          'gauge_mm: 100' | 'gauge_mm: 10 cm' | number-unit | 92 | 13 | measure.gauge_mm |
-          'gauge_mm: 100' | 'gauge_mm: 1' | too-small | 92 | 13 | measure.gauge_mm | '10'
-          'gauge_mm: 100' | 'gauge: 100' | field-unknown-near | 92 | 3 | measure.gauge | 'gauge_mm'
-          'pull: firm' | 'pull: load' | field-missing | 91 | 1 | measure.load_g | 'load_g'
-          'pull: firm' | 'pull: hard' | choice | 97 | 9 | measure.pull | 'comfortable, firm, load'
-          'kind: pieces' | 'kind: peices' | choice-near | 100 | 9 | plan.kind | 'pieces'
-          '    - slot: b' | '    - slot: a' | slot-twice | 105 | 13 | plan.cloths[1].slot |
-          '    layers: 2\\n' | '' | field-missing | 107 | 3 | plan.fixed.layers | 'layers'
-          '    layers: 2\\n' | '    layers: 2.5\\n' | want-whole-number | 109 | 13 | plan.fixed.layers |
-          'stitch_type: "304"' | 'stitch_type: 304' | want-text | 112 | 18 | plan.fixed.stitch_type | '"304"'
-          'stitch_type: "304"' | 'stitch_type: zigzag' | pattern | 112 | 18 | plan.fixed.stitch_type | '"304"'
-          'needle_point: stretch' | 'needle_point: strech' | choice-near | 113 | 19 | plan.fixed.needle_point | 'stretch'
-          '    needle_nm: 75\\n' | '' | field-missing | 107 | 3 | plan.fixed.needle_nm | 'needle_nm'
-          'needle_nm: 75' | 'needle_nm: 750' | too-large | 114 | 16 | plan.fixed.needle_nm | '200'
-          'need_percent: cloth' | 'need_percent: clotth' | choice-near | 115 | 19 | plan.fixed.need_percent | 'cloth'
-          'need_percent: cloth' | 'need_percent: 900' | too-large | 115 | 19 | plan.fixed.need_percent | '400'
-          '    cloth: a\\n    stitch' | '    cloth: z\\n    stitch' | slot-unknown | 117 | 12 | plan.control.cloth | 'a, b'
-          '    cloth: a\\n    stitch' | '    stitch' | field-missing | 116 | 3 | plan.control.cloth | 'cloth'
-          'levels: [a, b]' | 'levels: [a]' | list-short | 124 | 15 | plan.factors[0].levels | '2'
-          'levels: [a, b]' | 'levels: [a, d]' | slot-unknown | 124 | 19 | plan.factors[0].levels[1] | 'a, b'
-          'levels: [1, 2, 3]' | 'levels: [1, 2, wide]' | want-number | 127 | 22 | plan.factors[1].levels[2] |
-          'levels: [1, 2, 3]' | 'levels: [1, 2, 2.0]' | list-repeats | 127 | 15 | plan.factors[1].levels |
-          'levels: [1, 2, 3]' | 'levels: 1 to 3' | want-list | 127 | 15 | plan.factors[1].levels |
-          '- key: width' | '- key: lenght' | choice-near | 125 | 12 | plan.factors[1].key | 'length'
-          'core:\\n      cells: 2' | 'core:\\n      cells: 13' | too-large | 133 | 14 | plan.tiers.core.cells | '12'
-          'check: edge_change_at_most' | 'check: edge_changes_at_most' | choice-near | 146 | 12 | success[1].check | 'edge_change_at_most'
-          'fault: ladders\\n' | 'fault: needle-holes\\n' | key-twice | 168 | 12 | trouble[7].fault |
+          'log: [cloth, grain' | 'log: [cloth, gain' | choice-near | 91 | 14 | log[1] | 'grain'
+          'log: [cloth, grain' | 'log: [cloth, cloth, grain' | list-repeats | 91 | 6 | log |
+          'log: [cloth, grain' | 'log: [cloth, weather, grain' | choice | 91 | 14 | log[1] |
+          'gauge_mm: 100' | 'gauge_mm: 10 cm' | number-unit | 94 | 13 | measure.gauge_mm |
+          'gauge_mm: 100' | 'gauge_mm: 1' | too-small | 94 | 13 | measure.gauge_mm | '10'
+          'gauge_mm: 100' | 'gauge: 100' | field-unknown-near | 94 | 3 | measure.gauge | 'gauge_mm'
+          'pull: firm' | 'pull: load' | field-missing | 93 | 1 | measure.load_g | 'load_g'
+          'pull: firm' | 'pull: hard' | choice | 99 | 9 | measure.pull | 'comfortable, firm, load'
+          'kind: pieces' | 'kind: peices' | choice-near | 102 | 9 | plan.kind | 'pieces'
+          '    - slot: b' | '    - slot: a' | slot-twice | 107 | 13 | plan.cloths[1].slot |
+          '    layers: 2\\n' | '' | field-missing | 109 | 3 | plan.fixed.layers | 'layers'
+          '    layers: 2\\n' | '    layers: 2.5\\n' | want-whole-number | 111 | 13 | plan.fixed.layers |
+          'stitch_type: "304"' | 'stitch_type: 304' | want-text | 114 | 18 | plan.fixed.stitch_type | '"304"'
+          'stitch_type: "304"' | 'stitch_type: zigzag' | pattern | 114 | 18 | plan.fixed.stitch_type | '"304"'
+          'needle_point: stretch' | 'needle_point: strech' | choice-near | 115 | 19 | plan.fixed.needle_point | 'stretch'
+          '    needle_nm: 75\\n' | '' | field-missing | 109 | 3 | plan.fixed.needle_nm | 'needle_nm'
+          'needle_nm: 75' | 'needle_nm: 750' | too-large | 116 | 16 | plan.fixed.needle_nm | '200'
+          'need_percent: cloth' | 'need_percent: clotth' | choice-near | 117 | 19 | plan.fixed.need_percent | 'cloth'
+          'need_percent: cloth' | 'need_percent: 900' | too-large | 117 | 19 | plan.fixed.need_percent | '400'
+          '    cloth: a\\n    stitch' | '    cloth: z\\n    stitch' | slot-unknown | 119 | 12 | plan.control.cloth | 'a, b'
+          '    cloth: a\\n    stitch' | '    stitch' | field-missing | 118 | 3 | plan.control.cloth | 'cloth'
+          'levels: [a, b]' | 'levels: [a]' | list-short | 126 | 15 | plan.factors[0].levels | '2'
+          'levels: [a, b]' | 'levels: [a, d]' | slot-unknown | 126 | 19 | plan.factors[0].levels[1] | 'a, b'
+          'levels: [1, 2, 3]' | 'levels: [1, 2, wide]' | want-number | 129 | 22 | plan.factors[1].levels[2] |
+          'levels: [1, 2, 3]' | 'levels: [1, 2, 2.0]' | list-repeats | 129 | 15 | plan.factors[1].levels |
+          'levels: [1, 2, 3]' | 'levels: 1 to 3' | want-list | 129 | 15 | plan.factors[1].levels |
+          '- key: width' | '- key: lenght' | choice-near | 127 | 12 | plan.factors[1].key | 'length'
+          'core:\\n      cells: 2' | 'core:\\n      cells: 13' | too-large | 135 | 14 | plan.tiers.core.cells | '12'
+          'check: edge_change_at_most' | 'check: edge_changes_at_most' | choice-near | 148 | 12 | success[1].check | 'edge_change_at_most'
+          'fault: ladders\\n' | 'fault: needle-holes\\n' | key-twice | 170 | 12 | trouble[7].fault |
           """)
   void isSaidWhereItStands(
       String was, String now, String code, int line, int column, String field, String wanted) {

@@ -88,6 +88,24 @@ class PackDraftTest {
         .anyMatch(each -> each.field().equals(at) && each.problem().code().equals("pack." + code));
   }
 
+  @ParameterizedTest(name = "{0} = {1}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "plan.first.cloth | d | plan.first.cloth | slot-unknown",
+        "plan.first.cloth | '' | plan.first.cloth | field-missing",
+        "plan.first.grain | '' | plan.first.grain | field-missing",
+        "plan.first.grain | corse | plan.first.grain | choice-near",
+        "plan.tiers.own.cells | 3 | plan.tiers.own.cells | tier-cells"
+      })
+  void aMistakeInAControlOfReadingsIsToldAtItsField(
+      String field, String text, String at, String code) {
+    PackDraft draft = PackDraft.of(Packs.named("do-we-measure-alike"));
+    assertThat(draft.with(field, text).check(READ).told())
+        .as(draft.with(field, text).check(READ).told().toString())
+        .anyMatch(each -> each.field().equals(at) && each.problem().code().equals("pack." + code));
+  }
+
   @Test
   void aProblemOfTheRestIsToldAtItsLine() throws IOException {
     PackDraft draft = rib();

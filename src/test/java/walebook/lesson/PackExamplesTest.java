@@ -236,6 +236,17 @@ class PackExamplesTest {
             .formatted(Show.upTo(wider, 1), Show.upTo(wider + 10, 1)));
     PiecesPlan plan = (PiecesPlan) Packs.named(pack).plan();
     assertThat(plan.fixed().asked(1).needPercent()).isEqualTo(demand + 10);
+    double clear = PackWorkedFiguresTest.clearOf(demand + 10);
+    assertThat(plan.cloths().get(0).says())
+        .contains("%s percent or more".formatted(Show.upTo(clear, 1)));
+    says(
+        pack,
+        "47.5 + 5 = %s %%".formatted(Show.upTo(demand + 10 + 5, 1)),
+        "**%s %%** or more".formatted(Show.upTo(clear, 1)),
+        "only %s of a point more. That is **too close to call**"
+            .formatted(Show.upTo(40 - (wider + 10), 1)),
+        "of %s %% or more for this template"
+            .formatted(Show.upTo(PackWorkedFiguresTest.clearOf(wider + 10), 1)));
     for (int length : List.of(130, 144, 155)) {
       says(pack, "gave at %d mm | %d %% |".formatted(length, length - 100));
     }

@@ -66,4 +66,18 @@ class PlanCountsTest {
     assertThat(counts.shared()).isEqualTo(16);
     assertThat(counts.least()).isEqualTo(4);
   }
+
+  /** Three cloths one way, the first for everybody: two sheets of three readings to share out. */
+  @Test
+  void theControlOfReadingsIsTakenByEverybodyAndSharedOutToNobody() {
+    Plan plan = Packs.named("do-we-measure-alike").plan();
+    Map<Tier, Integer> students = Map.of(Tier.CORE, 4, Tier.STANDARD, 3);
+    PlanCounts counts = PlanCounts.of(plan, students);
+    assertThat(counts.combinations()).isEqualTo(2);
+    assertThat(counts.ofTier(Tier.CORE)).isEqualTo(6);
+    assertThat(counts.ofTier(Tier.STANDARD)).isEqualTo(9);
+    assertThat(counts.shared()).isEqualTo(4 * 3 + 3 * 6);
+    assertThat(counts.least()).isEqualTo(15);
+    assertThat(PackDraft.of(Packs.named("do-we-measure-alike")).counts(students)).isEqualTo(counts);
+  }
 }

@@ -53,6 +53,32 @@ class PlanPiecesTest {
         .isLessThanOrEqualTo(1);
   }
 
+  /** Ways to hem have names of several words, one of which may begin another. */
+  @Test
+  void aLevelMayHoldBlanks() {
+    PiecesPlan.Factor hems =
+        new PiecesPlan.Factor(
+            SettingKey.HEM_METHOD, "", List.of("turned", "turned twice, pressed", "raw edge"));
+    PiecesPlan.Factor widths =
+        new PiecesPlan.Factor(SettingKey.WIDTH, "", List.of("1", "1.5", "edge"));
+    PiecesPlan plan =
+        new PiecesPlan(
+            "", SEAM.cloths(), SEAM.fixed(), SEAM.control(), List.of(hems, widths), SEAM.tiers());
+    String twice = "hem_method=turned twice, pressed";
+    assertThat(plan.levelsIn("width=1.5 " + twice)).containsExactly("width=1.5", twice);
+    assertThat(plan.levelsIn("hem_method=turned,width=1"))
+        .containsExactly("hem_method=turned", "width=1");
+    assertThat(plan.levelsIn("hem_method=turned thrice")).isEmpty();
+    assertThat(plan.cells().get(4).levels()).containsExactly(twice, "width=1.5");
+    PlanTable all = new PlanTable(plan, List.of(), List.of());
+    // Nothing in common but by a word of their names: "turned" and "edge" are no levels.
+    assertThat(all.likeness().applyAsInt(0, 4)).isZero();
+    assertThat(all.likeness().applyAsInt(8, 5)).isEqualTo(1);
+    assertThat(new PlanTable(plan, List.of(), List.of("hem_method=turned")).size()).isEqualTo(6);
+    assertThat(new PlanTable(plan, List.of(), List.of(plan.cells().get(3).label())).size())
+        .isEqualTo(8);
+  }
+
   /** Settings can only be told from hands when the same hands sew several of them. */
   @RepeatedTest(20)
   void everyStudentComparesWidthsInTheirOwnHands(RepetitionInfo round) {
@@ -189,19 +215,6 @@ class PlanPiecesTest {
     List<PlanStudent> twice = List.of(one.get(0), one.get(0));
     assertThatThrownBy(() -> PlanPieces.plan(SEAM, 1, twice, CLOTHS, 1))
         .hasMessageContaining("students");
-  }
-
-  @Test
-  void readingsAreSharedOutTheSameWay() {
-    ReadingsPlan plan = (ReadingsPlan) Packs.named("measuring-stretch").plan();
-    List<PlanStudent> students = students(12, new Random(4));
-    List<PlanReadings.ToMeasure> all = PlanReadings.plan(plan, students, CLOTHS, 4);
-    Map<String, Integer> times = new HashMap<>();
-    all.forEach(each -> times.merge(each.slot() + each.grain().key(), 1, Integer::sum));
-    assertThat(times).hasSize(6);
-    assertThat(Collections.max(times.values()) - Collections.min(times.values()))
-        .isLessThanOrEqualTo(1);
-    assertThat(all).allSatisfy(each -> assertThat(each.repeats()).isEqualTo(3));
   }
 
   private static List<PlanStudent> students(int count, Random random) {

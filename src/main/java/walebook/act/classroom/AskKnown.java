@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
@@ -77,6 +78,20 @@ public final class AskKnown {
         Comparator.comparing(KnownSoFar.ClassLine::starts)
             .thenComparing(KnownSoFar.ClassLine::className));
     return new KnownSoFar(clothName == null ? Map.of() : ofOne(all), classes, fair(all, question));
+  }
+
+  /**
+   * Plain names of the stitches that were sewn, in the alphabet's order.
+   *
+   * @param clothName null for all cloths
+   */
+  public List<String> stitches(@Nullable String clothName) {
+    Set<String> names = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+    for (Book book : books) {
+      lines(book, clothName, null).forEach(line -> names.add(line.setTo().stitchName()));
+    }
+    names.remove("");
+    return List.copyOf(names);
   }
 
   /** The stretch of the one cloth, from the book that read it most. */

@@ -11,6 +11,7 @@ import walebook.act.lesson.KitTyped;
 import walebook.act.lesson.ReadTaught;
 import walebook.act.lesson.WorkOutKit;
 import walebook.book.Book;
+import walebook.compare.assessed.AssessedClass;
 import walebook.drawing.VerdictMark;
 import walebook.garment.Check;
 import walebook.garment.GarmentAnswers;
@@ -44,7 +45,8 @@ final class GatherExtras {
   }
 
   TermExtras of(UUID classId, TermChoice choice) {
-    return new TermExtras(kit(classId, choice), garments(classId, choice));
+    return new TermExtras(
+        kit(classId, choice), garments(classId, choice), AssessedClass.of(book, classId));
   }
 
   private List<KitRow> kit(UUID classId, TermChoice choice) {

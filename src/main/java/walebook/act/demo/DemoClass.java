@@ -30,6 +30,7 @@ public final class DemoClass {
           readings.saveWashes();
           new DemoPieces(book, room, lessons, stitches, chance).save(taught);
           new DemoGarments(book, room).save();
+          new DemoMarks(book, room, taught, seed).save();
           note(book, taught);
           return taught.size();
         });

@@ -88,7 +88,7 @@ public final class SayChange {
     for (String column : NAMES) {
       String text = book.history().textIn(json, entity, id, column);
       if (!text.isEmpty()) {
-        return column.equals("code") ? PieceCode.spoken(text) : text;
+        return PieceCode.isCode(text) ? PieceCode.spoken(text) : text;
       }
     }
     return "";

@@ -63,6 +63,10 @@ final class KitInput {
     return 1 + spare / 100;
   }
 
+  double sparePercent() {
+    return spare;
+  }
+
   double marginMm() {
     return margin;
   }
@@ -85,6 +89,10 @@ final class KitInput {
   }
 
   private void students(String typed) {
+    if (typed.isBlank()) {
+      refuse("kit.how-many", "students", "", "12");
+      return;
+    }
     Answer<Integer> read = ReadNumber.whole(typed, field("students"));
     problems.addAll(read.problems());
     students = read.isGood() ? read.value() : 0;

@@ -3,14 +3,12 @@ package walebook.act.lesson;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.TreeSet;
 import walebook.kit.SeamToSew;
 import walebook.kit.ThreadNeed;
 import walebook.lesson.LessonPack;
 import walebook.lesson.Material;
 import walebook.lesson.PiecesPlan;
-import walebook.lesson.SettingKey;
 import walebook.problem.Answer;
 import walebook.quantity.Show;
 import walebook.record.MachineKind;
@@ -71,7 +69,7 @@ final class KitThread {
     for (PiecesPlan.Cell cell : cells) {
       add(seams, cell.label(), plan.slotOf(cell), cell.settings().asked(1), share);
     }
-    String slot = Objects.requireNonNull(plan.controlSettings().get(SettingKey.CLOTH), "cloth");
+    String slot = plan.controlSlot();
     add(seams, "control", slot, plan.controlSettings().asked(1), 1);
     return seams;
   }

@@ -19,9 +19,17 @@ public record KitTyped(
     List<String> widths,
     List<String> washes,
     List<String> prices) {
+  /** More of what is used up, per cent; common practice. */
+  public static final String USUAL_SPARE = "10";
+
   public KitTyped {
     widths = List.copyOf(widths);
     washes = List.copyOf(washes);
     prices = List.copyOf(prices);
+  }
+
+  /** What is meant where nothing is typed: a tenth to spare, pieces edge to edge. */
+  public static KitTyped usual(int students) {
+    return new KitTyped(String.valueOf(students), USUAL_SPARE, "", List.of(), List.of(), List.of());
   }
 }

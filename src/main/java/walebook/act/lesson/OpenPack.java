@@ -7,6 +7,8 @@ import walebook.lesson.PackFolder;
 import walebook.lesson.ReadPack;
 import walebook.lesson.ReadZip;
 import walebook.problem.Answer;
+import walebook.problem.Place;
+import walebook.problem.Problem;
 
 /** Reads and checks a pack outside the program, whether in a folder or in a zip. */
 public final class OpenPack {
@@ -22,6 +24,10 @@ public final class OpenPack {
   public static Answer<LessonPack> at(Path at, ReadPack read) {
     Path whole = at.toAbsolutePath().normalize();
     Path folder = whole.getParent();
+    if (!Files.exists(whole)) {
+      return Answer.bad(
+          Problem.refuse("pack.nothing-there", new Place.Path(at.toString()), "", ""));
+    }
     if (Files.isDirectory(whole)) {
       return read.read(new PackFolder(whole));
     } else if (folder != null && whole.endsWith(INSIDE)) {

@@ -3,11 +3,11 @@ package walebook.act.lesson;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import walebook.lesson.PiecesPlan;
@@ -69,18 +69,13 @@ public final class ReadLimits {
   }
 
   private void leaveOut(String typed) {
-    Set<String> known = new TreeSet<>();
-    for (PiecesPlan.Factor factor : plan.factors()) {
-      factor.levels().forEach(level -> known.add(factor.key().key() + "=" + level));
+    List<String> levels = plan.levelsIn(typed);
+    if (levels.isEmpty()) {
+      String known = String.join(", ", plan.levels());
+      refuse("lesson.left-out-unknown", "leave-out", typed.strip(), known);
+    } else {
+      leftOut.add(String.join(" ", levels));
     }
-    List<String> levels = List.of(typed.strip().split("[ ,]+"));
-    for (String each : levels) {
-      if (!known.contains(each)) {
-        refuse("lesson.left-out-unknown", "leave-out", each, String.join(", ", known));
-        return;
-      }
-    }
-    leftOut.add(String.join(" ", levels));
   }
 
   private void without(String typed) {
@@ -145,19 +140,38 @@ public final class ReadLimits {
     return found;
   }
 
-  /** Nobody may be left without work, nor be asked for more than there is. */
+  /** Nobody may be left without work, nor be asked for more than there is; said once for all. */
   private void possible(PlanLimits limits) {
+    List<String> idle = new ArrayList<>();
+    Map<List<Integer>, List<String>> tooMuch = new LinkedHashMap<>();
     for (Student each : students) {
       PlanPieces.Ask alone =
           new PlanPieces.Ask(plan, 1, limits.of(List.of(each)), Map.of(), limits.leftOut(), 0);
       int most = PlanPieces.possible(alone);
       int asked = limits.shares().getOrDefault(each.id(), 0);
       if (most == 0) {
-        refuse("lesson.nothing-to-sew", "without", each.alias(), "");
+        idle.add(each.alias());
       } else if (asked > most) {
-        refuse("lesson.share-too-large", "share", String.valueOf(asked), String.valueOf(most));
+        tooMuch.computeIfAbsent(List.of(asked, most), key -> new ArrayList<>()).add(each.alias());
       }
     }
+    if (!idle.isEmpty()) {
+      boolean everyone = idle.size() == students.size();
+      refuse(
+          everyone ? "lesson.nothing-to-sew-at-all" : "lesson.nothing-to-sew",
+          leftOut.isEmpty() ? "without" : "leave-out",
+          String.join(", ", idle),
+          "");
+    }
+    tooMuch.forEach(
+        (asked, whose) ->
+            refuse(
+                "lesson.share-too-large",
+                "share",
+                whose.size() == students.size()
+                    ? String.valueOf(asked.get(0))
+                    : String.join(", ", whose) + "=" + asked.get(0),
+                String.valueOf(asked.get(1))));
   }
 
   private void refuse(String code, String field, String found, String wanted) {

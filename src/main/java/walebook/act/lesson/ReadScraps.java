@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import walebook.kit.CutPiece;
+import walebook.kit.Kit;
 import walebook.kit.PackScraps;
 import walebook.kit.Scrap;
 import walebook.kit.ScrapAnswer;
@@ -24,6 +25,8 @@ public final class ReadScraps {
       Pattern.compile(
           "(?:(?<name>[^=]+)=)?\\s*(?:(?<count>\\d{1,4})\\s*of\\s+)?"
               + "(?<across>[^x×]+)[x×](?<along>[^x×]+?)(?<free>\\s+free)?\\s*");
+  private static final String PIECE = "cut-piece";
+  private static final String SCRAP = "scrap";
   private static final int MOST_SCRAPS = 100;
 
   private final Unit usual;
@@ -46,27 +49,67 @@ public final class ReadScraps {
     ReadScraps read = new ReadScraps(usual);
     pieces.forEach(read::piece);
     scraps.forEach(read::scrap);
+    return read.answer(margin, seed);
+  }
+
+  /**
+   * Scraps of one size as typed into a form.
+   *
+   * @param across usable size across the columns of loops
+   * @param along usable size along them
+   * @param count empty for one
+   */
+  public record Row(String across, String along, String count) {
+    boolean isEmpty() {
+      return across.isBlank() && along.isBlank() && count.isBlank();
+    }
+
+    /** The names under which problems of a row are told, by its number from 0. */
+    public static Row fields(int number) {
+      String row = "scraps[" + number + "].";
+      return new Row(row + "across", row + "along", row + "count");
+    }
+  }
+
+  /**
+   * The answer for pieces of a kit and scraps as a form has them.
+   *
+   * @param rows those that are empty are passed over
+   * @param margin kept between two pieces; empty for none
+   * @param usual the unit meant for a length without one
+   */
+  public static Answer<ScrapAnswer> answer(
+      Kit.Cut cut, List<Row> rows, String margin, Unit usual, long seed) {
+    ReadScraps read = new ReadScraps(usual);
+    read.pieces.addAll(cut.pieces());
+    for (int i = 0; i < rows.size(); i++) {
+      read.scrap(rows.get(i), i);
+    }
+    return read.answer(margin, seed);
+  }
+
+  private Answer<ScrapAnswer> answer(String margin, long seed) {
     Answer<Double> between =
         ReadNumber.length(margin.isBlank() ? "0" : margin, usual, Place.field("margin"));
-    read.problems.addAll(between.problems());
-    return read.problems.isEmpty()
-        ? PackScraps.of(read.pieces, read.scraps, between.value(), seed)
-        : Answer.bad(read.problems);
+    problems.addAll(between.problems());
+    return problems.isEmpty()
+        ? PackScraps.of(pieces, scraps, between.value(), seed)
+        : Answer.bad(problems);
   }
 
   private void piece(String typed) {
     String example = "cuff=6 of 20 cm x 10 cm";
     Matcher form = FORM.matcher(typed.strip().toLowerCase(Locale.ROOT));
     if (!form.matches()) {
-      refuse("kit.piece-form", "piece", typed, example);
+      refuse("kit.piece-form", PIECE, typed, example);
       return;
     }
-    double across = length("piece", form.group("across"));
-    double along = length("piece", form.group("along"));
+    double across = length(PIECE, form.group("across"));
+    double along = length(PIECE, form.group("along"));
     String count = form.group("count");
     int many = count == null ? 1 : Integer.parseInt(count);
     if (many < 1) {
-      refuse("kit.no-pieces", "piece", typed, "1");
+      refuse("kit.no-pieces", PIECE, typed, "1");
     } else if (across > 0 && along > 0) {
       boolean free = form.group("free") != null;
       pieces.add(new CutPiece(name(typed, form), many, across, along, free));
@@ -76,19 +119,37 @@ public final class ReadScraps {
   private void scrap(String typed) {
     Matcher form = FORM.matcher(typed.strip().toLowerCase(Locale.ROOT));
     if (!form.matches() || form.group("free") != null) {
-      refuse("kit.scrap-form", "scrap", typed, "blue=40 cm x 30 cm");
+      refuse("kit.scrap-form", SCRAP, typed, "blue=40 cm x 30 cm");
       return;
     }
-    double across = length("scrap", form.group("across"));
-    double along = length("scrap", form.group("along"));
     String count = form.group("count");
-    int many = count == null ? 1 : Integer.parseInt(count);
-    if (many < 1 || scraps.size() + many > MOST_SCRAPS) {
-      refuse("number.outside", "scrap", String.valueOf(many), "1 – " + MOST_SCRAPS);
+    Row row = new Row(form.group("across"), form.group("along"), count == null ? "" : count);
+    scrap(row, name(typed, form), new Row(SCRAP, SCRAP, SCRAP));
+  }
+
+  /** A row of a form; one that is empty is passed over. */
+  private void scrap(Row row, int number) {
+    if (!row.isEmpty()) {
+      String name = row.across().strip() + " × " + row.along().strip();
+      scrap(row, name, Row.fields(number));
+    }
+  }
+
+  private void scrap(Row row, String name, Row fields) {
+    double across = length(fields.across(), row.across());
+    double along = length(fields.along(), row.along());
+    Answer<Integer> count =
+        row.count().isBlank()
+            ? Answer.good(1)
+            : ReadNumber.whole(row.count(), Place.field(fields.count()));
+    problems.addAll(count.problems());
+    int many = count.isGood() ? count.value() : 0;
+    if (count.isGood() && (many < 1 || scraps.size() + many > MOST_SCRAPS)) {
+      refuse("number.outside", fields.count(), row.count(), "1 – " + MOST_SCRAPS);
       return;
     }
     for (int i = 0; i < many && across > 0 && along > 0; i++) {
-      scraps.add(new Scrap(name(typed, form), across, along));
+      scraps.add(new Scrap(name, across, along));
     }
   }
 

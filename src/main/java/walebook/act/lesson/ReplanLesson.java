@@ -19,7 +19,6 @@ import walebook.lesson.PiecesPlan;
 import walebook.lesson.PlanPieces;
 import walebook.lesson.ReadPack;
 import walebook.lesson.ReplanPieces;
-import walebook.lesson.SettingKey;
 import walebook.problem.Answer;
 import walebook.problem.Place;
 import walebook.problem.Problem;
@@ -89,7 +88,7 @@ public final class ReplanLesson {
             plan,
             readings,
             limits.of(students),
-            cloths(plan, now),
+            PlannedCloths.of(plan, now),
             leftOut(plan, now, limits),
             seed);
     ReplanPieces.Change change = ReplanPieces.of(ask, soFar(lesson, now));
@@ -109,21 +108,6 @@ public final class ReplanLesson {
       labels.stream().filter(each -> !times.containsKey(each)).forEach(leftOut::add);
     }
     return leftOut;
-  }
-
-  /** The room's cloth for each of the plan's, as the pieces handed out have it. */
-  private static Map<String, UUID> cloths(PiecesPlan plan, List<PlannedPiece> now) {
-    Map<String, String> slots = new HashMap<>();
-    plan.cells().forEach(each -> slots.put(each.label(), each.settings().get(SettingKey.CLOTH)));
-    slots.put(PlanPieces.CONTROL, plan.controlSettings().get(SettingKey.CLOTH));
-    Map<String, UUID> cloths = new HashMap<>();
-    for (PlannedPiece each : now) {
-      String slot = slots.get(each.cell());
-      if (slot != null && each.clothId() != null) {
-        cloths.putIfAbsent(slot, each.clothId());
-      }
-    }
-    return cloths;
   }
 
   private List<ReplanPieces.Has> soFar(Lesson lesson, List<PlannedPiece> now) {

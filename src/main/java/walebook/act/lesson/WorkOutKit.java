@@ -15,6 +15,7 @@ import walebook.lesson.LessonPack;
 import walebook.lesson.Material;
 import walebook.lesson.PiecesPlan;
 import walebook.problem.Answer;
+import walebook.problem.Place;
 import walebook.problem.Problem;
 import walebook.quantity.Show;
 import walebook.quantity.Unit;
@@ -31,10 +32,11 @@ public final class WorkOutKit {
   private final LessonPack pack;
   private final Map<String, KitCloth> known;
   private final KitInput input;
-  private final Unit usual;
+  private final Unit shown;
   private final long seed;
   private final List<KitLine> lines = new ArrayList<>();
   private final List<ClothToBuy> cloths = new ArrayList<>();
+  private final List<Kit.Cut> cuts = new ArrayList<>();
   private final List<Message> remarks = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
 
@@ -43,7 +45,7 @@ public final class WorkOutKit {
     this.pack = pack;
     this.known = known;
     this.input = input;
-    this.usual = usual;
+    this.shown = shownIn(usual);
     this.seed = seed;
   }
 
@@ -68,8 +70,14 @@ public final class WorkOutKit {
     return new WorkOutKit(pack, Map.copyOf(known), input, usual, seed).work(tables);
   }
 
+  /** The unit cloth is spoken of in: nobody asks in a shop for so many millimetres of it. */
+  public static Unit shownIn(Unit usual) {
+    return usual == Unit.MM ? Unit.CM : usual;
+  }
+
   private Answer<Kit> work(SharedTables tables) {
-    Map<String, List<CutPiece>> cut = new LinkedHashMap<>();
+    Map<String, List<Part>> cut = new LinkedHashMap<>();
+    List<Material> threads = new ArrayList<>();
     List<Material> others = new ArrayList<>();
     for (Material each : pack.needs().perStudent()) {
       Double along = each.alongMm();
@@ -77,17 +85,31 @@ public final class WorkOutKit {
       if (along != null && across != null) {
         String cloth = each.cloth();
         cut.computeIfAbsent(cloth == null ? each.what() : cloth, key -> new ArrayList<>())
-            .add(piece(each, along, across));
+            .add(new Part(piece(each, along, across), count(each)));
+      } else if (each.threadM() != null) {
+        threads.add(each);
       } else {
         others.add(each);
       }
     }
+    if (cut.isEmpty()) {
+      remarks.add(Message.of("kit.remark.nothing-cut"));
+    }
     cut.forEach(this::cloth);
-    Working thread = thread(tables);
+    Working thread = seams(tables);
+    thread(thread == null ? 0 : thread.value(), threads);
     others.forEach(this::other);
     return problems.isEmpty()
         ? Answer.good(
-            new Kit(pack.about().title(), input.students(), lines, cloths, thread, remarks))
+            new Kit(
+                pack.about().title(),
+                input.students(),
+                input.sparePercent(),
+                lines,
+                cloths,
+                cuts,
+                thread,
+                remarks))
         : Answer.bad(problems);
   }
 
@@ -111,20 +133,28 @@ public final class WorkOutKit {
     };
   }
 
-  private int forClass(Material material) {
+  /** Pieces to cut and how many of them one student gets. */
+  private record Part(CutPiece piece, double each) {}
+
+  private static double count(Material material) {
     Double count = material.count();
-    double each = count == null ? 1 : count;
-    return (int) Math.ceil(each * input.students() * input.more() - 1e-9);
+    return count == null ? 1 : count;
   }
 
-  private void cloth(String key, List<CutPiece> pieces) {
+  private int forClass(Material material) {
+    return (int) Math.ceil(count(material) * input.students() * input.more() - 1e-9);
+  }
+
+  private void cloth(String key, List<Part> parts) {
+    List<CutPiece> pieces = parts.stream().map(Part::piece).toList();
     KitCloth cloth = known.getOrDefault(key, KitCloth.UNKNOWN);
     String name = cloth.name().isEmpty() ? named(key) : cloth.name();
+    cuts.add(new Kit.Cut(name, pieces));
     Double typed = input.width(key);
     Double width = typed == null ? cloth.widthMm() : typed;
     if (width == null) {
       remarks.add(Message.of("kit.remark.width-unknown", name));
-      pieces.forEach(each -> pieces(each, input.price(key)));
+      parts.forEach(each -> pieces(each, input.price(key)));
       return;
     }
     double[] wash = input.wash(key);
@@ -132,7 +162,7 @@ public final class WorkOutKit {
     double across = wash == null ? orNought(cloth.acrossPercent()) : wash[1];
     Roll roll = new Roll(width, input.marginMm(), along, across, STEP_MM);
     Answer<ClothToBuy> found = ClothToBuy.of(name, pieces, roll, seed);
-    problems.addAll(found.problems());
+    found.problems().forEach(each -> problems.add(atCloth(each, key)));
     if (found.isGood()) {
       ClothToBuy buy = found.value();
       cloths.add(buy);
@@ -140,12 +170,25 @@ public final class WorkOutKit {
       lines.add(
           new KitLine(
               KitLine.Kind.CLOTH,
-              Message.of("kit.line.cloth", name, Show.length(width, usual)),
+              Message.of("kit.line.cloth", name, Show.length(width, shown)),
               metres / input.students(),
               metres,
               Unit.METRE,
               input.price(key)));
     }
+  }
+
+  /** What is wrong with one of the plan's cloths is said of that cloth. */
+  private Problem atCloth(Problem problem, String key) {
+    boolean isSlot = pack.plan().cloths().stream().anyMatch(each -> each.slot().equals(key));
+    return isSlot && problem.place().equals(Place.field("cloth-width"))
+        ? new Problem(
+            problem.code(),
+            Place.field("width-" + key),
+            problem.found(),
+            problem.wanted(),
+            problem.weight())
+        : problem;
   }
 
   private static double orNought(@Nullable Double value) {
@@ -160,22 +203,24 @@ public final class WorkOutKit {
         .orElse(key);
   }
 
-  private void pieces(CutPiece piece, @Nullable Double price) {
+  private void pieces(Part part, @Nullable Double price) {
+    CutPiece piece = part.piece();
     lines.add(
         new KitLine(
             KitLine.Kind.PIECES,
             Message.of(
                 "kit.line.pieces",
                 piece.name(),
-                Show.length(piece.acrossMm(), usual),
-                Show.length(piece.alongMm(), usual)),
-            (double) piece.count() / input.students(),
+                Show.length(piece.acrossMm(), shown),
+                Show.length(piece.alongMm(), shown)),
+            part.each(),
             (double) piece.count(),
             Unit.COUNT,
             price));
   }
 
-  private @Nullable Working thread(SharedTables tables) {
+  /** What the plan's seams take, for one student; null when it can't be told. */
+  private @Nullable Working seams(SharedTables tables) {
     if (!(pack.plan() instanceof PiecesPlan plan)) {
       return null;
     }
@@ -189,16 +234,47 @@ public final class WorkOutKit {
           .forEach(each -> remarks.add(Message.of("kit.remark.thread-unknown", each.found())));
       return null;
     }
-    double metres = worked.value().value();
+    return worked.value();
+  }
+
+  /**
+   * Thread stands on the list once: as the pack names it, with what the pack allows for trials, and
+   * by its seams alone where the pack names none.
+   *
+   * @param seamsM what the plan's seams take, m for one student
+   */
+  private void thread(double seamsM, List<Material> threads) {
+    if (threads.isEmpty() && seamsM > 0) {
+      thread(Message.of("kit.line.thread"), seamsM, null);
+    }
+    double all = threads.stream().mapToDouble(WorkOutKit::threadM).sum();
+    double more = Math.max(0, seamsM - all);
+    for (Material each : threads) {
+      double metres = threadM(each) + more;
+      if (more > 0) {
+        String need = Show.upTo(metres, 1);
+        remarks.add(
+            Message.of("kit.remark.more-thread", each.what(), Show.upTo(threadM(each), 1), need));
+      }
+      thread(Message.of("kit.line.named", each.what()), metres, input.price(each.what()));
+      more = 0;
+    }
+  }
+
+  private static double threadM(Material material) {
+    Double metres = material.threadM();
+    return metres == null ? 0 : metres;
+  }
+
+  private void thread(Message what, double metres, @Nullable Double price) {
     lines.add(
         new KitLine(
             KitLine.Kind.THREAD,
-            Message.of("kit.line.thread"),
+            what,
             metres,
             metres * input.students() * input.more(),
             Unit.METRE,
-            input.price(KitInput.THREAD)));
-    return worked.value();
+            price == null ? input.price(KitInput.THREAD) : price));
   }
 
   private void other(Material material) {

@@ -14,7 +14,8 @@ import walebook.seam.Fault;
 
 /**
  * Faults as one text, for drafts and the command line: {@code wavy-seam,all-along,2,sewn}, several
- * parted by a semicolon. Place, severity and time may be left out: all along, 2, off the machine.
+ * parted by a semicolon. Place and severity may be left out: all along, 2; so may the time: when
+ * such a fault usually shows first.
  */
 public final class FaultText {
   private static final String WANTED = "wavy-seam,all-along,2,sewn";
@@ -34,9 +35,28 @@ public final class FaultText {
         .collect(Collectors.joining(";"));
   }
 
+  /**
+   * A fault with what was left to be assumed of it.
+   *
+   * @param placeSaid whether the text says where
+   * @param timeSaid whether the text says when
+   */
+  public record Said(FaultSeen seen, boolean placeSaid, boolean timeSaid) {}
+
+  /** A fault as it is taken where nothing more was said of it. */
+  public static FaultSeen usual(Fault fault) {
+    return new FaultSeen(
+        fault.key(), FaultPlace.ALL_ALONG, 2, Keyed.of(FaultWhen.class, fault.firstSeen()));
+  }
+
   /** Reads them; each must stand in the table of faults. */
   public static Answer<List<FaultSeen>> read(String text, List<Fault> known, Place place) {
-    List<FaultSeen> faults = new ArrayList<>();
+    return readSaid(text, known, place).map(all -> all.stream().map(Said::seen).toList());
+  }
+
+  /** The same, with what was said of each. */
+  public static Answer<List<Said>> readSaid(String text, List<Fault> known, Place place) {
+    List<Said> faults = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
     for (String one : text.split(";", -1)) {
       if (!one.isBlank()) {
@@ -47,17 +67,19 @@ public final class FaultText {
   }
 
   private static void readOne(
-      String one, List<Fault> known, Place place, List<FaultSeen> faults, List<Problem> problems) {
+      String one, List<Fault> known, Place place, List<Said> faults, List<Problem> problems) {
     String[] parts = one.split(",", -1);
     String key = parts[0].strip();
-    if (known.stream().noneMatch(each -> each.key().equals(key))) {
+    Fault fault = known.stream().filter(each -> each.key().equals(key)).findFirst().orElse(null);
+    if (fault == null) {
       String keys = known.stream().map(Fault::key).collect(Collectors.joining(", "));
       problems.add(Problem.refuse("choice.unknown", place, key, keys));
       return;
     }
-    FaultPlace where = FaultPlace.ALL_ALONG;
-    FaultWhen when = FaultWhen.SEWN;
-    int severity = 2;
+    FaultSeen usual = usual(fault);
+    FaultPlace where = null;
+    FaultWhen when = null;
+    int severity = usual.severity();
     for (int i = 1; i < parts.length; i++) {
       String part = parts[i].strip();
       FaultPlace asPlace = Keyed.find(FaultPlace.class, part);
@@ -73,6 +95,12 @@ public final class FaultText {
         return;
       }
     }
-    faults.add(new FaultSeen(key, where, severity, when));
+    FaultSeen seen =
+        new FaultSeen(
+            key,
+            where == null ? usual.place() : where,
+            severity,
+            when == null ? usual.when() : when);
+    faults.add(new Said(seen, where != null, when != null));
   }
 }

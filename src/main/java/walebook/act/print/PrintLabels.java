@@ -10,7 +10,7 @@ import walebook.problem.Problem;
 import walebook.tables.SharedTables;
 import walebook.words.Words;
 
-/** Prints labels for the pieces of a class, planned or sewn. */
+/** Prints labels for the pieces of a class: those still to be logged, or all of them. */
 public final class PrintLabels {
   private final Book book;
   private final Words words;
@@ -26,8 +26,10 @@ public final class PrintLabels {
    * Prints a label for each piece.
    *
    * @param start the first label of the sheet to print on, from 1
+   * @param logged whether pieces that are logged already get one too
    */
-  public Answer<Printed> print(PrintScope scope, LabelGrid grid, int start, PrintFile file) {
+  public Answer<Printed> print(
+      PrintScope scope, LabelGrid grid, int start, boolean logged, PrintFile file) {
     if (start < 1 || start > grid.perSheet()) {
       return Answer.bad(
           Problem.refuse(
@@ -36,14 +38,25 @@ public final class PrintLabels {
               String.valueOf(start),
               "1 – " + grid.perSheet()));
     }
+    Labels labels = book.inOneStep(() -> labels(scope, logged));
+    return file.write(words, pages -> pages.labels(grid, labels.slips(), start, labels.none()));
+  }
+
+  /**
+   * What is printed.
+   *
+   * @param none said where there is no label to print
+   */
+  private record Labels(List<PieceSlip> slips, String none) {}
+
+  private Labels labels(PrintScope scope, boolean logged) {
+    GatherPieces gather = new GatherPieces(book, scope, words, tables);
+    List<PieceLine> all = gather.all();
     List<PieceSlip> slips =
-        book.inOneStep(
-            () -> {
-              GatherPieces gather = new GatherPieces(book, scope, words, tables);
-              return gather.all().stream()
-                  .map(each -> gather.wording().slip(each, gather.called().of(each.studentId())))
-                  .toList();
-            });
-    return file.write(words, pages -> pages.labels(grid, slips, start));
+        all.stream()
+            .filter(each -> logged || each.logged() == null)
+            .map(each -> gather.wording().slip(each, gather.called().of(each.studentId())))
+            .toList();
+    return new Labels(slips, words.say(all.isEmpty() ? "paper.no-pieces" : "paper.labels.none"));
   }
 }

@@ -1,9 +1,11 @@
 package walebook.act.print;
 
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleConsumer;
+import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
 import walebook.paper.LabelGrid;
 import walebook.paper.PaperSize;
@@ -28,7 +30,9 @@ public final class PrintPaper {
     GRID("grid"),
     PLAN("plan"),
     HAND_OUT("hand-out"),
-    RECORD("record");
+    KIT("kit"),
+    RECORD("record"),
+    MARKS("marks");
 
     private final String key;
 
@@ -48,9 +52,15 @@ public final class PrintPaper {
    * @param paper key of the paper's size
    * @param labels the sheet of labels as {@link ChooseGrid} reads it
    * @param start the first label to print on, from 1
+   * @param logged whether pieces that are logged already get a label too
    */
   public record Wanted(
-      Kind kind, PrintScope scope, String paper, Map<String, String> labels, int start) {
+      Kind kind,
+      PrintScope scope,
+      String paper,
+      Map<String, String> labels,
+      int start,
+      boolean logged) {
     public Wanted {
       labels = Map.copyOf(labels);
     }
@@ -75,21 +85,37 @@ public final class PrintPaper {
       case LABELS -> {
         Answer<LabelGrid> grid = ChooseGrid.of(wanted.labels(), size);
         PrintLabels labels = new PrintLabels(book, words, tables);
-        yield grid.flatMap(found -> labels.print(scope, found, wanted.start(), file));
+        yield grid.flatMap(
+            found -> labels.print(scope, found, wanted.start(), wanted.logged(), file));
       }
       case CARDS -> new PrintCards(book, words, tables).print(scope, size, file);
       case GRID -> new PrintWallGrid(book, words, tables).print(scope, size, file);
       case PLAN -> new PrintPlan(book, words, tables).print(scope, size, file);
       case HAND_OUT -> handOut(scope, size, file);
+      case KIT -> kit(scope, size, file);
       case RECORD -> new PrintTermRecord(book, words, tables).print(scope, size, file);
+      case MARKS -> new PrintMarks(book, words, ZoneId.systemDefault()).print(scope, size, file);
     };
   }
 
   private Answer<Printed> handOut(PrintScope scope, PaperSize size, PrintFile file) {
-    Lesson lesson = scope.lessonId() == null ? null : book.lessons().find(scope.lessonId());
+    Lesson lesson = lesson(scope);
+    return lesson == null ? noLesson() : new PrintHandOut(words).print(book, lesson, size, file);
+  }
+
+  private Answer<Printed> kit(PrintScope scope, PaperSize size, PrintFile file) {
+    Lesson lesson = lesson(scope);
     return lesson == null
-        ? Answer.bad(Problem.refuse("print.no-lesson", Place.field("lesson"), "", ""))
-        : new PrintHandOut(words).print(book, lesson.packId(), size, file);
+        ? noLesson()
+        : new PrintKit(words).ofLesson(book, lesson, tables, size, file);
+  }
+
+  private @Nullable Lesson lesson(PrintScope scope) {
+    return scope.lessonId() == null ? null : book.lessons().find(scope.lessonId());
+  }
+
+  private static Answer<Printed> noLesson() {
+    return Answer.bad(Problem.refuse("print.no-lesson", Place.field("lesson"), "", ""));
   }
 
   /** The common sheets of labels of a size of paper, by key. */

@@ -1,5 +1,7 @@
 package walebook.book.jooq;
 
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -19,6 +21,7 @@ import org.jooq.TableRecord;
 import org.jooq.conf.Settings;
 import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
+import walebook.book.BookTrouble;
 import walebook.book.sqlite.SqliteLink;
 import walebook.record.By;
 
@@ -182,9 +185,20 @@ final class Access implements AutoCloseable {
   private <T> T onWriter(Callable<T> work) {
     writing.lock();
     try {
+      mustBeThere();
       return Trouble.named(work);
     } finally {
       writing.unlock();
+    }
+  }
+
+  /**
+   * A file or folder that was deleted under an open book takes writes without a word on some
+   * systems, and nobody ever finds them again: nothing may be acknowledged then.
+   */
+  private void mustBeThere() {
+    if (!Files.exists(file)) {
+      throw new BookTrouble("gone", file.toString(), new NoSuchFileException(file.toString()));
     }
   }
 

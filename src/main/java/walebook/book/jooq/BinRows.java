@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
 import org.jooq.DSLContext;
+import org.jooq.Table;
 import org.jooq.TableRecord;
 import walebook.book.Ids;
 import walebook.book.StaleRow;
@@ -49,7 +50,8 @@ record BinRows(Access access, DSLContext dsl, Instant now) {
   void putBack(BinItemRecord item) {
     KeptRows kept = new KeptRows(access, now);
     SqliteDefer.foreignKeys(dsl);
-    for (TableRecord<?> row : Snapshots.rows(item.getRowsJson())) {
+    List<TableRecord<?>> rows = Snapshots.rows(item.getRowsJson());
+    for (TableRecord<?> row : rows) {
       boolean there =
           dsl.fetchExists(
               row.getTable(), Rows.id(row.getTable()).eq(row.get(Rows.id(row.getTable()))));
@@ -57,6 +59,29 @@ record BinRows(Access access, DSLContext dsl, Instant now) {
         kept.putBack(dsl, row);
       }
     }
+    dropStray(item, rows);
     dsl.deleteFrom(BIN_ITEM).where(BIN_ITEM.ID.eq(item.getId())).execute();
+  }
+
+  /** What belonged to something else as well that is no more, as a tag to its criterion, stays. */
+  private void dropStray(BinItemRecord item, List<TableRecord<?>> rows) {
+    for (TableRecord<?> row : rows) {
+      Table<?> table = row.getTable();
+      if (table.getName().equals(item.getEntity()) || !Wholes.isThing(table)) {
+        continue;
+      }
+      UUID id = row.get(Rows.id(table));
+      boolean stray =
+          !dsl.fetch(
+                  "SELECT 1 FROM pragma_foreign_key_check(?) AS broken JOIN "
+                      + table.getName()
+                      + " AS mine ON mine.rowid = broken.rowid WHERE mine.id = ?",
+                  table.getName(),
+                  id.toString())
+              .isEmpty();
+      if (stray) {
+        dsl.deleteFrom(table).where(Rows.id(table).eq(id)).execute();
+      }
+    }
   }
 }

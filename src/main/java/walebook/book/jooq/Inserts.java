@@ -38,7 +38,19 @@ final class Inserts implements AutoCloseable {
       }
       insert.executeUpdate();
     } catch (SQLException e) {
+      forget(row.getTable(), e);
       throw Trouble.of(e);
+    }
+  }
+
+  /** The driver throws some statements away that failed: the next insert prepares its own. */
+  private void forget(Table<?> table, SQLException why) {
+    try (PreparedStatement failed = prepared.remove(table)) {
+      if (failed != null) {
+        failed.clearParameters();
+      }
+    } catch (SQLException e) {
+      why.addSuppressed(e);
     }
   }
 

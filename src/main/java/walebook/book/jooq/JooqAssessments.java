@@ -8,10 +8,14 @@ import static walebook.book.jooq.made.Tables.PIECE_CHECK;
 import static walebook.book.jooq.made.Tables.TEST_PIECE;
 
 import java.time.Clock;
+import java.time.Instant;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Table;
@@ -27,6 +31,7 @@ import walebook.record.Criterion;
 import walebook.record.CriterionTag;
 import walebook.record.Feedback;
 import walebook.record.PieceCheck;
+import walebook.record.RecordTally;
 import walebook.record.Stamp;
 
 /** Criteria, checks and feedback as rows; each change is written into the history with it. */
@@ -158,13 +163,41 @@ record JooqAssessments(Access access, Clock clock) implements Assessments {
 
   @Override
   public List<Feedback> feedbackOn(UUID pieceId) {
+    return feedback(FEEDBACK.PIECE_ID.eq(pieceId));
+  }
+
+  @Override
+  public List<Feedback> feedbackOf(UUID classId) {
+    return feedback(FEEDBACK.PIECE_ID.in(piecesOf(classId)));
+  }
+
+  private List<Feedback> feedback(Condition which) {
     return access.read(
         dsl ->
             dsl.selectFrom(FEEDBACK)
-                .where(FEEDBACK.PIECE_ID.eq(pieceId))
+                .where(which)
                 .orderBy(FEEDBACK.GIVEN_ON, FEEDBACK.ID)
                 .fetch()
                 .map(AssessmentRows::feedback));
+  }
+
+  @Override
+  public RecordTally tallyOf(UUID classId) {
+    return access.read(
+        dsl -> {
+          ClassTally pieces = ClassTally.of(dsl, TEST_PIECE, TEST_PIECE.CLASS_ID.eq(classId));
+          ClassTally checks =
+              ClassTally.of(dsl, PIECE_CHECK, PIECE_CHECK.PIECE_ID.in(piecesOf(classId)));
+          ClassTally comments =
+              ClassTally.of(dsl, FEEDBACK, FEEDBACK.PIECE_ID.in(piecesOf(classId)));
+          Instant last =
+              Stream.of(pieces, checks, comments)
+                  .map(ClassTally::last)
+                  .filter(Objects::nonNull)
+                  .max(Comparator.naturalOrder())
+                  .orElse(null);
+          return new RecordTally(pieces.count(), checks.count(), comments.count(), last);
+        });
   }
 
   @Override

@@ -93,7 +93,7 @@ record JooqMarks(Access access, Clock clock) implements Marks {
     return row;
   }
 
-  private static ValueMark mark(ValueMarkRecord row) {
+  static ValueMark mark(ValueMarkRecord row) {
     MarkedValue value = Keyed.of(MarkedValue.class, row.getMarkedValue());
     return new ValueMark(
         row.getId(),

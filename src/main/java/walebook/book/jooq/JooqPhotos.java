@@ -63,7 +63,7 @@ record JooqPhotos(Access access) implements Photos {
         dsl -> dsl.selectFrom(PHOTO).where(which).orderBy(PHOTO.ID).fetch().map(JooqPhotos::info));
   }
 
-  private static PhotoInfo info(PhotoRecord row) {
+  static PhotoInfo info(PhotoRecord row) {
     return new PhotoInfo(
         row.getId(),
         row.getPieceId(),

@@ -93,7 +93,9 @@ record JooqPieces(Access access) implements Pieces {
   /** Keys as one list of JSON: a statement with hundreds of marks takes longer than the rows. */
   private static Select<Record1<UUID>> keys(List<UUID> ids) {
     String all =
-        ids.stream().map(id -> '"' + id.toString() + '"').collect(Collectors.joining(",", "[", "]"));
+        ids.stream()
+            .map(id -> '"' + id.toString() + '"')
+            .collect(Collectors.joining(",", "[", "]"));
     return DSL.select(DSL.field("value", TEST_PIECE.ID.getDataType()))
         .from(DSL.table("json_each({0})", DSL.val(all)));
   }

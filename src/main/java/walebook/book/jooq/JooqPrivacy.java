@@ -72,6 +72,15 @@ record JooqPrivacy(Access access, Clock clock) implements Privacy {
   }
 
   private void replaceName(DSLContext dsl, StudentRecord student, String standIn, String alias) {
+    // Another book may call them otherwise: that name would not be found by this one.
+    dsl.deleteFrom(GATHER_CONFLICT)
+        .where(GATHER_CONFLICT.ENTITY.eq(STUDENT.getName()))
+        .and(
+            GATHER_CONFLICT
+                .OUR_ID
+                .eq(student.getId())
+                .or(GATHER_CONFLICT.ROW_ID.eq(student.getId())))
+        .execute();
     new NameInText(dsl, student).replace(standIn);
     dsl.update(STUDENT)
         .set(STUDENT.NAME, standIn)

@@ -27,7 +27,8 @@ import walebook.record.Mention;
 
 /**
  * A student's name wherever the book has text. A name counts as a whole word, in any case, composed
- * or decomposed, with any space between its parts.
+ * or decomposed, with any space between its parts, or as a file is called: with hyphens or
+ * underlines for all that is no letter.
  */
 final class NameInText {
   private static final int AROUND = 40;
@@ -43,7 +44,9 @@ final class NameInText {
     this.dsl = dsl;
     this.student = student;
     List<String> parts = List.of(student.getName().strip().split("[\\s\\u00a0]+"));
-    this.whole = words(forms(parts));
+    List<String> whole = new ArrayList<>(forms(parts));
+    whole.addAll(inFileName(student.getName()));
+    this.whole = words(whole);
     this.part =
         words(
             parts.stream()
@@ -72,6 +75,23 @@ final class NameInText {
                                 .collect(Collectors.joining("[\\s\\u00a0]+"))))
         .distinct()
         .toList();
+  }
+
+  private static List<String> inFileName(String name) {
+    List<String> letters =
+        Arrays.stream(name.split("[^\\p{L}\\p{M}\\p{N}]+"))
+            .filter(each -> !each.isEmpty())
+            .toList();
+    return letters.isEmpty()
+        ? List.of()
+        : Stream.of(Normalizer.Form.NFC, Normalizer.Form.NFD)
+            .map(
+                form ->
+                    letters.stream()
+                        .map(each -> Pattern.quote(Normalizer.normalize(each, form)))
+                        .collect(Collectors.joining("[\\s_-]+")))
+            .distinct()
+            .toList();
   }
 
   private static List<Field<String>> texts(Table<?> table) {

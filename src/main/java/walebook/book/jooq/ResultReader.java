@@ -91,18 +91,19 @@ final class ResultReader {
 
   private SetTo setTo(ResultSet row) throws SQLException {
     String machine = row.getString(17);
-    SetTo found = new SetTo(
-        shared(ids, row.getString(6), UUID::fromString),
-        Keyed.of(Grain.class, row.getString(7)),
-        row.getString(8),
-        number(row, 9),
-        number(row, 10),
-        needle(row.getString(11), number(row, 12)),
-        row.getString(13),
-        number(row, 14),
-        Keyed.find(Step.class, row.getString(15)),
-        row.getString(16),
-        machine == null ? null : shared(ids, machine, UUID::fromString));
+    SetTo found =
+        new SetTo(
+            shared(ids, row.getString(6), UUID::fromString),
+            Keyed.of(Grain.class, row.getString(7)),
+            row.getString(8),
+            number(row, 9),
+            number(row, 10),
+            needle(row.getString(11), number(row, 12)),
+            row.getString(13),
+            number(row, 14),
+            Keyed.find(Step.class, row.getString(15)),
+            row.getString(16),
+            machine == null ? null : shared(ids, machine, UUID::fromString));
     SetTo known = settings.putIfAbsent(found, found);
     return known == null ? found : known;
   }

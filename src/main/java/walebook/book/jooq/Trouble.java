@@ -54,7 +54,9 @@ final class Trouble {
     }
     // Extended result codes keep the plain one in their lowest byte.
     int plain = sqlite.getResultCode().code & 0xff;
-    if (plain == SQLiteErrorCode.SQLITE_FULL.code) {
+    // The log's index beside a book can't grow either on a full disk.
+    boolean noIndex = sqlite.getResultCode() == SQLiteErrorCode.SQLITE_IOERR_SHMSIZE;
+    if (plain == SQLiteErrorCode.SQLITE_FULL.code || noIndex) {
       return "full";
     } else if (plain == SQLiteErrorCode.SQLITE_BUSY.code
         || plain == SQLiteErrorCode.SQLITE_LOCKED.code) {

@@ -95,6 +95,9 @@ final class BorrowBook {
         return refuse("book.damaged", file, state);
       }
       int really = Migrations.shapeOf(link);
+      if (really < 1) {
+        return refuse("book.damaged", file, "shape " + really);
+      }
       if (really > Migrations.newest()) {
         return refuse("book.newer", file, really + " > " + Migrations.newest());
       }

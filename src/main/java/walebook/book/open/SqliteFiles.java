@@ -11,6 +11,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
 import walebook.book.Book;
 import walebook.book.BookFiles;
 import walebook.book.BookTrouble;
@@ -89,7 +91,7 @@ public final class SqliteFiles implements BookFiles {
     try {
       new StarterBook(from, clock).write(file, Ids.next(), name, classId, studentId);
     } catch (IOException | SQLException e) {
-      throw new BookTrouble("unknown", Reason.of(e), e);
+      throw new BookTrouble(isFull(e) ? "full" : "unknown", Reason.of(e), e);
     }
   }
 
@@ -98,8 +100,14 @@ public final class SqliteFiles implements BookFiles {
     try {
       return Backups.beforeGathering(book, clock);
     } catch (IOException | SQLException e) {
-      throw new BookTrouble("unknown", Reason.of(e), e);
+      throw new BookTrouble(isFull(e) ? "full" : "unknown", Reason.of(e), e);
     }
+  }
+
+  private static boolean isFull(Exception e) {
+    return e instanceof SQLiteException sqlite
+        && (sqlite.getResultCode() == SQLiteErrorCode.SQLITE_FULL
+            || sqlite.getResultCode() == SQLiteErrorCode.SQLITE_IOERR_SHMSIZE);
   }
 
   private interface Opening {
@@ -120,7 +128,7 @@ public final class SqliteFiles implements BookFiles {
     try {
       answer = opening.run(lock);
     } catch (SQLException e) {
-      answer = refuse("book.damaged", file, Reason.of(e));
+      answer = refuse(isFull(e) ? "book.disk-full" : "book.damaged", file, Reason.of(e));
     } catch (IOException e) {
       answer = refuse("book.folder-read-only", file, Reason.of(e));
     }

@@ -6,33 +6,80 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
 import walebook.book.BookDifference;
 
 /** What a copy holds that the book does not, and the other way round. */
 public final class Differences {
-  /** Tables that a person has a word for, in the order of a lesson; details hang on these. */
-  private static final List<String> TABLES =
+  private static final String PIECES = "test_piece";
+
+  /** What a person has a word for, in the order of a lesson. */
+  public static final List<String> TABLES =
       List.of(
           "test_piece",
           "photo",
+          "note",
+          "piece_check",
+          "feedback",
+          "value_mark",
+          "criterion",
+          "criterion_tag",
+          "bank_comment",
           "cloth",
           "cloth_reading",
+          "cloth_wash",
           "student",
+          "tutor",
+          "term",
           "school_class",
+          "class_student",
           "lesson",
           "planned_piece",
+          "pack",
+          "shelved_pack",
           "machine",
           "garment_sheet",
-          "note");
+          "book_info");
 
-  private record Content(Map<String, Long> counts, Map<String, String> pieces) {
+  /**
+   * What is told by another row's version, what a book knows of its own past, and what is half
+   * typed.
+   */
+  public static final Set<String> DETAILS =
+      Set.of(
+          "machine_stitch",
+          "machine_dial",
+          "pack_picture",
+          "photo_image",
+          "piece_pull",
+          "fault_seen",
+          "garment_girth",
+          "garment_opening",
+          "garment_edge",
+          "private_girth",
+          "draft",
+          "draft_field",
+          "change_log",
+          "row_added",
+          "step_mirror",
+          "bin_item",
+          "kept_blob",
+          "gathered_book",
+          "gathered_row",
+          "gather_conflict");
+
+  /** The version of each row by its key, and the codes of pieces by theirs. */
+  private record Content(Map<String, Map<String, String>> rows, Map<String, String> codes) {
     private static final Content NONE = new Content(Map.of(), Map.of());
+
+    Map<String, String> of(String table) {
+      return rows.getOrDefault(table, Map.of());
+    }
   }
 
   private Differences() {}
@@ -55,23 +102,33 @@ public final class Differences {
     }
     List<BookDifference.Count> counts = new ArrayList<>();
     for (String table : TABLES) {
+      long changed = table.equals(PIECES) ? 0 : changed(now.of(table), then.of(table)).size();
       counts.add(
-          new BookDifference.Count(
-              table, now.counts().getOrDefault(table, 0L), then.counts().getOrDefault(table, 0L)));
+          new BookDifference.Count(table, now.of(table).size(), then.of(table).size(), changed));
     }
-    List<String> lost = new ArrayList<>();
-    List<String> changed = new ArrayList<>();
-    for (Map.Entry<String, String> each : now.pieces().entrySet()) {
-      String before = then.pieces().get(each.getKey());
-      if (before == null) {
-        lost.add(each.getKey());
-      } else if (!Objects.equals(before, each.getValue())) {
-        changed.add(each.getKey());
-      }
-    }
-    Set<String> back = new TreeSet<>(then.pieces().keySet());
-    back.removeAll(now.pieces().keySet());
-    return new BookDifference(readable, counts, lost, List.copyOf(back), changed);
+    return new BookDifference(
+        readable,
+        counts,
+        codes(now, without(now.of(PIECES), then.of(PIECES))),
+        codes(then, without(then.of(PIECES), now.of(PIECES))),
+        codes(now, changed(now.of(PIECES), then.of(PIECES))));
+  }
+
+  private static Set<String> without(Map<String, String> all, Map<String, String> others) {
+    Set<String> left = new HashSet<>(all.keySet());
+    left.removeAll(others.keySet());
+    return left;
+  }
+
+  private static Set<String> changed(Map<String, String> now, Map<String, String> then) {
+    Set<String> both = new HashSet<>(now.keySet());
+    both.retainAll(then.keySet());
+    both.removeIf(key -> Objects.equals(now.get(key), then.get(key)));
+    return both;
+  }
+
+  private static List<String> codes(Content of, Set<String> keys) {
+    return keys.stream().map(key -> of.codes().getOrDefault(key, "")).sorted().toList();
   }
 
   /** How many pieces a file holds. */
@@ -82,26 +139,28 @@ public final class Differences {
   }
 
   private static Content content(Path file) throws SQLException {
-    Map<String, Long> counts = new TreeMap<>();
-    Map<String, String> pieces = new TreeMap<>();
-    try (Connection link = SqliteLink.watcher(file);
-        Statement statement = link.createStatement()) {
+    Map<String, Map<String, String>> all = new HashMap<>();
+    try (Connection link = SqliteLink.watcher(file)) {
       for (String table : TABLES) {
         boolean there =
             !SqliteLink.ask(link, "SELECT 1 FROM sqlite_schema WHERE name = '" + table + "'")
                 .isEmpty();
-        counts.put(
-            table,
-            there ? Long.parseLong(SqliteLink.ask(link, "SELECT count(*) FROM " + table)) : 0);
-      }
-      try (ResultSet rows =
-          statement.executeQuery("SELECT code, id, row_version, changed_at FROM test_piece")) {
-        while (rows.next()) {
-          pieces.put(
-              rows.getString(1), rows.getString(2) + " " + rows.getLong(3) + " " + rows.getLong(4));
+        if (there) {
+          all.put(table, pairs(link, "SELECT id, row_version || ' ' || changed_at FROM " + table));
         }
       }
+      return new Content(all, pairs(link, "SELECT id, code FROM " + PIECES));
     }
-    return new Content(counts, pieces);
+  }
+
+  private static Map<String, String> pairs(Connection link, String sql) throws SQLException {
+    Map<String, String> pairs = new HashMap<>();
+    try (Statement statement = link.createStatement();
+        ResultSet rows = statement.executeQuery(sql)) {
+      while (rows.next()) {
+        pairs.put(rows.getString(1), rows.getString(2));
+      }
+    }
+    return pairs;
   }
 }

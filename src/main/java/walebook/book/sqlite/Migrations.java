@@ -72,7 +72,7 @@ public final class Migrations {
       SqliteLink.run(link, "PRAGMA user_version = " + number);
       SqliteLink.run(link, "COMMIT");
     } catch (SQLException e) {
-      SqliteLink.run(link, "ROLLBACK");
+      SqliteLink.rollBack(link, e);
       throw e;
     }
   }

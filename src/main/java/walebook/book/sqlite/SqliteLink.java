@@ -120,6 +120,15 @@ public final class SqliteLink {
     }
   }
 
+  /** Takes a transaction back; a full disk has ended it already, which must not hide why. */
+  public static void rollBack(Connection link, Exception why) {
+    try {
+      run(link, "ROLLBACK");
+    } catch (SQLException e) {
+      why.addSuppressed(e);
+    }
+  }
+
   public static String ask(Connection link, String sql) throws SQLException {
     try (Statement statement = link.createStatement();
         ResultSet answer = statement.executeQuery(sql)) {

@@ -176,8 +176,8 @@ public final class FindOdd {
   /** Lots of like pieces, each found by the first of it that was set so. */
   private static final class Lots {
     private final Map<List<String>, List<ResultLine>> byLevels = new HashMap<>();
-    private final Map<SetTo, List<ResultLine>> given = new IdentityHashMap<>();
-    private final Map<SetTo, List<ResultLine>> held = new IdentityHashMap<>();
+    private final IdentityHashMap<SetTo, List<ResultLine>> given = new IdentityHashMap<>();
+    private final IdentityHashMap<SetTo, List<ResultLine>> held = new IdentityHashMap<>();
 
     /** The lot of a piece, in which it need not be. */
     List<ResultLine> of(ResultLine piece, MarkedValue value, List<Factor> factors) {

@@ -1,117 +1,119 @@
 package walebook.desk.classroom;
 
-import javafx.beans.Observable;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
+import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
-import walebook.desk.common.ColumnTable;
 import walebook.desk.common.EmptyState;
+import walebook.desk.common.Notice;
+import walebook.desk.common.PicturePane;
 import walebook.desk.common.Texts;
-import walebook.quantity.Show;
+import walebook.desk.common.Wish;
 import walebook.words.Words;
 
-/** Whether the class measures alike: what is said, what to practise, each reader's bias. */
-final class AlikeView extends VBox {
-  private static final int ROWS = 14;
-
+/** Each cloth that several measured: the sentences, what to practise, bias, h and k. */
+final class AlikeView extends VBox implements PartView {
   private final AlikeViewModel model;
   private final Words words;
-  private final NarrowingRow question;
-  private final VBox studies = new VBox(16);
+  private final Consumer<Notice> told;
 
-  AlikeView(AlikeViewModel model) {
+  AlikeView(AlikeViewModel model, Consumer<Notice> told) {
     super(16);
     this.model = model;
-    this.words = model.words();
-    question = new NarrowingRow(words, model.narrowing());
-    model.studies().addListener((Observable change) -> show());
-    model.loadedProperty().addListener((from, old, now) -> show());
-    getChildren().setAll(question, studies);
-    show();
+    this.words = model.asking().words();
+    this.told = told;
+    model.foundProperty().addListener((from, old, now) -> show(now));
+    show(model.foundProperty().get());
   }
 
-  private void show() {
-    studies.getChildren().clear();
-    if (!model.loadedProperty().get()) {
+  @Override
+  public Node node() {
+    return this;
+  }
+
+  @Override
+  public Set<FiltersView.Ask> asks() {
+    return EnumSet.of(FiltersView.Ask.LESSON, FiltersView.Ask.CLOTH);
+  }
+
+  @Override
+  public void shown(boolean now) {
+    model.asking().shown(now);
+  }
+
+  @Override
+  public void showLarge(Large board) {
+    model
+        .asking()
+        .forBoard(
+            found -> {
+              List<Node> lines = new ArrayList<>();
+              for (AlikeViewModel.Study each : found.studies()) {
+                lines.add(Texts.section(each.title()));
+                each.says().stream().limit(3).forEach(s -> lines.add(Texts.text(s, "strong")));
+                lines.add(new PicturePane(words, each.bias()));
+              }
+              board.show(lines);
+            });
+  }
+
+  private void show(AlikeViewModel.@Nullable Found found) {
+    if (found != null && found.studies().isEmpty() && model.filters().isNarrowed()) {
+      getChildren()
+          .setAll(
+              new EmptyState(
+                  words.say("desk.class.alike.none-here"),
+                  words.say("desk.class.ask-all"),
+                  model.filters()::widen));
       return;
     }
-    if (model.studies().isEmpty()) {
-      studies
-          .getChildren()
-          .add(
+    if (found == null || found.studies().isEmpty()) {
+      getChildren()
+          .setAll(
               new EmptyState(
                   words.say("desk.class.alike.empty"),
                   words.say("desk.class.alike.begin"),
-                  model::measureFirst));
+                  () -> model.asking().session().wish(Wish.show("cloths"))));
+      return;
     }
-    model.studies().forEach(each -> studies.getChildren().add(card(each)));
+    getChildren().clear();
+    for (AlikeViewModel.Study each : found.studies()) {
+      getChildren().addAll(sentences(each), bias(each), hk(each));
+    }
+    if (found.alone() > 0) {
+      getChildren().add(Texts.caption(words.say("desk.class.alike.alone", found.alone())));
+    }
   }
 
-  private VBox card(AlikeViewModel.Study study) {
-    VBox card = new VBox(8);
-    card.getStyleClass().add("card");
-    card.getChildren().add(Texts.section(study.title()));
-    study.says().forEach(each -> card.getChildren().add(Texts.text(each)));
-    if (study.readers().size() > 1) {
-      card.getChildren().add(table(study));
-      card.getChildren().add(Texts.caption(words.say("desk.class.alike.note")));
-      if (!study.critical().isEmpty()) {
-        card.getChildren().add(Texts.caption(study.critical()));
-      }
-    }
+  private Node sentences(AlikeViewModel.Study study) {
+    VBox card = Sentences.card(study.says(), "");
+    card.getChildren().add(0, Texts.section(study.title()));
     card.getChildren().add(Texts.text(words.say("desk.class.alike.practise"), "strong"));
     study.practise().forEach(each -> card.getChildren().add(Texts.text(each)));
-    card.getChildren()
-        .add(CopyTable.button(words.say("desk.class.copy-table"), () -> model.table(study)));
     return card;
   }
 
-  private ColumnTable<AlikeViewModel.Reader> table(AlikeViewModel.Study study) {
-    ColumnTable<AlikeViewModel.Reader> table = new ColumnTable<>();
-    table.setAccessibleText(study.title());
-    table.words(words.say("desk.class.col.student"), 11, each -> each.person().who());
-    table.figures(
-        words.say("desk.class.col.readings"),
-        6,
-        each -> (double) each.person().readings().size(),
-        each -> String.valueOf(each.person().readings().size()));
-    table.figures(
-        words.say("desk.class.alike.mean"),
-        6,
-        each -> each.person().member().summary().mean(),
-        each -> Show.fixed(each.person().member().summary().mean(), 1));
-    table.figures(
-        words.say("desk.class.alike.bias"),
-        6,
-        each -> each.person().member().bias(),
-        each -> Show.fixed(each.person().member().bias(), 1));
-    table.drawings(
-        words,
-        words.say("desk.class.alike.bar"),
-        12,
-        each -> each.person().member().bias(),
-        AlikeViewModel.Reader::bar);
-    table.figures(
-        words.say("desk.class.alike.h"),
-        5,
-        each -> order(each.person().member().h()),
-        each -> AlikeViewModel.two(each.person().member().h()));
-    table.figures(
-        words.say("desk.class.alike.k"),
-        5,
-        each -> order(each.person().member().k()),
-        each -> AlikeViewModel.two(each.person().member().k()));
-    table.figures(
-        words.say("desk.class.alike.critical-k"),
-        7.5,
-        each -> order(each.person().member().criticalK()),
-        each -> AlikeViewModel.two(each.person().member().criticalK()));
-    table.words(words.say("desk.class.alike.standing"), 12, AlikeViewModel.Reader::standing);
-    table.getItems().setAll(study.readers());
-    table.asHighAs(ROWS);
-    return table;
+  private Node bias(AlikeViewModel.Study study) {
+    PlotCard card = new PlotCard(model.filters().session(), told);
+    card.show(
+        words.say("desk.class.alike.bias-title"),
+        words.say("desk.class.alike.bias-note"),
+        study.bias(),
+        study.table());
+    return card;
   }
 
-  private static Double order(@Nullable Double value) {
-    return value == null ? Double.NaN : value;
+  private Node hk(AlikeViewModel.Study study) {
+    PlotCard card = new PlotCard(model.filters().session(), told);
+    card.show(
+        words.say("desk.class.alike.hk-title"),
+        words.say("desk.class.alike.hk-note"),
+        study.hk(),
+        study.table());
+    return card;
   }
 }

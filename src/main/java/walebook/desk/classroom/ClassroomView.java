@@ -1,12 +1,19 @@
 package walebook.desk.classroom;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.VBox;
+import walebook.book.open.SqliteFiles;
+import walebook.desk.common.Board;
+import walebook.desk.common.Notice;
 import walebook.desk.common.PlaceFrame;
 import walebook.desk.common.Segments;
 import walebook.desk.common.Session;
@@ -15,90 +22,106 @@ import walebook.desk.look.Look;
 import walebook.record.SchoolClass;
 import walebook.words.Words;
 
-/** The place of the class: comparison, measuring alike, odd readings and progress. */
+/** The place of the class: who has what, what was found, and how alike it was measured. */
 public final class ClassroomView extends BorderPane {
+  private static final String PART = "class.part";
 
   /** The parts of the place. */
   private enum Part {
-    COMPARISON,
-    FAIR,
-    ALIKE,
-    ODD,
-    PROGRESS
+    PROGRESS("desk.class.progress"),
+    OVERVIEW("desk.class.overview"),
+    COMPARE("desk.class.comparison"),
+    CONTROL("desk.class.control"),
+    ALIKE("desk.class.alike"),
+    ODD("desk.class.odd"),
+    TERMS("desk.class.terms"),
+    GROWTH("desk.class.growth");
+
+    private final String title;
+
+    Part(String title) {
+      this.title = title;
+    }
   }
 
-  private final ObjectProperty<Part> part =
-      new SimpleObjectProperty<>(this, "part", Part.COMPARISON);
+  private final Session session;
+  private final Words words;
+  private final ObjectProperty<Part> part;
   private final PlaceFrame frame;
-  private final ComparisonView comparison;
-  private final ProgressView progress;
-  private final FairViewModel fair;
-  private final FairView fairView;
-  private final AlikeViewModel alike;
-  private final OddViewModel odd;
-  private final AlikeView alikeView;
-  private final OddView oddView;
+  private final FiltersView filters;
+  private final VBox below = new VBox();
+  private final Map<Part, PartView> parts = new EnumMap<>(Part.class);
 
   /** A view over a session; the look dresses the board that is shown large. */
   public ClassroomView(Session session, Look look) {
-    Words words = session.words();
+    this.session = session;
+    words = session.words();
+    part = new SimpleObjectProperty<>(this, "part", kept());
     frame = new PlaceFrame(words, words.say("desk.class.title"));
-    comparison = new ComparisonView(new ComparisonViewModel(session), look);
-    progress = new ProgressView(new ProgressViewModel(session));
-    Narrowing narrowing = new Narrowing(session);
-    fair = new FairViewModel(session, narrowing);
-    fairView = new FairView(fair);
-    alike = new AlikeViewModel(session, narrowing);
-    odd = new OddViewModel(session, narrowing);
-    alikeView = new AlikeView(alike);
-    oddView = new OddView(odd);
-    odd.noticeProperty().addListener((from, old, now) -> frame.notice().noticeProperty().set(now));
+    FiltersViewModel asked = new FiltersViewModel(session);
+    filters = new FiltersView(asked, words);
+    Consumer<Notice> told = notice -> frame.notice().noticeProperty().set(notice);
+    ComparisonViewModel overview = new ComparisonViewModel(asked);
+    overview.shown(false);
+    parts.put(Part.PROGRESS, new ProgressView(new ProgressViewModel(session)));
+    parts.put(Part.OVERVIEW, new ComparisonView(overview));
+    parts.put(Part.COMPARE, new FairView(new FairViewModel(asked), told));
+    parts.put(Part.CONTROL, new ControlView(new ControlViewModel(asked), told));
+    parts.put(Part.ALIKE, new AlikeView(new AlikeViewModel(asked), told));
+    parts.put(Part.ODD, new OddView(new OddViewModel(asked), told));
+    parts.put(Part.TERMS, new TermsView(new TermsViewModel(asked, new SqliteFiles()), told));
+    parts.put(Part.GROWTH, new GrowthView(new GrowthViewModel(asked), told));
     Label whose = Texts.text("", "soft");
     whose.textProperty().bind(session.schoolClassProperty().map(SchoolClass::name).orElse(""));
     frame.context(whose);
     Button large = new Button(words.say("desk.class.show-large"));
-    large.setOnAction(pressed -> comparison.showLarge());
-    large.disableProperty().bind(comparison.emptyProperty());
-    Button copy = new Button(words.say("desk.class.copy-plot"));
-    copy.setOnAction(pressed -> comparison.copyPlot());
-    copy.disableProperty().bind(comparison.emptyProperty());
-    frame.primary(large).lesser(copy);
-    large.visibleProperty().bind(part.isEqualTo(Part.COMPARISON));
-    copy.visibleProperty().bind(large.visibleProperty());
-    large.managedProperty().bind(large.visibleProperty());
-    copy.managedProperty().bind(large.visibleProperty());
-    part.addListener((from, old, now) -> arrange(words));
-    arrange(words);
+    large.setOnAction(pressed -> now().showLarge(content -> board(look, content)));
+    frame.primary(large);
+    Segments<Part> segments =
+        new Segments<>(List.of(Part.values()), part, each -> words.say(each.title));
+    part.addListener((from, old, next) -> arrange());
+    arrange();
+    frame.work(segments, filters, below);
     setCenter(frame);
   }
 
-  private void arrange(Words words) {
-    Part now = part.get();
-    fair.shown(now == Part.FAIR);
-    alike.shown(now == Part.ALIKE);
-    odd.shown(now == Part.ODD);
-    Segments<Part> parts =
-        new Segments<>(List.of(Part.values()), part, each -> words.say(name(each)));
-    frame.work(parts, view(now));
+  private PartView now() {
+    PartView shown = parts.get(part.get());
+    if (shown == null) {
+      throw new IllegalStateException("no view for " + part.get());
+    }
+    return shown;
   }
 
-  private Node view(Part of) {
-    return switch (of) {
-      case COMPARISON -> comparison;
-      case FAIR -> fairView;
-      case ALIKE -> alikeView;
-      case ODD -> oddView;
-      case PROGRESS -> progress;
-    };
+  private void board(Look look, List<Node> content) {
+    if (content.isEmpty()) {
+      frame.say(words.say("desk.class.nothing-large"));
+      return;
+    }
+    new Board(words, look)
+        .show(getScene() == null ? null : getScene().getWindow(), content.toArray(new Node[0]));
   }
 
-  private static String name(Part of) {
-    return switch (of) {
-      case COMPARISON -> "desk.class.comparison";
-      case FAIR -> "desk.class.fair";
-      case ALIKE -> "desk.class.alike";
-      case ODD -> "desk.class.odd";
-      case PROGRESS -> "desk.class.progress";
-    };
+  private void arrange() {
+    Part next = part.get();
+    session.run(
+        progress -> {
+          session.remember().keep(PART, next.name());
+          return next;
+        },
+        done -> {});
+    parts.forEach((each, view) -> view.shown(each == next));
+    filters.show(now().asks());
+    // Only what is below the filters is another, so that the keyboard stays where it is.
+    below.getChildren().setAll(now().node());
+  }
+
+  private Part kept() {
+    for (Part each : Part.values()) {
+      if (each.name().equals(session.remember().recall(PART))) {
+        return each;
+      }
+    }
+    return Part.OVERVIEW;
   }
 }

@@ -2,75 +2,69 @@ package walebook.desk.classroom;
 
 import java.util.EnumSet;
 import java.util.List;
-import javafx.beans.binding.Bindings;
-import javafx.beans.binding.BooleanBinding;
+import java.util.Set;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
-import walebook.compare.Factor;
 import walebook.compare.PieceResult;
-import walebook.desk.common.Board;
-import walebook.desk.common.ChoiceField;
 import walebook.desk.common.EmptyState;
-import walebook.desk.common.Fold;
 import walebook.desk.common.PicturePane;
 import walebook.desk.common.Texts;
-import walebook.desk.look.Look;
 import walebook.drawing.DotPlot;
 import walebook.quantity.Show;
 import walebook.record.PieceCode;
 import walebook.words.Words;
 
 /** Settings against outcome: the question, what was found in words, the table, the dots. */
-final class ComparisonView extends VBox {
+final class ComparisonView extends VBox implements PartView {
   private final ComparisonViewModel model;
   private final Words words;
-  private final Look look;
-  private final Node question;
   private final VBox says = new VBox(6);
   private final VBox table = new VBox(8);
   private final VBox pieces = new VBox(8);
   private final VBox dots = new VBox(8);
+  private final Label aside = Texts.text("");
   private final PicturePane plot;
 
-  ComparisonView(ComparisonViewModel model, Look look) {
+  ComparisonView(ComparisonViewModel model) {
     super(16);
     this.model = model;
     this.words = model.words();
-    this.look = look;
-    question = question();
     plot = new PicturePane(words);
     says.getStyleClass().add("card");
     pieces.getStyleClass().add("card");
     dots.getStyleClass().add("card");
     SettingTable rows = new SettingTable(words, model.rows());
     rows.opens(model::open);
-    table.getChildren().setAll(rows, Texts.caption(words.say("desk.class.table.note")));
+    aside.getStyleClass().add("caption");
+    table.getChildren().setAll(rows, aside, Texts.caption(words.say("desk.class.table.note")));
     model.foundProperty().addListener((from, old, now) -> show(now));
     model.openProperty().addListener((from, old, now) -> showPieces(now));
     show(model.foundProperty().get());
     showPieces(model.openProperty().get());
   }
 
-  /** True while there is no plot to show. */
-  BooleanBinding emptyProperty() {
-    return Bindings.createBooleanBinding(
-        () -> model.foundProperty().get().plot().plot() == null, model.foundProperty());
+  @Override
+  public Node node() {
+    return this;
   }
 
-  void copyPlot() {
-    plot.copy();
+  @Override
+  public Set<FiltersView.Ask> asks() {
+    return EnumSet.of(FiltersView.Ask.LESSON, FiltersView.Ask.CLOTH, FiltersView.Ask.FACTORS);
   }
 
-  void showLarge() {
-    model.forBoard(
-        board ->
-            new Board(words, look)
-                .show(getScene() == null ? null : getScene().getWindow(), large(words, board)));
+  @Override
+  public void shown(boolean now) {
+    model.shown(now);
+  }
+
+  @Override
+  public void showLarge(Large board) {
+    model.forBoard(found -> board.show(List.of(large(words, found))));
   }
 
   /** What stands on the board. */
@@ -93,36 +87,6 @@ final class ComparisonView extends VBox {
     return new Node[] {Texts.text(board.says(), "strong"), legend, picture, lines};
   }
 
-  private Node question() {
-    ChoiceField<Choice> lesson =
-        new ChoiceField<>(
-            words,
-            words.say("desk.class.lesson"),
-            model.lessons(),
-            model.lessonProperty(),
-            Choice::name);
-    ChoiceField<Choice> cloth =
-        new ChoiceField<>(
-            words,
-            words.say("desk.class.cloth"),
-            model.cloths(),
-            model.clothProperty(),
-            Choice::name);
-    FlowPane factors = new FlowPane(16, 4);
-    LevelWords levels = new LevelWords(words);
-    for (Factor factor : EnumSet.allOf(Factor.class)) {
-      CheckBox box = new CheckBox(levels.factor(factor));
-      box.setSelected(model.tellsApart(factor));
-      box.selectedProperty().addListener((from, old, now) -> model.tellApart(factor, now));
-      factors.getChildren().add(box);
-    }
-    lesson.setStyle("-fx-pref-width: 20em;");
-    cloth.setStyle("-fx-pref-width: 20em;");
-    FlowPane row = new FlowPane(lesson, cloth);
-    row.getStyleClass().add("field-row");
-    return new VBox(4, row, new Fold(words.say("desk.class.factors"), factors));
-  }
-
   private void show(ComparisonViewModel.Found found) {
     if (!found.loaded()) {
       getChildren().clear();
@@ -131,7 +95,6 @@ final class ComparisonView extends VBox {
     if (found.pieces() == 0) {
       getChildren()
           .setAll(
-              question,
               new EmptyState(
                   words.say("desk.class.empty"),
                   words.say("desk.class.empty.begin"),
@@ -148,8 +111,9 @@ final class ComparisonView extends VBox {
     if (!found.same().isEmpty()) {
       says.getChildren().add(Texts.caption(found.same()));
     }
+    aside.setText(words.say("desk.class.set-aside", found.setAside()));
     showDots(found.plot());
-    getChildren().setAll(question, says, table);
+    getChildren().setAll(says, table);
     if (model.openProperty().get() != null) {
       getChildren().add(pieces);
     }

@@ -2,216 +2,228 @@ package walebook.desk.classroom;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.DoubleStream;
+import javafx.scene.Node;
 import org.jspecify.annotations.Nullable;
-import walebook.act.classroom.SettingWords;
-import walebook.compare.FairComparison;
-import walebook.compare.FairPair;
-import walebook.compare.FairRow;
+import walebook.compare.Outcome;
 import walebook.desk.common.ColumnTable;
-import walebook.drawing.ValueBar;
+import walebook.drawing.DotPlot;
+import walebook.drawing.DotRow;
+import walebook.drawing.HeatTable;
+import walebook.drawing.SmallMultiples;
 import walebook.quantity.Show;
-import walebook.statistics.Interval;
 import walebook.words.Words;
 
-/** The tables of a fair comparison. */
+/** The tables of a fair comparison, on the screen and for the clipboard. */
 final class FairTables {
   private static final int ROWS = 9;
 
-  private final Words words;
-  private final SettingWords settings;
+  private FairTables() {}
 
-  FairTables(Words words, SettingWords settings) {
-    this.words = words;
-    this.settings = settings;
+  /** What happens to a row that is opened. */
+  @FunctionalInterface
+  interface Opened {
+    void row(FairFound.Row row);
   }
 
-  /** Settings with how many, raw and adjusted, and the interval drawn. */
-  ColumnTable<FairRow> rows(FairComparison of) {
-    ColumnTable<FairRow> table = new ColumnTable<>();
-    table.setAccessibleText(words.say("desk.class.fair"));
-    table.words(
-        words.say("desk.class.col.setting"),
-        23,
-        row -> settings.setting(of.factors(), row.levels()));
-    count(table, words.say("desk.class.col.pieces"), row -> row.pieces());
-    count(table, words.say("desk.class.col.students"), row -> row.students());
-    if (!of.question().outcome().isRate()) {
-      figure(table, words.say("desk.class.fair.raw"), FairTables::raw);
-      figure(table, words.say("desk.class.fair.adjusted"), FairTables::adjusted);
-    }
-    if (of.question().outcome().isOfSeam()) {
-      figure(table, words.say("desk.class.fair.half-by"), FairTables::median);
-    }
-    double[] scale = scale(of);
-    table.drawings(
-        words,
-        words.say("desk.class.fair.bar"),
-        14,
-        row -> order(row.middle()),
-        row -> bar(row, of, scale));
-    if (of.question().outcome().isRate() || of.question().outcome().isOfSeam()) {
-      table.words(words.say("desk.class.col.held"), 12, FairTables::held);
-    }
-    table.getItems().setAll(of.rows());
-    table.asHighAs(ROWS);
-    return table;
-  }
-
-  /** Every two settings and what can be said of their difference. */
-  ColumnTable<FairPair> pairs(FairComparison of, boolean pValues) {
-    ColumnTable<FairPair> table = new ColumnTable<>();
-    table.setAccessibleText(words.say("desk.class.fair.pairs"));
-    table.words(
-        words.say("desk.class.fair.first"),
-        16,
-        pair -> settings.setting(of.factors(), pair.first()));
-    table.words(
-        words.say("desk.class.fair.second"),
-        16,
-        pair -> settings.setting(of.factors(), pair.second()));
+  /** Settings with raw and adjusted side by side. */
+  static Node settings(Words words, FairFound found, Opened open) {
+    ColumnTable<FairFound.Row> table = new ColumnTable<>();
+    table.setAccessibleText(words.say("desk.class.table.says"));
+    Outcome outcome = found.comparison().question().outcome();
+    table
+        .words(words.say("desk.class.col.setting"), 20, FairFound.Row::setting)
+        .setCellFactory(column -> new MiddleCell<>());
     table.figures(
-        words.say("desk.class.fair.difference"),
-        6,
-        pair -> order(pair.estimate()),
-        pair -> number(pair.estimate()));
-    table.words(
-        words.say("desk.class.fair.limits"),
-        9,
-        pair ->
-            pair.low() == null && pair.high() == null
-                ? "–"
-                : number(pair.low()) + " … " + number(pair.high()));
-    table.words(words.say("desk.class.fair.can-be-said"), 18, this::verdict);
-    if (pValues) {
-      table.figures(
-          words.say("desk.class.fair.p"),
-          6,
-          pair -> order(pair.p()),
-          pair -> pair.p() == null ? "–" : Show.fixed(pair.p(), 3));
+        words.say("desk.class.col.pieces"),
+        4.6,
+        row -> (double) row.found().pieces(),
+        row -> Integer.toString(row.found().pieces()));
+    table.figures(
+        words.say("desk.class.col.students"),
+        6.2,
+        row -> (double) row.found().students(),
+        row -> Integer.toString(row.found().students()));
+    table.figures(
+        words.say(outcome.isRate() ? "desk.class.col.held-of" : "desk.class.col.raw"),
+        8,
+        FairTables::rawOrder,
+        FairFound.Row::raw);
+    table.figures(words.say(middle(found)), 10, row -> middleOrder(row), FairFound.Row::middle);
+    table.figures(
+        words.say("desk.class.col.limits"), 9.5, row -> middleOrder(row), FairFound.Row::limits);
+    table.drawings(
+        words, words.say("desk.class.col.dots"), 15, row -> middleOrder(row), FairFound.Row::bar);
+    table.getItems().setAll(found.rows());
+    table.asHighAs(ROWS);
+    table.opens(open::row);
+    return table;
+  }
+
+  private static String middle(FairFound found) {
+    if (found.comparison().question().outcome().isRate()) {
+      return "desk.class.col.share-held";
     }
-    table.getItems().setAll(of.pairs());
+    boolean adjusted = found.rows().stream().anyMatch(row -> row.found().adjusted() != null);
+    return adjusted ? "desk.class.col.adjusted" : "desk.class.col.half-by";
+  }
+
+  private static Double middleOrder(FairFound.Row row) {
+    return orNaN(row.found().middle());
+  }
+
+  private static Double rawOrder(FairFound.Row row) {
+    var raw = row.found().raw();
+    return raw == null ? orNaN(row.found().middle()) : Double.valueOf(raw.mean());
+  }
+
+  private static Double orNaN(@Nullable Double value) {
+    return value == null ? Double.NaN : value;
+  }
+
+  /** Every two settings; p-values only where they are asked for. */
+  static Node pairs(Words words, FairFound found) {
+    ColumnTable<FairFound.Pair> table = new ColumnTable<>();
+    table.setAccessibleText(words.say("desk.class.pairs.title"));
+    table
+        .words(words.say("desk.class.col.first"), 17, FairFound.Pair::first)
+        .setCellFactory(column -> new MiddleCell<>());
+    table
+        .words(words.say("desk.class.col.second"), 17, FairFound.Pair::second)
+        .setCellFactory(column -> new MiddleCell<>());
+    table.figures(
+        words.say("desk.class.col.apart"),
+        6.5,
+        pair -> orNaN(pair.found().estimate()),
+        FairFound.Pair::apart);
+    table.figures(
+        words.say("desk.class.col.limits"),
+        10,
+        pair -> orNaN(pair.found().low()),
+        FairFound.Pair::limits);
+    table.words(words.say("desk.class.col.can-say"), 15.5, FairFound.Pair::says);
+    if (found.pValues()) {
+      table.figures(
+          words.say("desk.class.col.p"),
+          5,
+          pair -> orNaN(pair.found().p()),
+          pair -> pair.found().p() == null ? "–" : Show.fixed(pair.found().p(), 3));
+    }
+    table.getItems().setAll(found.pairs());
     table.asHighAs(ROWS);
     return table;
   }
 
-  /** The settings as rows of cells, for the clipboard. */
-  List<List<String>> cells(FairComparison of) {
-    List<List<String>> rows = new ArrayList<>();
-    rows.add(
+  static List<String> header(Words words) {
+    return List.of(
+        words.say("desk.class.col.setting"),
+        words.say("desk.class.col.pieces"),
+        words.say("desk.class.col.students"),
+        words.say("desk.class.col.raw"),
+        words.say("desk.class.col.middle"),
+        words.say("desk.class.col.limits"));
+  }
+
+  /** Every two settings for the clipboard; the limits each in a cell of its own. */
+  static List<List<String>> pairs(Words words, List<FairFound.Pair> pairs, boolean pValues) {
+    List<List<String>> lines = new ArrayList<>();
+    List<String> header =
+        new ArrayList<>(
+            List.of(
+                words.say("desk.class.col.first"),
+                words.say("desk.class.col.second"),
+                words.say("desk.class.col.apart"),
+                words.say("desk.class.col.from"),
+                words.say("desk.class.col.to"),
+                words.say("desk.class.col.can-say")));
+    if (pValues) {
+      header.add(words.say("desk.class.col.p"));
+    }
+    lines.add(header);
+    for (FairFound.Pair pair : pairs) {
+      List<String> line =
+          new ArrayList<>(
+              List.of(
+                  pair.first(),
+                  pair.second(),
+                  pair.apart(),
+                  FairViewModel.number(pair.found().low()),
+                  FairViewModel.number(pair.found().high()),
+                  pair.says()));
+      if (pValues) {
+        line.add(pair.found().p() == null ? "–" : Show.fixed(pair.found().p(), 3));
+      }
+      lines.add(line);
+    }
+    return lines;
+  }
+
+  /** The points of a scatter. */
+  static List<List<String>> points(FairFound.Against of) {
+    List<List<String>> lines = new ArrayList<>();
+    lines.add(List.of(of.plot().across(), of.plot().up()));
+    of.plot()
+        .points()
+        .forEach(each -> lines.add(List.of(Show.upTo(each.x(), 2), Show.fixed(each.y(), 1))));
+    return lines;
+  }
+
+  /** A heat table's numbers. */
+  static List<List<String>> grid(HeatTable grid) {
+    List<List<String>> lines = new ArrayList<>();
+    List<String> header = new ArrayList<>(List.of(""));
+    for (String each : grid.columns()) {
+      header.add(each);
+      header.add("n");
+    }
+    lines.add(header);
+    for (int r = 0; r < grid.rows().size(); r++) {
+      List<String> line = new ArrayList<>(List.of(grid.rows().get(r)));
+      for (HeatTable.Cell cell : grid.cells().get(r)) {
+        line.add(FairViewModel.number(cell.value()));
+        line.add(Integer.toString(cell.pieces()));
+      }
+      lines.add(line);
+    }
+    return lines;
+  }
+
+  /** The numbers of all heat tables, one under the other with their titles. */
+  static List<List<String>> grids(SmallMultiples all) {
+    List<List<String>> lines = new ArrayList<>();
+    for (SmallMultiples.Panel panel : all.panels()) {
+      if (panel.drawing() instanceof HeatTable grid) {
+        lines.add(List.of(panel.title()));
+        lines.addAll(grid(grid));
+      }
+    }
+    return lines;
+  }
+
+  /** Dots' middles and intervals of every small plot. */
+  static List<List<String>> panels(Words words, SmallMultiples all) {
+    List<List<String>> lines = new ArrayList<>();
+    lines.add(
         List.of(
+            words.say("desk.class.col.factor"),
             words.say("desk.class.col.setting"),
             words.say("desk.class.col.pieces"),
-            words.say("desk.class.col.students"),
-            words.say("desk.class.fair.raw"),
-            words.say("desk.class.fair.adjusted"),
-            words.say("desk.class.fair.half-by"),
-            words.say("desk.class.col.held")));
-    for (FairRow row : of.rows()) {
-      rows.add(
-          List.of(
-              settings.setting(of.factors(), row.levels()),
-              String.valueOf(row.pieces()),
-              String.valueOf(row.students()),
-              number(raw(row)),
-              number(adjusted(row)),
-              number(median(row)),
-              held(row)));
+            words.say("desk.class.col.middle"),
+            words.say("desk.class.col.limits")));
+    for (SmallMultiples.Panel panel : all.panels()) {
+      if (panel.drawing() instanceof DotPlot plot) {
+        plot.rows().forEach(row -> lines.add(line(panel.title(), row)));
+      }
     }
-    return rows;
+    return lines;
   }
 
-  static String number(@Nullable Double value) {
-    return value == null ? "–" : Show.fixed(value, 1);
-  }
-
-  private String verdict(FairPair pair) {
-    return words.say(
-        switch (pair.size()) {
-          case MORE -> "compare.size.more";
-          case LESS -> "compare.size.less";
-          case DIFFERS -> "compare.size.differs";
-          case DIFFERS_MAYBE_LITTLE -> "compare.size.maybe";
-          case CANT_TELL -> "compare.size.cant-tell";
-          case NOT_COMPARABLE -> "compare.size.not-comparable";
-        });
-  }
-
-  private static ValueBar bar(FairRow row, FairComparison of, double[] scale) {
-    Double middle = row.middle();
-    double[] ends = ends(row, of);
-    return ends.length == 0
-        ? new ValueBar(middle, null, null, scale[0], scale[1], null)
-        : new ValueBar(middle, ends[0], ends[1], scale[0], scale[1], null);
-  }
-
-  /** The interval of what stands as the row's middle; none for a median. */
-  private static double[] ends(FairRow row, FairComparison of) {
-    if (row.adjusted() != null) {
-      Interval interval = row.adjusted().interval();
-      return interval == null ? new double[0] : new double[] {interval.low(), interval.high()};
-    }
-    Interval held = row.heldInterval(of.question().confidence());
-    return row.lasting() != null || held == null
-        ? new double[0]
-        : new double[] {100 * held.low(), 100 * held.high()};
-  }
-
-  private static double[] scale(FairComparison of) {
-    if (of.question().outcome().isRate()) {
-      return new double[] {0, 100};
-    }
-    double[] all =
-        of.rows().stream()
-            .flatMapToDouble(
-                row ->
-                    DoubleStream.concat(
-                        row.middle() == null ? DoubleStream.empty() : DoubleStream.of(row.middle()),
-                        DoubleStream.of(ends(row, of))))
-            .toArray();
-    double low = DoubleStream.of(all).min().orElse(0);
-    double high = DoubleStream.of(all).max().orElse(1);
-    double pad = Math.max(0.5, (high - low) * 0.05);
-    return new double[] {low - pad, high + pad};
-  }
-
-  private interface Counting {
-    int of(FairRow row);
-  }
-
-  private interface Measuring {
-    @Nullable Double of(FairRow row);
-  }
-
-  private static void count(ColumnTable<FairRow> table, String title, Counting number) {
-    table.figures(
-        title, 5.5, row -> (double) number.of(row), row -> String.valueOf(number.of(row)));
-  }
-
-  private static void figure(ColumnTable<FairRow> table, String title, Measuring number) {
-    table.figures(title, 6.5, row -> order(number.of(row)), row -> number(number.of(row)));
-  }
-
-  private static @Nullable Double raw(FairRow row) {
-    return row.raw() == null ? null : Double.valueOf(row.raw().mean());
-  }
-
-  private static @Nullable Double adjusted(FairRow row) {
-    return row.adjusted() == null ? null : Double.valueOf(row.adjusted().mean());
-  }
-
-  private static @Nullable Double median(FairRow row) {
-    return row.lasting() == null ? null : row.lasting().median();
-  }
-
-  private static String held(FairRow row) {
-    return row.held() == null
-        ? "–"
-        : String.format(Locale.ROOT, "%d/%d", row.held().count(), row.held().n());
-  }
-
-  private static Double order(@Nullable Double value) {
-    return value == null ? Double.NaN : value;
+  /** One row of dots as cells. */
+  static List<String> line(String title, DotRow row) {
+    return List.of(
+        title,
+        row.label(),
+        Integer.toString(row.dots().size()),
+        FairViewModel.number(row.median()),
+        FairViewModel.limits(row.low(), row.high()));
   }
 }

@@ -1,133 +1,213 @@
 package walebook.desk.classroom;
 
+import java.io.ByteArrayInputStream;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import javafx.collections.FXCollections;
+import java.util.Set;
+import java.util.function.Consumer;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.CheckBox;
+import javafx.scene.control.ContentDisplay;
+import javafx.scene.image.Image;
+import javafx.scene.image.ImageView;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
 import walebook.compare.Dot;
-import walebook.compare.Factor;
-import walebook.compare.FairComparison;
 import walebook.compare.Outcome;
-import walebook.desk.common.ChoiceField;
 import walebook.desk.common.EmptyState;
-import walebook.desk.common.Fold;
+import walebook.desk.common.Notice;
+import walebook.desk.common.PicturePane;
 import walebook.desk.common.Texts;
-import walebook.desk.common.TypedField;
-import walebook.record.PieceCode;
+import walebook.drawing.DotPlot;
+import walebook.drawing.SmallMultiples;
 import walebook.words.Words;
 
-/** Sentences first, then settings raw and adjusted, pairs, best and worst, factor by factor. */
-final class FairView extends VBox {
+/** Settings compared: the sentences first, then the table, the dots, factors, best and worst. */
+final class FairView extends VBox implements PartView {
+  private static final int PHOTO = 150;
+
   private final FairViewModel model;
   private final Words words;
-  private final FairTables tables;
-  private final VBox answer = new VBox(16);
+  private final Consumer<Notice> told;
+  private final VBox pieces = new VBox(8);
 
-  FairView(FairViewModel model) {
+  FairView(FairViewModel model, Consumer<Notice> told) {
     super(16);
     this.model = model;
     this.words = model.words();
-    this.tables = new FairTables(words, model.settings());
-    model.shownProperty().addListener((from, old, now) -> show());
-    model.pValuesProperty().addListener((from, old, now) -> show());
-    getChildren().setAll(question(), answer);
-    show();
+    this.told = told;
+    model.foundProperty().addListener((from, old, now) -> show(now));
+    show(model.foundProperty().get());
   }
 
-  private VBox question() {
-    NarrowingRow row = new NarrowingRow(words, model.narrowing());
-    ChoiceField<Outcome> outcome =
-        new ChoiceField<>(
-            words,
-            words.say("desk.class.fair.outcome"),
-            FXCollections.observableArrayList(Outcome.values()),
-            model.outcomeProperty(),
-            each -> words.say("compare.outcome." + each.key()));
-    TypedField matters =
-        new TypedField(words, words.say("desk.class.fair.matters"), "", model.matters());
-    outcome.setStyle("-fx-pref-width: 20em;");
-    matters.setStyle("-fx-pref-width: 20em;");
-    row.getChildren().addAll(outcome, matters);
-    CheckBox machine = new CheckBox(words.say("desk.class.fair.within-machine"));
-    machine.selectedProperty().bindBidirectional(model.withinMachineProperty());
-    CheckBox p = new CheckBox(words.say("desk.class.fair.p-values"));
-    p.selectedProperty().bindBidirectional(model.pValuesProperty());
-    FlowPane factors = new FlowPane(16, 4);
-    for (Factor factor : EnumSet.complementOf(EnumSet.of(Factor.STUDENT))) {
-      CheckBox box = new CheckBox(model.settings().factor(factor));
-      box.setSelected(model.tellsApart(factor));
-      box.selectedProperty().addListener((from, old, now) -> model.tellApart(factor, now));
-      factors.getChildren().add(box);
-    }
-    return new VBox(
-        4,
-        row,
-        new FlowPane(16, 4, machine, p),
-        new Fold(words.say("desk.class.factors"), factors));
+  @Override
+  public Node node() {
+    return this;
   }
 
-  private void show() {
-    answer.getChildren().clear();
-    FairViewModel.Shown shown = model.shownProperty().get();
-    if (shown == null) {
+  @Override
+  public Set<FiltersView.Ask> asks() {
+    return EnumSet.allOf(FiltersView.Ask.class);
+  }
+
+  @Override
+  public void shown(boolean now) {
+    model.asking().shown(now);
+  }
+
+  @Override
+  public void showLarge(Large board) {
+    model.forBoard(
+        found -> {
+          List<Node> lines = new ArrayList<>();
+          found.says().stream().limit(3).forEach(says -> lines.add(Texts.text(says, "strong")));
+          DotPlot plot = found.plot();
+          if (plot != null) {
+            lines.add(new PicturePane(words, plot));
+          }
+          board.show(lines);
+        });
+  }
+
+  private void show(@Nullable FairFound found) {
+    pieces.getChildren().clear();
+    if (found == null || found.comparison().isEmpty()) {
+      String says = found == null ? words.say("desk.class.empty") : String.join(" ", found.says());
+      boolean other = found != null && found.comparison().without() > 0;
+      getChildren()
+          .setAll(
+              other
+                  ? new EmptyState(says, words.say("desk.class.ask-held"), model::askHeld)
+                  : new EmptyState(says, words.say("desk.class.empty.begin"), model::logFirst));
       return;
     }
-    FairComparison found = shown.found().comparison();
-    VBox says = new VBox(6);
-    says.getStyleClass().add("card");
-    shown.says().forEach(each -> says.getChildren().add(Texts.text(each)));
-    answer.getChildren().add(says);
-    if (found.isEmpty()) {
-      answer
-          .getChildren()
-          .add(
-              new EmptyState(
-                  words.say("desk.class.empty"),
-                  words.say("desk.class.empty.begin"),
-                  model::logFirst));
-      return;
+    getChildren().setAll(Sentences.card(found.says(), found.same()), table(found));
+    DotPlot plot = found.plot();
+    if (plot != null) {
+      getChildren().add(plot(found, plot));
     }
-    answer
-        .getChildren()
-        .addAll(
-            tables.rows(found),
-            Texts.caption(words.say("desk.class.fair.note")),
-            Texts.caption(words.say("desk.class.fair.aside", found.setAside())),
-            CopyTable.button(words.say("desk.class.copy-table"), () -> tables.cells(found)));
     if (!found.pairs().isEmpty()) {
-      answer
-          .getChildren()
-          .addAll(
-              Texts.section(words.say("desk.class.fair.pairs")),
-              tables.pairs(found, model.pValuesProperty().get()));
+      VBox card = new VBox(8, Texts.section(words.say("desk.class.pairs.title")));
+      card.getStyleClass().add("card");
+      card.getChildren().add(FairTables.pairs(words, found));
+      PlotCard copied = new PlotCard(model.filters().session(), told);
+      card.getChildren().add(Texts.caption(words.say("desk.class.pairs.note")));
+      card.getChildren()
+          .add(copied.button(FairTables.pairs(words, found.pairs(), found.pValues())));
+      getChildren().add(card);
     }
-    pieces(words.say("desk.class.fair.best"), shown.found().standouts().best());
-    pieces(words.say("desk.class.fair.worst"), shown.found().standouts().worst());
-    for (FairComparison one : shown.tables().single()) {
-      answer
-          .getChildren()
-          .addAll(
-              Texts.section(
-                  words.say("desk.class.fair.by", model.settings().factor(one.factors().get(0)))),
-              tables.rows(one));
+    factors(found);
+    if (!found.best().isEmpty()) {
+      getChildren().add(standouts(found));
     }
   }
 
-  private void pieces(String title, List<Dot> dots) {
-    if (dots.isEmpty()) {
-      return;
+  private Node table(FairFound found) {
+    FairTables.Opened open = row -> open(found, row);
+    return new VBox(
+        8,
+        FairTables.settings(words, found, open),
+        Texts.caption(words.say("desk.class.set-aside", found.comparison().setAside())),
+        Texts.caption(words.say("desk.class.fair.note")),
+        pieces);
+  }
+
+  private Node plot(FairFound found, DotPlot plot) {
+    PlotCard card = new PlotCard(model.filters().session(), told);
+    Outcome outcome = found.comparison().question().outcome();
+    card.show(
+        words.say("desk.class.plot.title"),
+        words.say(outcome.isRate() ? "desk.class.plot.rate" : "desk.class.plot.interval"),
+        plot,
+        found.table(FairTables.header(words)));
+    return card;
+  }
+
+  private void factors(FairFound found) {
+    SmallMultiples single = found.single();
+    if (single != null) {
+      PlotCard card = new PlotCard(model.filters().session(), told);
+      card.show(
+          words.say("desk.class.single.title"),
+          words.say("desk.class.single.note"),
+          single,
+          FairTables.panels(words, single));
+      getChildren().add(card);
     }
+    for (FairFound.Against each : found.against()) {
+      PlotCard card = new PlotCard(model.filters().session(), told);
+      card.show(
+          words.say("desk.class.against.title", each.factor()),
+          each.says(),
+          each.plot(),
+          FairTables.points(each));
+      getChildren().add(card);
+    }
+    SmallMultiples grids = found.grids();
+    if (grids != null) {
+      PlotCard card = new PlotCard(model.filters().session(), told);
+      card.show(
+          words.say("desk.class.grid"),
+          words.say("desk.class.grid.note"),
+          grids,
+          FairTables.grids(grids));
+      getChildren().add(card);
+    }
+  }
+
+  private void open(FairFound found, FairFound.Row row) {
     FlowPane all = new FlowPane(8, 8);
-    for (Dot each : dots) {
-      String value = (each.atLeast() ? "≥ " : "") + FairTables.number(each.value());
-      Button open = new Button(PieceCode.spoken(each.code()) + "  " + value + "  " + each.who());
-      open.getStyleClass().add("piece-link");
-      open.setOnAction(pressed -> model.openPiece(each.pieceId()));
-      all.getChildren().add(open);
+    Outcome outcome = found.comparison().question().outcome();
+    for (Dot dot : row.found().dots()) {
+      all.getChildren().add(link(dot, FairViewModel.piece(words, dot, outcome)));
     }
-    answer.getChildren().addAll(Texts.section(title), all);
+    Button close = new Button(words.say("desk.class.pieces.close"));
+    close.getStyleClass().add("quiet");
+    close.setOnAction(pressed -> pieces.getChildren().clear());
+    pieces
+        .getChildren()
+        .setAll(
+            Texts.section(row.setting()),
+            Texts.caption(words.say("desk.class.pieces.note")),
+            all,
+            close);
+  }
+
+  private Button link(Dot dot, String says) {
+    Button open = new Button(says);
+    open.getStyleClass().add("piece-link");
+    open.setOnAction(pressed -> model.openPiece(dot.pieceId()));
+    return open;
+  }
+
+  private Node standouts(FairFound found) {
+    VBox card = new VBox(8);
+    card.getStyleClass().add("card");
+    card.getChildren()
+        .setAll(
+            Texts.section(words.say("desk.class.best")),
+            strip(found, found.best()),
+            Texts.section(words.say("desk.class.worst")),
+            strip(found, found.worst()));
+    return card;
+  }
+
+  private Node strip(FairFound found, List<FairFound.Standout> some) {
+    FlowPane strip = new FlowPane(16, 8);
+    for (FairFound.Standout each : some) {
+      Button open = link(each.dot(), each.says());
+      byte[] photo = found.photos().get(each.dot().pieceId());
+      if (photo != null) {
+        ImageView view = new ImageView(new Image(new ByteArrayInputStream(photo)));
+        view.setPreserveRatio(true);
+        view.setFitHeight(PHOTO);
+        open.setGraphic(view);
+        open.setContentDisplay(ContentDisplay.TOP);
+      }
+      strip.getChildren().add(open);
+    }
+    return strip;
   }
 }

@@ -1,187 +1,235 @@
 package walebook.desk.classroom;
 
-import java.util.Arrays;
-import java.util.LinkedHashSet;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import java.util.UUID;
-import javafx.beans.property.BooleanProperty;
-import javafx.beans.property.ObjectProperty;
+import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyObjectProperty;
-import javafx.beans.property.ReadOnlyObjectWrapper;
-import javafx.beans.property.SimpleBooleanProperty;
-import javafx.beans.property.SimpleObjectProperty;
 import org.jspecify.annotations.Nullable;
 import walebook.act.classroom.CompareFair;
 import walebook.act.classroom.SettingWords;
-import walebook.compare.CompareBySetting;
-import walebook.compare.Factor;
+import walebook.book.Book;
+import walebook.compare.Dot;
 import walebook.compare.FactorTables;
 import walebook.compare.FairComparison;
 import walebook.compare.FairFindings;
+import walebook.compare.FairPair;
 import walebook.compare.FairQuestion;
+import walebook.compare.FairRow;
 import walebook.compare.Outcome;
-import walebook.desk.common.FormFields;
-import walebook.desk.common.Session;
-import walebook.desk.common.Task;
 import walebook.desk.common.Wish;
-import walebook.problem.Answer;
-import walebook.problem.Place;
-import walebook.problem.Problem;
-import walebook.quantity.ReadNumber;
-import walebook.record.SchoolClass;
+import walebook.drawing.Drawing;
+import walebook.drawing.IntervalBar;
+import walebook.drawing.ValueBar;
+import walebook.quantity.Show;
+import walebook.record.PieceCode;
+import walebook.statistics.Interval;
 import walebook.words.Words;
 
-/** Settings compared with allowance for who sewed what. */
+/** Which settings work, and how sure are we: compared with allowance for who sewed what. */
 public final class FairViewModel {
-  private final Session session;
-  private final Narrowing narrowing;
-  private final Asking asking;
-  private final SettingWords settings;
-  private final ObjectProperty<Outcome> outcome =
-      new SimpleObjectProperty<>(this, "outcome", Outcome.HELD);
-  private final BooleanProperty pValues = new SimpleBooleanProperty(this, "pValues");
-  private final BooleanProperty withinMachine = new SimpleBooleanProperty(this, "withinMachine");
-  private final Set<Factor> factors = new LinkedHashSet<>(CompareBySetting.USUAL);
-  private final FormFields form = new FormFields(this::again, "matters");
-  private final ReadOnlyObjectWrapper<@Nullable Shown> shown = new ReadOnlyObjectWrapper<>();
-  private @Nullable Task reading;
+  private final FiltersViewModel filters;
+  private final Asking<FairFound> asking;
 
-  /**
-   * What was found.
-   *
-   * @param says the sentences, most important first
-   * @param tables factor by factor
-   */
-  record Shown(CompareFair.Found found, FactorTables tables, List<String> says) {}
-
-  private record Read(CompareFair.Found found, FactorTables tables) {}
-
-  public FairViewModel(Session session, Narrowing narrowing) {
-    this.session = session;
-    this.narrowing = narrowing;
-    this.settings = new SettingWords(session.words());
-    asking = new Asking(session, narrowing, this::ask);
-    outcome.addListener((from, old, now) -> again());
-    withinMachine.addListener((from, old, now) -> again());
+  public FairViewModel(FiltersViewModel filters) {
+    this.filters = filters;
+    Words words = filters.session().words();
+    Book book = filters.session().book();
+    asking =
+        new Asking<>(
+            filters,
+            (in, hidden) -> {
+              CompareFair.Which which = filters.which(in.id(), hidden);
+              FairQuestion question = filters.question();
+              boolean pValues = filters.pValuesProperty().get();
+              return () -> find(book, words, which, question, pValues);
+            });
   }
 
-  /** Told when the part comes into sight or leaves it. */
-  void shown(boolean on) {
-    asking.shown(on);
+  ReadOnlyObjectProperty<@Nullable FairFound> foundProperty() {
+    return asking.foundProperty();
   }
 
-  Narrowing narrowing() {
-    return narrowing;
+  Asking<FairFound> asking() {
+    return asking;
   }
 
-  ObjectProperty<Outcome> outcomeProperty() {
-    return outcome;
+  FiltersViewModel filters() {
+    return filters;
   }
 
-  /** True when p-values are asked for. */
-  BooleanProperty pValuesProperty() {
-    return pValues;
-  }
-
-  /** True when only pieces of one student on one machine are compared with each other. */
-  BooleanProperty withinMachineProperty() {
-    return withinMachine;
-  }
-
-  /** The difference that matters, as typed; empty for none. */
-  FormFields.Field matters() {
-    return form.field("matters");
-  }
-
-  boolean tellsApart(Factor factor) {
-    return factors.contains(factor);
-  }
-
-  void tellApart(Factor factor, boolean on) {
-    if (on ? factors.add(factor) : factors.remove(factor)) {
-      again();
-    }
-  }
-
-  ReadOnlyObjectProperty<@Nullable Shown> shownProperty() {
-    return shown.getReadOnlyProperty();
+  Words words() {
+    return asking.words();
   }
 
   /** Shows a piece in its own place. */
   void openPiece(UUID pieceId) {
-    session.wish(new Wish("pieces", Wish.What.OPEN, pieceId));
+    asking.session().wish(new Wish("pieces", Wish.What.OPEN, pieceId));
+  }
+
+  /** Asks about held or gave, which every pulled piece has. */
+  void askHeld() {
+    filters.outcomeProperty().set(Outcome.HELD);
   }
 
   /** Asks the place for test pieces to log one. */
   void logFirst() {
-    session.wish(new Wish("pieces", Wish.What.LOG_OWN, null));
+    asking.session().wish(new Wish("pieces", Wish.What.LOG_OWN, null));
   }
 
-  SettingWords settings() {
-    return settings;
+  void forBoard(Consumer<FairFound> show) {
+    asking.forBoard(show);
   }
 
-  Words words() {
-    return session.words();
+  /** One piece's code and value, as a link reads. */
+  static String piece(Words words, Dot dot, Outcome outcome) {
+    String code = PieceCode.spoken(dot.code());
+    if (outcome.isRate()) {
+      return words.say(
+          dot.value() > 0 ? "desk.class.dot.held" : "desk.class.dot.gave", code, dot.who());
+    }
+    String value = value(dot.value(), outcome);
+    return words.say(
+        dot.atLeast() ? "desk.class.dot.at-least" : "desk.class.dot.value", code, dot.who(), value);
   }
 
-  private void again() {
-    asking.again();
+  private static FairFound find(
+      Book book, Words words, CompareFair.Which which, FairQuestion question, boolean pValues) {
+    CompareFair act = new CompareFair(book);
+    CompareFair.Found found = act.compare(which, question);
+    FairComparison comparison = found.comparison();
+    FactorTables tables =
+        question.factors().size() < 2
+            ? new FactorTables(List.of(), List.of())
+            : act.tables(which, question);
+    SettingWords settings = new SettingWords(words);
+    FairDrawn drawn = new FairDrawn(words);
+    List<String> says =
+        FairFindings.of(comparison, levels -> drawn.setting(comparison.factors(), levels)).stream()
+            .map(words::say)
+            .toList();
+    List<String> same =
+        comparison.same().stream()
+            .map(each -> settings.level(each.factor(), each.level()))
+            .toList();
+    return new FairFound(
+        comparison,
+        says,
+        same.isEmpty() ? "" : words.say("desk.class.same", String.join(" · ", same)),
+        rows(comparison, drawn),
+        pairs(comparison, drawn, words),
+        drawn.plot(comparison),
+        drawn.single(tables),
+        new AgainstNumber(words, drawn).of(tables),
+        drawn.grids(tables, question.outcome()),
+        standouts(found.standouts().best(), question.outcome(), words),
+        standouts(found.standouts().worst(), question.outcome(), words),
+        photos(book, found.standouts()),
+        pValues);
   }
 
-  private void ask() {
-    FairQuestion question = question();
-    SchoolClass of = session.schoolClassProperty().get();
-    if (question == null) {
-      return;
-    }
-    if (reading != null) {
-      reading.cancel();
-    }
-    if (of == null) {
-      shown.set(null);
-      return;
-    }
-    CompareFair.Which which = narrowing.which(of, session.namesHiddenProperty().get());
-    reading =
-        session.run(
-            progress -> {
-              CompareFair act = new CompareFair(session.book());
-              return new Read(act.compare(which, question), act.tables(which, question));
-            },
-            this::show);
+  private static List<FairFound.Standout> standouts(List<Dot> dots, Outcome outcome, Words words) {
+    return dots.stream()
+        .map(dot -> new FairFound.Standout(dot, piece(words, dot, outcome)))
+        .toList();
   }
 
-  /** The question, or null while the difference that matters can't be read. */
-  private @Nullable FairQuestion question() {
-    List<Factor> inOrder = Arrays.stream(Factor.values()).filter(factors::contains).toList();
-    FairQuestion question =
-        FairQuestion.of(outcome.get(), inOrder).withinMachines(withinMachine.get());
-    String typed = form.text("matters").strip();
-    if (typed.isEmpty()) {
-      return question;
+  private static Map<UUID, byte[]> photos(Book book, FairComparison.Standouts some) {
+    Map<UUID, byte[]> photos = new HashMap<>();
+    for (UUID piece : some.photos().keySet()) {
+      book.photos().ofPiece(piece).stream()
+          .findFirst()
+          .ifPresent(photo -> photos.put(piece, photo.thumbnail()));
     }
-    Answer<Double> read = ReadNumber.plain(typed, Place.field("matters"));
-    if (!read.isGood()) {
-      form.show(read.problems());
-      return null;
-    }
-    if (!(read.value() > 0)) {
-      form.show(List.of(Problem.refuse("number.too-small", Place.field("matters"), typed, "0.1")));
-      return null;
-    }
-    return question.mattering(read.value());
+    return photos;
   }
 
-  private void show(Read read) {
-    FairComparison found = read.found().comparison();
-    shown.set(
-        new Shown(
-            read.found(),
-            read.tables(),
-            FairFindings.of(found, levels -> settings.setting(found.factors(), levels)).stream()
-                .map(words()::say)
-                .toList()));
+  private static List<FairFound.Row> rows(FairComparison comparison, FairDrawn drawn) {
+    Outcome outcome = comparison.question().outcome();
+    double confidence = comparison.question().confidence();
+    List<ValueBar> bars = ValueBar.of(drawn.rows(comparison));
+    List<FairFound.Row> rows = new ArrayList<>();
+    for (int i = 0; i < comparison.rows().size(); i++) {
+      FairRow row = comparison.rows().get(i);
+      FairDrawn.Middle middle = FairDrawn.Middle.of(row, outcome, confidence);
+      Drawing bar = outcome.isRate() ? rate(row, confidence) : bars.get(i);
+      rows.add(
+          new FairFound.Row(
+              drawn.setting(comparison.factors(), row.levels()),
+              row,
+              raw(row, outcome),
+              number(middle.at()),
+              limits(middle.low(), middle.high()),
+              bar));
+    }
+    return rows;
+  }
+
+  private static String raw(FairRow row, Outcome outcome) {
+    if (outcome.isRate() && row.held() != null) {
+      return row.held().count() + " / " + row.held().n();
+    }
+    return row.raw() == null ? "–" : number(row.raw().mean());
+  }
+
+  private static Drawing rate(FairRow row, double confidence) {
+    Interval interval = row.heldInterval(confidence);
+    return interval == null || row.held() == null
+        ? new IntervalBar(0, 0, 0, 0)
+        : new IntervalBar(
+            row.held().count(), row.held().n(), 100 * interval.low(), 100 * interval.high());
+  }
+
+  private static List<FairFound.Pair> pairs(
+      FairComparison comparison, FairDrawn drawn, Words words) {
+    List<FairFound.Pair> pairs = new ArrayList<>();
+    for (FairPair pair : comparison.pairs()) {
+      pairs.add(
+          new FairFound.Pair(
+              drawn.setting(comparison.factors(), pair.first()),
+              drawn.setting(comparison.factors(), pair.second()),
+              pair,
+              number(pair.estimate()),
+              limits(pair.low(), pair.high()),
+              words.say(verdict(pair.size()))));
+    }
+    // What is sure comes first, the largest first: there may be hundreds.
+    pairs.sort(
+        Comparator.comparing((FairFound.Pair pair) -> !pair.found().isSure())
+            .thenComparing(pair -> -Math.abs(orNought(pair.found().estimate()))));
+    return pairs;
+  }
+
+  private static double orNought(@Nullable Double value) {
+    return value == null ? 0 : value;
+  }
+
+  private static String verdict(FairPair.Size size) {
+    return switch (size) {
+      case MORE -> "compare.size.more";
+      case LESS -> "compare.size.less";
+      case DIFFERS -> "compare.size.differs";
+      case DIFFERS_MAYBE_LITTLE -> "compare.size.maybe";
+      case CANT_TELL -> "compare.size.cant-tell";
+      case NOT_COMPARABLE -> "compare.size.not-comparable";
+    };
+  }
+
+  static String number(@Nullable Double value) {
+    return value == null ? "–" : Show.fixed(value, 1);
+  }
+
+  static String limits(@Nullable Double low, @Nullable Double high) {
+    if (low == null) {
+      return high == null ? "–" : "≤ " + number(high);
+    }
+    return high == null ? "≥ " + number(low) : number(low) + " … " + number(high);
+  }
+
+  private static String value(double value, Outcome outcome) {
+    return outcome == Outcome.GRADE ? Show.fixed(value, 0) : Show.percent(value);
   }
 }

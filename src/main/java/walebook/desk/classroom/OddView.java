@@ -1,166 +1,165 @@
 package walebook.desk.classroom;
 
-import javafx.beans.Observable;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
 import javafx.collections.FXCollections;
-import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
-import walebook.act.classroom.CorrectReading;
-import walebook.compare.odd.OddFindings;
-import walebook.compare.odd.OddReading;
 import walebook.desk.common.ChoiceField;
 import walebook.desk.common.ColumnTable;
+import walebook.desk.common.Notice;
 import walebook.desk.common.Texts;
 import walebook.desk.common.TypedField;
-import walebook.quantity.Show;
-import walebook.record.Mark;
-import walebook.record.PieceCode;
 import walebook.words.Words;
 
-/** Odd values with their reason; one opens to be kept, put right or set aside. */
-final class OddView extends VBox {
-  private static final int ROWS = 9;
+/** The list of odd readings, and the marks for the one that is chosen. */
+final class OddView extends VBox implements PartView {
+  private static final int ROWS = 10;
 
   private final OddViewModel model;
   private final Words words;
   private final VBox list = new VBox(8);
-  private final VBox one = new VBox(12);
+  private final VBox chosen = new VBox(12);
 
-  OddView(OddViewModel model) {
+  OddView(OddViewModel model, Consumer<Notice> told) {
     super(16);
     this.model = model;
-    this.words = model.words();
-    one.getStyleClass().add("card");
-    model.rows().addListener((Observable change) -> show());
-    model.loadedProperty().addListener((from, old, now) -> show());
-    model.openProperty().addListener((from, old, now) -> showOne(now));
-    model.wrongProperty().addListener((from, old, now) -> showOne(model.openProperty().get()));
-    getChildren().setAll(new NarrowingRow(words, model.narrowing()), list);
-    show();
+    this.words = model.asking().words();
+    chosen.getStyleClass().add("card");
+    model.foundProperty().addListener((from, old, now) -> show(now));
+    model.chosenProperty().addListener((from, old, now) -> choose(now));
+    model.noticeProperty().addListener((from, old, now) -> told.accept(now));
+    show(model.foundProperty().get());
+    choose(model.chosenProperty().get());
+    getChildren().setAll(list, chosen);
   }
 
-  private void show() {
-    list.getChildren().clear();
-    if (!model.loadedProperty().get()) {
+  @Override
+  public Node node() {
+    return this;
+  }
+
+  @Override
+  public Set<FiltersView.Ask> asks() {
+    return EnumSet.of(FiltersView.Ask.LESSON, FiltersView.Ask.CLOTH);
+  }
+
+  @Override
+  public void shown(boolean now) {
+    model.asking().shown(now);
+  }
+
+  @Override
+  public void showLarge(Large board) {
+    model.asking().forBoard(rows -> board.show(List.of(table(rows))));
+  }
+
+  private void show(@Nullable List<OddViewModel.Row> rows) {
+    if (rows == null || rows.isEmpty()) {
+      list.getChildren().setAll(Texts.text(words.say("desk.class.odd.empty")));
       return;
     }
-    if (model.rows().isEmpty()) {
-      list.getChildren().add(Texts.text(words.say("desk.class.odd.empty")));
-      return;
-    }
-    ColumnTable<OddReading> table = new ColumnTable<>();
-    table.setAccessibleText(words.say("desk.class.odd"));
-    table.words(words.say("desk.class.odd.which"), 9, this::which);
-    table.words(words.say("desk.class.col.student"), 11, OddReading::who);
-    table.words(words.say("desk.class.odd.what"), 10, this::what);
-    table.figures(
-        words.say("desk.class.odd.value"),
-        5,
-        OddReading::number,
-        each -> Show.fixed(each.number(), 1));
-    table.figures(
-        words.say("desk.class.odd.middle"),
-        5,
-        each -> each.median() == null ? Double.NaN : each.median(),
-        each -> each.median() == null ? "–" : Show.fixed(each.median(), 1));
-    table.words(words.say("desk.class.odd.mark"), 10, this::mark);
-    table.words(words.say("desk.class.odd.why"), 30, this::why);
-    table.opens(model::open);
-    table.getItems().setAll(model.rows());
-    table.asHighAs(ROWS);
-    list.getChildren().setAll(table, Texts.caption(words.say("desk.class.odd.note")));
-  }
-
-  private String which(OddReading of) {
-    return of.code().isEmpty() ? String.join(" · ", of.about()) : PieceCode.spoken(of.code());
-  }
-
-  private String what(OddReading of) {
-    return words.say("compare.value." + of.value().key());
-  }
-
-  private String why(OddReading of) {
-    return String.join(" ", OddFindings.of(of).stream().map(words::say).toList());
-  }
-
-  private String mark(OddReading of) {
-    Mark mark = of.mark() == null ? null : of.mark().mark();
-    if (mark == null) {
-      return words.say("desk.class.odd.open");
-    }
-    return words.say(
-        switch (mark) {
-          case KEPT -> "desk.class.odd.kept";
-          case MISTYPED -> "desk.class.odd.mistyped";
-          case SET_ASIDE -> "desk.class.odd.set-aside";
-        });
-  }
-
-  private void showOne(@Nullable OddReading of) {
-    getChildren().remove(one);
-    String wrong = model.wrongProperty().get();
-    if (of == null || wrong == null) {
-      return;
-    }
-    one.getChildren()
+    ColumnTable<OddViewModel.Row> table = table(rows);
+    table.opens(model::choose);
+    list.getChildren()
         .setAll(
-            Texts.section(which(of) + " · " + what(of) + " · " + Show.fixed(of.number(), 1)),
-            Texts.text(why(of)));
-    if (of.mark() != null && !of.mark().reason().isEmpty()) {
-      one.getChildren()
-          .add(Texts.caption(words.say("desk.class.odd.reason-was", of.mark().reason())));
+            Texts.text(words.say("desk.class.odd.says", rows.size()), "says"),
+            table,
+            Texts.caption(words.say("desk.class.odd.note")));
+  }
+
+  private ColumnTable<OddViewModel.Row> table(List<OddViewModel.Row> rows) {
+    ColumnTable<OddViewModel.Row> table = new ColumnTable<>();
+    table.setAccessibleText(words.say("desk.class.odd"));
+    table.words(words.say("desk.class.odd.col.what"), 9, OddViewModel.Row::what);
+    table.words(words.say("desk.class.col.student"), 9, row -> row.odd().who());
+    table.words(words.say("desk.class.odd.col.value"), 9.5, OddViewModel.Row::value);
+    table.figures(
+        words.say("desk.class.odd.col.number"),
+        5,
+        row -> row.odd().number(),
+        OddViewModel.Row::number);
+    table.words(words.say("desk.class.odd.col.why"), 26, row -> String.join(" ", row.why()));
+    table.words(words.say("desk.class.odd.col.mark"), 11, OddViewModel.Row::marked);
+    table.getItems().setAll(rows);
+    table.asHighAs(ROWS);
+    return table;
+  }
+
+  private void choose(OddViewModel.@Nullable Row row) {
+    chosen.setVisible(row != null);
+    chosen.setManaged(row != null);
+    if (row == null) {
+      chosen.getChildren().clear();
+      return;
     }
-    one.getChildren().addAll(looking(of), right(of, wrong), aside());
-    getChildren().add(1, one);
+    boolean cloth = row.odd().value().isOfCloth();
+    String open = words.say(cloth ? "desk.class.odd.open-cloth" : "desk.class.odd.open");
+    chosen
+        .getChildren()
+        .setAll(
+            Texts.section(
+                words.say(
+                    "desk.class.odd.chosen",
+                    row.what(),
+                    row.odd().who(),
+                    row.value(),
+                    row.number())));
+    row.why().forEach(each -> chosen.getChildren().add(Texts.text(each)));
+    if (!row.marked().isEmpty()) {
+      chosen.getChildren().add(Texts.caption(row.marked()));
+    }
+    FlowPane first =
+        new FlowPane(
+            8,
+            8,
+            button(open, model::openChosen),
+            button(words.say("desk.class.odd.keep"), model::keep));
+    chosen.getChildren().addAll(first, mistyped(), aside());
   }
 
-  private FlowPane looking(OddReading of) {
-    Button see =
-        button(of.value().isOfCloth() ? "desk.class.odd.see-cloth" : "desk.class.odd.see-piece");
-    see.setOnAction(pressed -> model.see());
-    Button keep = button("desk.class.odd.keep");
-    keep.setOnAction(pressed -> model.keep());
-    Button close = button("desk.class.pieces.close");
-    close.getStyleClass().add("quiet");
-    close.setOnAction(pressed -> model.open(null));
-    return new FlowPane(8, 8, see, keep, close);
-  }
-
-  private FlowPane right(OddReading of, String wrong) {
-    ChoiceField<@Nullable String> field =
+  private Node mistyped() {
+    ChoiceField<String> which =
         new ChoiceField<>(
             words,
-            words.say("desk.class.odd.field"),
-            FXCollections.observableArrayList(CorrectReading.fields(of.value())),
-            model.wrongProperty(),
-            key -> words.say("desk.class.odd.field." + key));
-    TypedField typed =
-        new TypedField(words, words.say("desk.class.odd.right"), "", model.form().field(wrong));
-    Button save = button("desk.class.odd.put-right");
-    save.setOnAction(pressed -> model.mistyped());
-    return row(field, typed, save);
+            words.say("desk.class.odd.which"),
+            FXCollections.observableArrayList(model.fields()),
+            model.fieldProperty(),
+            model::fieldName);
+    TypedField right =
+        new TypedField(
+            words, words.say("desk.class.odd.right"), "", model.form().field(OddViewModel.RIGHT));
+    which.setStyle("-fx-pref-width: 15em;");
+    right.setStyle("-fx-pref-width: 12em;");
+    return row(which, right, button(words.say("desk.class.odd.mistype"), model::mistyped));
   }
 
-  private FlowPane aside() {
+  private Node aside() {
     TypedField reason =
-        new TypedField(words, words.say("desk.class.odd.reason"), "", model.form().field("reason"));
-    Button save = button("desk.class.odd.leave-out");
-    save.setOnAction(pressed -> model.setAside());
-    reason.setStyle("-fx-pref-width: 26em;");
-    return row(reason, save);
+        new TypedField(
+            words,
+            words.say("desk.class.odd.reason"),
+            words.say("desk.class.odd.reason.prompt"),
+            model.form().field(OddViewModel.REASON));
+    reason.setStyle("-fx-pref-width: 28em;");
+    return row(reason, button(words.say("desk.class.odd.set-aside"), model::setAside));
   }
 
-  private static FlowPane row(Node... nodes) {
+  private static Node row(Node... nodes) {
     FlowPane row = new FlowPane(nodes);
     row.getStyleClass().add("field-row");
-    row.setRowValignment(VPos.BOTTOM);
+    row.setRowValignment(javafx.geometry.VPos.BOTTOM);
     return row;
   }
 
-  private Button button(String key) {
-    return new Button(words.say(key));
+  private static Button button(String says, Runnable act) {
+    Button button = new Button(says);
+    button.setOnAction(pressed -> act.run());
+    return button;
   }
 }

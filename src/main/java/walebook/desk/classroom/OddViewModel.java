@@ -1,120 +1,140 @@
 package walebook.desk.classroom;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import javafx.beans.property.ObjectProperty;
-import javafx.beans.property.ReadOnlyBooleanProperty;
-import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
-import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
-import javafx.collections.FXCollections;
-import javafx.collections.ObservableList;
 import org.jspecify.annotations.Nullable;
 import walebook.act.classroom.AskOdd;
 import walebook.act.classroom.CompareFair;
 import walebook.act.classroom.CorrectReading;
 import walebook.act.classroom.MarkReading;
+import walebook.act.classroom.SettingWords;
+import walebook.compare.odd.OddFindings;
 import walebook.compare.odd.OddReading;
-import walebook.desk.common.Background;
 import walebook.desk.common.FormFields;
 import walebook.desk.common.Notice;
 import walebook.desk.common.Session;
-import walebook.desk.common.Task;
 import walebook.desk.common.Wish;
 import walebook.problem.Answer;
+import walebook.quantity.Show;
 import walebook.record.By;
 import walebook.record.ClothReading;
-import walebook.record.SchoolClass;
-import walebook.record.Student;
+import walebook.record.PieceCode;
+import walebook.record.ValueMark;
 import walebook.words.Words;
 
-/** Values that deserve a second look, and what the tutor makes of each. */
+/** Odd readings and what the tutor makes of them: kept, mistyped or set aside, each undone. */
 public final class OddViewModel {
+  static final String RIGHT = "right";
+  static final String REASON = "reason";
+
+  private final FiltersViewModel filters;
   private final Session session;
-  private final Narrowing narrowing;
-  private final Asking asking;
-  private final ObservableList<OddReading> rows = FXCollections.observableArrayList();
-  private final ReadOnlyBooleanWrapper loaded = new ReadOnlyBooleanWrapper(this, "loaded");
-  private final ReadOnlyObjectWrapper<@Nullable OddReading> open = new ReadOnlyObjectWrapper<>();
-  private final ReadOnlyObjectWrapper<Notice> notice = new ReadOnlyObjectWrapper<>(Notice.NONE);
-  private final FormFields form =
-      new FormFields(
-          () -> {},
-          "reason",
-          "end-length",
-          "gauge",
-          "edge-pressed",
-          "edge-sewn",
-          "edge-before",
-          "grade",
-          "stretched",
-          "released");
-  private final ObjectProperty<@Nullable String> wrong = new SimpleObjectProperty<>(this, "wrong");
-  private @Nullable Task reading;
+  private final Words words;
+  private final MarkReading mark;
+  private final Asking<List<Row>> asking;
+  private final FormFields form;
+  private final ObjectProperty<String> field = new SimpleObjectProperty<>(this, "field", "");
+  private final ObjectProperty<@Nullable Row> chosen = new SimpleObjectProperty<>(this, "chosen");
+  private final ObjectProperty<Notice> notice =
+      new SimpleObjectProperty<>(this, "notice", Notice.NONE);
 
-  public OddViewModel(Session session, Narrowing narrowing) {
-    this.session = session;
-    this.narrowing = narrowing;
-    asking = new Asking(session, narrowing, this::ask);
+  /**
+   * An odd value.
+   *
+   * @param what the piece's code, or the cloth that was read
+   * @param value what kind of value
+   * @param number the value
+   * @param why reasons, the first first
+   * @param marked what was made of it; empty while nobody looked
+   */
+  record Row(
+      OddReading odd, String what, String value, String number, List<String> why, String marked) {}
+
+  public OddViewModel(FiltersViewModel filters) {
+    this.filters = filters;
+    this.session = filters.session();
+    this.words = session.words();
+    this.mark = new MarkReading(session.book(), session.clock());
+    this.form = new FormFields(() -> {}, RIGHT, REASON);
+    AskOdd act = new AskOdd(session.book());
+    asking =
+        new Asking<>(
+            filters,
+            (in, hidden) -> {
+              CompareFair.Which which = filters.which(in.id(), hidden);
+              return () -> act.ask(which).stream().map(each -> row(each, words)).toList();
+            });
+    asking.foundProperty().addListener((from, old, now) -> again(now));
   }
 
-  /** Told when the part comes into sight or leaves it. */
-  void shown(boolean on) {
-    asking.shown(on);
+  Asking<List<Row>> asking() {
+    return asking;
   }
 
-  Narrowing narrowing() {
-    return narrowing;
+  ReadOnlyObjectProperty<@Nullable List<Row>> foundProperty() {
+    return asking.foundProperty();
   }
 
-  ObservableList<OddReading> rows() {
-    return rows;
+  FiltersViewModel filters() {
+    return filters;
   }
 
-  ReadOnlyBooleanProperty loadedProperty() {
-    return loaded.getReadOnlyProperty();
+  /** The value looked at, or null. */
+  ObjectProperty<@Nullable Row> chosenProperty() {
+    return chosen;
   }
 
-  /** The value being looked at, or null. */
-  ReadOnlyObjectProperty<@Nullable OddReading> openProperty() {
-    return open.getReadOnlyProperty();
-  }
-
-  ReadOnlyObjectProperty<Notice> noticeProperty() {
-    return notice.getReadOnlyProperty();
-  }
-
-  /** Fields: the reason, and each number that may have been written down wrong. */
   FormFields form() {
     return form;
   }
 
-  /** Which number of the open value was written down wrong. */
-  ObjectProperty<@Nullable String> wrongProperty() {
-    return wrong;
+  /** Which number was mistyped. */
+  ObjectProperty<String> fieldProperty() {
+    return field;
   }
 
-  void open(@Nullable OddReading row) {
+  /** What was marked last, with undo. */
+  ObjectProperty<Notice> noticeProperty() {
+    return notice;
+  }
+
+  /** The numbers that the chosen value hangs on. */
+  List<String> fields() {
+    Row row = chosen.get();
+    return row == null ? List.of() : CorrectReading.fields(row.odd().value());
+  }
+
+  /** How a number is called. */
+  String fieldName(String name) {
+    return words.has("problem.field." + name) ? words.say("problem.field." + name) : name;
+  }
+
+  void choose(@Nullable Row row) {
+    chosen.set(row);
     form.put(Map.of());
-    open.set(row);
-    wrong.set(row == null ? null : CorrectReading.fields(row.value()).get(0));
+    List<String> all = fields();
+    field.set(all.isEmpty() ? "" : all.get(0));
   }
 
-  /** Shows the piece, or the reading's cloth, in its own place. */
-  void see() {
-    OddReading of = open.get();
-    if (of == null) {
+  /** Shows the piece, or the cloth of a reading, in its own place. */
+  void openChosen() {
+    Row row = chosen.get();
+    if (row == null) {
       return;
     }
-    if (!of.value().isOfCloth()) {
-      session.wish(new Wish("pieces", Wish.What.OPEN, of.targetId()));
+    UUID target = row.odd().targetId();
+    if (!row.odd().value().isOfCloth()) {
+      session.wish(new Wish("pieces", Wish.What.OPEN, target));
       return;
     }
     session.run(
-        progress -> Optional.ofNullable(session.book().clothLog().find(of.targetId())),
+        progress -> Optional.ofNullable(session.book().clothLog().find(target)),
         found ->
             found
                 .map(ClothReading::clothId)
@@ -122,99 +142,111 @@ public final class OddViewModel {
   }
 
   void keep() {
-    mark((act, of, by) -> act.keep(of.value(), of.targetId(), by), "desk.class.odd.was-kept");
+    put((odd, by) -> mark.keep(odd.value(), odd.targetId(), by), "desk.class.odd.said-kept");
   }
 
   void setAside() {
-    String reason = form.text("reason");
-    mark(
-        (act, of, by) -> act.setAside(of.value(), of.targetId(), reason, by),
-        "desk.class.odd.was-set-aside");
+    String reason = form.text(REASON);
+    put(
+        (odd, by) -> mark.setAside(odd.value(), odd.targetId(), reason, by),
+        "desk.class.odd.said-aside");
   }
 
-  /** Puts the number right that was written down wrong. */
   void mistyped() {
-    String field = wrong.get();
-    if (field != null) {
-      String right = form.text(field);
-      boolean sure = form.isConfirmed();
-      mark(
-          (act, of, by) -> act.mistyped(of.value(), of.targetId(), field, right, sure, by),
-          "desk.class.odd.was-mistyped");
-    }
+    String right = form.text(RIGHT);
+    String name = field.get();
+    boolean confirmed = form.isConfirmed();
+    put(
+        (odd, by) -> mark.mistyped(odd.value(), odd.targetId(), name, right, confirmed, by),
+        "desk.class.odd.said-mistyped");
   }
 
-  /** One of the three marks. */
+  /** One of the marks. */
+  @FunctionalInterface
   private interface Marking {
-    Answer<MarkReading.Marked> put(MarkReading act, OddReading of, By by);
+    Answer<MarkReading.Marked> mark(OddReading odd, By by);
   }
 
-  private void mark(Marking marking, String sayKey) {
-    OddReading of = open.get();
-    if (of == null) {
+  private void put(Marking marking, String saidKey) {
+    Row row = chosen.get();
+    if (row == null) {
       return;
     }
     By by = by();
-    session.run(
-        progress -> marking.put(new MarkReading(session.book(), session.clock()), of, by),
-        answer -> marked(answer, sayKey));
+    session.run(progress -> marking.mark(row.odd(), by), answer -> marked(answer, row, saidKey));
   }
 
-  private void marked(Answer<MarkReading.Marked> answer, String sayKey) {
+  private void marked(Answer<MarkReading.Marked> answer, Row row, String saidKey) {
     if (!answer.isGood()) {
-      form.show(answer.problems());
+      form.show(
+          answer.problems().stream()
+              .map(each -> FieldOf.renamed(each, field.get(), RIGHT))
+              .toList());
       return;
     }
     UUID step = answer.value().stepId();
-    open(null);
-    notice.set(new Notice(words().say(sayKey), () -> undo(step)));
+    choose(null);
+    notice.set(new Notice(words.say(saidKey, row.what()), () -> undo(step)));
     session.changed();
   }
 
   private void undo(UUID step) {
     By by = by();
-    Background.Work<Answer<UUID>> work =
-        progress -> new MarkReading(session.book(), session.clock()).undo(step, by);
     session.run(
-        work,
+        progress -> mark.undo(step, by),
         answer -> {
           String says =
               answer.isGood()
-                  ? words().say("desk.class.odd.undone")
-                  : words().sayAtField(answer.problems().get(0));
+                  ? words.say("desk.class.odd.undone")
+                  : words.say(answer.problems().get(0));
           notice.set(new Notice(says, null));
           session.changed();
         });
   }
 
   private By by() {
-    Student student = session.studentProperty().get();
+    var student = session.studentProperty().get();
     return student == null ? By.NOBODY : new By(student.name(), student.id(), null);
   }
 
-  Words words() {
-    return session.words();
+  private void again(@Nullable List<Row> now) {
+    Row was = chosen.get();
+    if (was != null && (now == null || now.stream().noneMatch(row -> isSame(row, was)))) {
+      choose(null);
+    }
   }
 
-  private void ask() {
-    if (reading != null) {
-      reading.cancel();
-    }
-    SchoolClass of = session.schoolClassProperty().get();
-    if (of == null) {
-      show(List.of());
-      return;
-    }
-    CompareFair.Which which = narrowing.which(of, session.namesHiddenProperty().get());
-    reading = session.run(progress -> new AskOdd(session.book()).ask(which), this::show);
+  private static boolean isSame(Row one, Row other) {
+    return one.odd().targetId().equals(other.odd().targetId())
+        && one.odd().value() == other.odd().value();
   }
 
-  private void show(List<OddReading> found) {
-    OddReading was = open.get();
-    rows.setAll(found);
-    loaded.set(true);
-    if (was != null && !found.contains(was)) {
-      open(null);
+  private static Row row(OddReading odd, Words words) {
+    SettingWords settings = new SettingWords(words);
+    List<String> about = new ArrayList<>();
+    for (String each : odd.about()) {
+      about.add(words.has("act.class.grain." + each) ? grain(words, each) : each);
     }
+    String what = odd.code().isEmpty() ? String.join(" · ", about) : PieceCode.spoken(odd.code());
+    ValueMark mark = odd.mark();
+    return new Row(
+        odd,
+        what.isEmpty() ? settings.setting(List.of(), List.of()) : what,
+        words.say("compare.value." + odd.value().key()),
+        Show.fixed(odd.number(), 1),
+        OddFindings.of(odd).stream().map(words::say).toList(),
+        mark == null ? words.say("desk.class.odd.not-yet") : marked(mark, words));
+  }
+
+  private static String grain(Words words, String key) {
+    return words.say("act.class.grain." + key);
+  }
+
+  private static String marked(ValueMark mark, Words words) {
+    return switch (mark.mark()) {
+      case KEPT -> words.say("desk.class.odd.kept");
+      case MISTYPED -> words.say("desk.class.odd.mistyped");
+      case SET_ASIDE -> words.say("desk.class.odd.aside", mark.reason());
+    };
   }
 }

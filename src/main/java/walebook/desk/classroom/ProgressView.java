@@ -1,6 +1,9 @@
 package walebook.desk.classroom;
 
+import java.util.List;
+import java.util.Set;
 import javafx.beans.Observable;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.Tooltip;
@@ -12,7 +15,7 @@ import walebook.record.Lesson;
 import walebook.words.Words;
 
 /** Students down, lessons across. */
-final class ProgressView extends VBox {
+final class ProgressView extends VBox implements PartView {
   private static final int ROWS = 30;
 
   private final ProgressViewModel model;
@@ -25,6 +28,26 @@ final class ProgressView extends VBox {
     model.rows().addListener((Observable change) -> show());
     model.loadedProperty().addListener((from, old, now) -> show());
     show();
+  }
+
+  @Override
+  public Node node() {
+    return this;
+  }
+
+  @Override
+  public Set<FiltersView.Ask> asks() {
+    return Set.of();
+  }
+
+  @Override
+  public void shown(boolean now) {
+    // Few rows, read once: they are kept up to date all along.
+  }
+
+  @Override
+  public void showLarge(Large board) {
+    model.forBoard(rows -> board.show(List.of(table(rows))));
   }
 
   private void show() {
@@ -40,6 +63,13 @@ final class ProgressView extends VBox {
                   model::enrol));
       return;
     }
+    getChildren().setAll(table(model.rows()), Texts.caption(words.say("desk.class.progress.note")));
+    for (Lesson lesson : model.lessons()) {
+      getChildren().add(Texts.caption(lesson.taughtOn() + "  " + lesson.title()));
+    }
+  }
+
+  private ColumnTable<ProgressRow> table(List<ProgressRow> rows) {
     ColumnTable<ProgressRow> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.class.progress.says"));
     table.words(words.say("desk.class.col.student"), 13, ProgressRow::name);
@@ -60,12 +90,9 @@ final class ProgressView extends VBox {
         words.say("desk.class.col.last"),
         8,
         row -> row.found().last() == null ? "–" : String.valueOf(row.found().last()));
-    table.getItems().setAll(model.rows());
+    table.getItems().setAll(rows);
     table.asHighAs(ROWS);
-    getChildren().setAll(table, Texts.caption(words.say("desk.class.progress.note")));
-    for (Lesson lesson : model.lessons()) {
-      getChildren().add(Texts.caption(lesson.taughtOn() + "  " + lesson.title()));
-    }
+    return table;
   }
 
   private void lesson(ColumnTable<ProgressRow> table, int nth, Lesson lesson) {

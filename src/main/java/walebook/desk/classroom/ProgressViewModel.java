@@ -1,6 +1,7 @@
 package walebook.desk.classroom;
 
 import java.util.List;
+import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.collections.FXCollections;
@@ -50,6 +51,14 @@ public final class ProgressViewModel {
   /** Asks the term record for students. */
   void enrol() {
     session.wish(Wish.show("term"));
+  }
+
+  /** The rows with aliases for names, for a screen that everyone sees. */
+  void forBoard(Consumer<List<ProgressRow>> show) {
+    show.accept(
+        rows.stream()
+            .map(row -> new ProgressRow(row.found().student().alias(), row.found()))
+            .toList());
   }
 
   Words words() {

@@ -3,11 +3,7 @@ package walebook.desk.classroom;
 import java.util.function.Consumer;
 import java.util.function.ToIntFunction;
 import javafx.collections.ObservableList;
-import javafx.scene.control.OverrunStyle;
-import javafx.scene.control.TableCell;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
-import org.jspecify.annotations.Nullable;
 import walebook.desk.common.ColumnTable;
 import walebook.words.Words;
 
@@ -22,7 +18,7 @@ final class SettingTable extends BorderPane {
     table.setAccessibleText(words.say("desk.class.table.says"));
     table
         .words(words.say("desk.class.col.setting"), 23, ComparedRow::setting)
-        .setCellFactory(column -> new MiddleCell());
+        .setCellFactory(column -> new MiddleCell<>());
     count(words.say("desk.class.col.pieces"), 4.6, row -> row.found().pieces());
     count(words.say("desk.class.col.students"), 6.2, row -> row.found().students());
     table.drawings(
@@ -55,20 +51,6 @@ final class SettingTable extends BorderPane {
 
   void opens(Consumer<ComparedRow> open) {
     table.opens(open);
-  }
-
-  /** Long settings differ at both ends, so the middle is what is left out. */
-  private static final class MiddleCell extends TableCell<ComparedRow, String> {
-    MiddleCell() {
-      setTextOverrun(OverrunStyle.CENTER_ELLIPSIS);
-    }
-
-    @Override
-    protected void updateItem(@Nullable String setting, boolean empty) {
-      super.updateItem(setting, empty);
-      setText(empty ? null : setting);
-      setTooltip(empty || setting == null ? null : new Tooltip(setting));
-    }
   }
 
   private void count(String title, double ems, ToIntFunction<ComparedRow> number) {

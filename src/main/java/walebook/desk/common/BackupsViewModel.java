@@ -6,6 +6,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -20,6 +21,7 @@ import walebook.book.BookCare;
 import walebook.book.BookCopy;
 import walebook.book.BookDifference;
 import walebook.problem.Problem;
+import walebook.record.PieceCode;
 import walebook.words.Words;
 
 /** The backups of one book: what is there, what going back to one would change, one more now. */
@@ -175,16 +177,20 @@ public final class BackupsViewModel {
       all.add(said("desk.common.backups.changed", difference.changed()));
     }
     for (BookDifference.Count each : difference.counts()) {
+      String name = words.say("desk.common.table." + each.table().replace('_', '-'));
       if (each.now() != each.then()) {
-        String name = words.say("desk.common.table." + each.table().replace('_', '-'));
         all.add(words.say("desk.common.backups.count", name, each.now(), each.then()));
+      }
+      if (each.otherVersion() > 0) {
+        all.add(words.say("desk.common.backups.earlier", name, each.otherVersion()));
       }
     }
     return all;
   }
 
   private String said(String key, List<String> codes) {
-    String named = String.join(" ", codes.subList(0, Math.min(MOST_CODES, codes.size())));
+    String named =
+        codes.stream().limit(MOST_CODES).map(PieceCode::spoken).collect(Collectors.joining(" "));
     return words.say(key, codes.size(), codes.size() > MOST_CODES ? named + " …" : named);
   }
 

@@ -31,6 +31,9 @@ public final class ColumnTable<T> extends TableView<T> {
   private static final double BODY = 15;
   private static final double ROW_EMS = 2.65;
 
+  /** Room for the frame and, where rows scroll, their bar, px. */
+  private static final double EDGES = 16;
+
   private static final StyleablePropertyFactory<ColumnTable<?>> FACTORY =
       new StyleablePropertyFactory<>(Control.getClassCssMetaData());
 
@@ -43,6 +46,28 @@ public final class ColumnTable<T> extends TableView<T> {
     column.setCellValueFactory(row -> new ReadOnlyObjectWrapper<>(says.apply(row.getValue())));
     column.setComparator(String.CASE_INSENSITIVE_ORDER);
     return add(column, ems);
+  }
+
+  /**
+   * Lets a column of words take what the others leave, and go on below where that is too little.
+   */
+  public void takesRest(TableColumn<T, String> column, double leastEms) {
+    column.setCellFactory(WrappedCell::new);
+    Runnable fit =
+        () -> {
+          double others =
+              getColumns().stream()
+                  .filter(each -> each != column)
+                  .mapToDouble(TableColumn::getWidth)
+                  .sum();
+          double least = leastEms * em.getValue().doubleValue();
+          column.setPrefWidth(Math.max(least, getWidth() - others - EDGES));
+        };
+    widthProperty().addListener((from, old, now) -> fit.run());
+    getColumns().stream()
+        .filter(each -> each != column)
+        .forEach(each -> each.widthProperty().addListener((from, old, now) -> fit.run()));
+    fit.run();
   }
 
   /**
@@ -72,6 +97,11 @@ public final class ColumnTable<T> extends TableView<T> {
     column.setCellValueFactory(row -> new ReadOnlyObjectWrapper<>(row.getValue()));
     column.setCellFactory(of -> new DrawnCell<>(words, drawn));
     column.setComparator(Comparator.comparing(order));
+    return add(column, ems);
+  }
+
+  /** A column with cells of its own making. */
+  public <S> TableColumn<T, S> made(TableColumn<T, S> column, double ems) {
     return add(column, ems);
   }
 

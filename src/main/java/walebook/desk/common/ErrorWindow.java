@@ -54,11 +54,24 @@ public final class ErrorWindow {
     HBox.setHgrow(space, Priority.ALWAYS);
     VBox content =
         new VBox(
-            Texts.text(words.say("desk.common.fault.says"), "section-title"),
+            Texts.text(says(report), "section-title"),
             Texts.text(words.say("desk.common.fault.code", report.code())),
             details,
             new HBox(copy, space, done));
     content.getStyleClass().add("fault-window");
     return content;
+  }
+
+  /** A full disk or a stick that was pulled out is no fault of the program: it has a sentence. */
+  private String says(FaultReport report) {
+    return words.say(
+        switch (report.trouble()) {
+          case "full" -> "desk.common.fault.full";
+          case "gone" -> "desk.common.fault.gone";
+          case "read-only" -> "desk.common.fault.read-only";
+          case "busy" -> "desk.common.fault.busy";
+          case "damaged" -> "desk.common.fault.damaged";
+          default -> "desk.common.fault.says";
+        });
   }
 }

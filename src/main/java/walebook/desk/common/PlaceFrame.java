@@ -32,9 +32,9 @@ public final class PlaceFrame extends BorderPane {
 
   private final Words words;
   private final HBox context = new HBox(8);
-  private final VBox work = new VBox();
+  private final VBox work = new WrappedColumn();
   private final VBox side = new VBox();
-  private final VBox sideContent = new VBox();
+  private final VBox sideContent = new WrappedColumn();
   private final NoticeLine notice;
   private final List<Button> actions = new ArrayList<>();
   private final BorderPane head = new BorderPane();

@@ -3,6 +3,7 @@ package walebook.desk.common;
 import javafx.collections.FXCollections;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import walebook.act.print.Naming;
@@ -39,6 +40,20 @@ public final class PrintPane extends VBox {
             model.studentProperty(),
             each -> namesHidden ? each.alias() : each.name());
     shownFor(student, model, PrintPaper.Kind.RECORD);
+    ChoiceField<Naming> names =
+        new ChoiceField<>(
+            words,
+            words.say("desk.common.print.names"),
+            FXCollections.observableArrayList(Naming.values()),
+            model.namingProperty(),
+            this::naming);
+    names
+        .visibleProperty()
+        .bind(
+            model
+                .kindProperty()
+                .map(kind -> kind != PrintPaper.Kind.HAND_OUT && kind != PrintPaper.Kind.KIT));
+    names.managedProperty().bind(names.visibleProperty());
     Label says = Texts.text("", "strong");
     says.textProperty().bind(model.saysProperty());
     Button go = new Button(words.say("desk.common.print.go"));
@@ -50,17 +65,15 @@ public final class PrintPane extends VBox {
             Texts.text(words.say("desk.common.print.paper"), "field-label"),
             new Segments<>(PrintViewModel.PAPERS, model.paperProperty(), this::paper),
             labels,
-            new ChoiceField<>(
-                words,
-                words.say("desk.common.print.names"),
-                FXCollections.observableArrayList(Naming.values()),
-                model.namingProperty(),
-                this::naming),
+            names,
             go,
             says);
   }
 
   private Node labels(PrintViewModel model) {
+    CheckBox logged = new CheckBox(words.say("desk.common.print.logged"));
+    logged.setWrapText(true);
+    logged.selectedProperty().bindBidirectional(model.loggedProperty());
     return new VBox(
         12,
         new ChoiceField<>(
@@ -71,6 +84,7 @@ public final class PrintPane extends VBox {
             key -> key.replace("x", " × ")),
         new TypedField(
             words, words.say("desk.common.print.start"), "1", model.fields().field("start")),
+        logged,
         Texts.caption(words.say("desk.common.print.arrow")));
   }
 
@@ -87,7 +101,9 @@ public final class PrintPane extends VBox {
           case GRID -> "desk.common.print.wall-grid";
           case PLAN -> "desk.common.print.plan";
           case HAND_OUT -> "desk.common.print.hand-out";
+          case KIT -> "desk.common.print.kit";
           case RECORD -> "desk.common.print.record";
+          case MARKS -> "desk.common.print.marks";
         });
   }
 

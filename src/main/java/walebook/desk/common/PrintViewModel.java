@@ -5,11 +5,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
+import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
@@ -40,6 +42,7 @@ public final class PrintViewModel {
   private final ObjectProperty<@Nullable Student> student =
       new SimpleObjectProperty<>(this, "student");
   private final ObservableList<Student> students = FXCollections.observableArrayList();
+  private final BooleanProperty logged = new SimpleBooleanProperty(this, "logged");
   private final FormFields fields = new FormFields(() -> {}, "start");
   private final ReadOnlyStringWrapper says = new ReadOnlyStringWrapper(this, "says", "");
   private final ReadOnlyBooleanWrapper printing = new ReadOnlyBooleanWrapper(this, "printing");
@@ -105,6 +108,11 @@ public final class PrintViewModel {
     return fields;
   }
 
+  /** Whether pieces that are logged already get a label too. */
+  public BooleanProperty loggedProperty() {
+    return logged;
+  }
+
   /** Where it was printed to, or why not; empty before. */
   public ReadOnlyStringProperty saysProperty() {
     return says.getReadOnlyProperty();
@@ -135,7 +143,8 @@ public final class PrintViewModel {
             new PrintScope(of.id(), lessonId, whose == null ? null : whose.id(), naming.get()),
             paper.get(),
             sheet == null ? Map.of() : Map.of("grid", sheet),
-            labels ? start.value() : 1);
+            labels ? start.value() : 1,
+            logged.get());
     PrintPaper print = new PrintPaper(session.book(), session.words(), session.tables());
     printing.set(true);
     says.set(session.words().say("desk.common.print.printing"));

@@ -5,14 +5,17 @@ import java.util.function.Function;
 import javafx.beans.property.ObjectProperty;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Region;
 
 /**
- * A row of buttons of which one is down.
+ * A row of buttons of which one is down; on to a second row where one has no room.
  *
  * @param <T> what they stand for
  */
-public final class Segments<T> extends HBox {
+public final class Segments<T> extends FlowPane {
+
+  private static final double GAP = 4;
 
   /**
    * Buttons over a property.
@@ -22,9 +25,11 @@ public final class Segments<T> extends HBox {
    */
   public Segments(List<T> all, ObjectProperty<T> chosen, Function<T, String> name) {
     getStyleClass().add("segments");
+    setVgap(GAP);
     ToggleGroup group = new ToggleGroup();
     for (T each : all) {
       ToggleButton button = new ToggleButton(name.apply(each));
+      button.setMinWidth(Region.USE_PREF_SIZE);
       button.setToggleGroup(group);
       button.setSelected(each.equals(chosen.get()));
       button.setOnAction(
@@ -32,8 +37,25 @@ public final class Segments<T> extends HBox {
             chosen.set(each);
             button.setSelected(true);
           });
+      // Arrow keys move the choice without pressing.
+      button
+          .selectedProperty()
+          .addListener(
+              (from, old, down) -> {
+                if (down) {
+                  chosen.set(each);
+                }
+              });
       chosen.addListener((from, old, now) -> button.setSelected(each.equals(now)));
       getChildren().add(button);
     }
+  }
+
+  /** One line where there is room, more where letters are large. */
+  @Override
+  protected double computePrefWidth(double height) {
+    double sides = snappedLeftInset() + snappedRightInset();
+    return sides
+        + getManagedChildren().stream().mapToDouble(each -> snapSizeX(each.prefWidth(-1))).sum();
   }
 }

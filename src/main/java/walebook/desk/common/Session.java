@@ -37,6 +37,7 @@ public final class Session {
       new SimpleObjectProperty<>(this, "student");
   private final BooleanProperty namesHidden = new SimpleBooleanProperty(this, "namesHidden");
   private final ObjectProperty<@Nullable Wish> wish = new SimpleObjectProperty<>(this, "wish");
+  private Remember remember = Remember.forNow();
   private final ReadOnlyIntegerWrapper changes = new ReadOnlyIntegerWrapper(this, "changes");
 
   /**
@@ -97,6 +98,16 @@ public final class Session {
 
   public PickFile files() {
     return files;
+  }
+
+  /** What places keep of their choices. */
+  public Remember remember() {
+    return remember;
+  }
+
+  /** Keeps choices somewhere from now on; said before the first place is made. */
+  public void remembersIn(Remember where) {
+    remember = where;
   }
 
   /** The class in hand, or null while the book has none. */

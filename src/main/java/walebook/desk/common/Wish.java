@@ -23,7 +23,9 @@ public record Wish(String place, What what, @Nullable UUID id) {
     /** Log a piece without a plan. */
     LOG_OWN,
     /** Sew the piece with this key again with one change. */
-    AGAIN
+    AGAIN,
+    /** Look the piece with this key over, for the assessor. */
+    LOOK_OVER
   }
 
   public static Wish show(String place) {

@@ -2,7 +2,12 @@ package walebook.desk.lessons;
 
 import java.util.ArrayList;
 import java.util.List;
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.control.Button;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TableColumn;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
@@ -11,6 +16,7 @@ import walebook.desk.common.FieldGroup;
 import walebook.desk.common.LinesField;
 import walebook.desk.common.PickedField;
 import walebook.desk.common.PicturePane;
+import walebook.desk.common.Segments;
 import walebook.desk.common.Texts;
 import walebook.desk.common.TypedField;
 import walebook.desk.common.WorkingPane;
@@ -27,15 +33,18 @@ import walebook.working.Working;
 /** The kit: for how many and of which cloths, the list to buy by, and the cutting plans. */
 final class KitPane extends VBox {
   private static final int ROWS = 30;
+  private static final double WHAT_EMS = 14;
 
   private final Words words;
   private final KitViewModel model;
+  private final ScrapsViewModel scraps;
   private final VBox result = new VBox(16);
 
-  KitPane(Words words, KitViewModel model, List<Cloth> cloths) {
+  KitPane(Words words, KitViewModel model, ScrapsViewModel scraps, List<Cloth> cloths) {
     super(16);
     this.words = words;
     this.model = model;
+    this.scraps = scraps;
     FieldGroup whom =
         new FieldGroup(words.say("desk.lessons.kit.whom"))
             .add(typed("desk.lessons.kit.students", "12", KitViewModel.STUDENTS), 9)
@@ -44,6 +53,9 @@ final class KitPane extends VBox {
     getChildren().add(whom);
     for (Plan.ClothSlot slot : model.pack().plan().cloths()) {
       getChildren().add(cloth(slot, cloths));
+    }
+    if (!model.pack().plan().cloths().isEmpty()) {
+      getChildren().add(Texts.caption(words.say("desk.lessons.kit.from-card")));
     }
     LinesField prices =
         new LinesField(
@@ -54,7 +66,13 @@ final class KitPane extends VBox {
             model.field(KitViewModel.PRICES));
     getChildren().add(new FieldGroup(words.say("desk.lessons.kit.cost")).add(prices, 26));
     getChildren().add(result);
-    model.kitProperty().addListener((from, old, now) -> show(now));
+    model
+        .kitProperty()
+        .addListener(
+            (from, old, now) -> {
+              show(now);
+              Platform.runLater(this::toResult);
+            });
     show(model.kitProperty().get());
   }
 
@@ -79,7 +97,7 @@ final class KitPane extends VBox {
             11)
         .add(
             new TypedField(words, words.say("desk.lessons.kit.wash"), "-5/-3", model.wash(slot)),
-            13);
+            17);
   }
 
   private static String name(List<Cloth> cloths, String key) {
@@ -90,6 +108,22 @@ final class KitPane extends VBox {
         .orElse("");
   }
 
+  /** The list stands below the fields: it is scrolled to, so that nobody waits for it above. */
+  private void toResult() {
+    Parent up = getParent();
+    while (up != null && !(up instanceof ScrollPane)) {
+      up = up.getParent();
+    }
+    if (up instanceof ScrollPane scroll && !result.getChildren().isEmpty()) {
+      scroll.applyCss();
+      scroll.layout();
+      Node all = scroll.getContent();
+      double top = all.sceneToLocal(result.localToScene(0, 0)).getY();
+      double room = all.getLayoutBounds().getHeight() - scroll.getViewportBounds().getHeight();
+      scroll.setVvalue(room <= 0 ? 0 : Math.min(1, top / room));
+    }
+  }
+
   private void show(@Nullable Kit kit) {
     result.getChildren().clear();
     if (kit == null) {
@@ -97,9 +131,12 @@ final class KitPane extends VBox {
     }
     result.getChildren().add(Texts.section(words.say("desk.lessons.kit.list", kit.students())));
     result.getChildren().add(table(kit));
-    String cost = Show.fixed(kit.cost(), 2);
-    result.getChildren().add(Texts.text(words.say("desk.lessons.kit.sum", cost, kit.unpriced())));
+    if (kit.unpriced() < kit.lines().size()) {
+      String cost = Show.fixed(kit.cost(), 2);
+      result.getChildren().add(Texts.text(words.say("desk.lessons.kit.sum", cost, kit.unpriced())));
+    }
     kit.remarks().forEach(each -> result.getChildren().add(Texts.caption(words.say(each))));
+    result.getChildren().add(paper());
     kit.cloths().forEach(each -> result.getChildren().add(plan(each)));
     Working thread = kit.thread();
     if (thread != null) {
@@ -107,20 +144,39 @@ final class KitPane extends VBox {
       pane.show(thread);
       result.getChildren().add(pane);
     }
+    if (!kit.cuts().isEmpty()) {
+      result.getChildren().add(new ScrapsPane(words, scraps));
+    }
+  }
+
+  private FieldGroup paper() {
+    Button print = new Button(words.say("desk.lessons.kit.print"));
+    print.setOnAction(pressed -> model.print());
+    return new FieldGroup(words.say("desk.lessons.kit.on-paper"))
+        .below(
+            new Segments<>(
+                List.of("a4", "letter"),
+                model.paperProperty(),
+                key ->
+                    words.say(
+                        key.equals("a4") ? "desk.common.print.a4" : "desk.common.print.letter")))
+        .below(print);
   }
 
   private ColumnTable<KitLine> table(Kit kit) {
     ColumnTable<KitLine> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.lessons.kit.list", kit.students()));
-    table.words(words.say("desk.lessons.kit.what"), 34, each -> words.say(each.what()));
+    TableColumn<KitLine, String> what =
+        table.words(words.say("desk.lessons.kit.what"), WHAT_EMS, each -> words.say(each.what()));
     figures(table, "desk.lessons.kit.each", false);
     figures(table, "desk.lessons.kit.class", true);
     table.words(words.say("desk.lessons.kit.unit"), 5, each -> each.unit().sign());
     table.figures(
         words.say("desk.lessons.kit.price"),
-        7,
+        6,
         each -> number(each.cost()),
         each -> each.cost() == null ? "" : Show.fixed(number(each.cost()), 2));
+    table.takesRest(what, WHAT_EMS);
     table.getItems().setAll(kit.lines());
     table.asHighAs(ROWS);
     return table;
@@ -129,7 +185,7 @@ final class KitPane extends VBox {
   private void figures(ColumnTable<KitLine> table, String title, boolean forClass) {
     table.figures(
         words.say(title),
-        7,
+        5,
         each -> number(forClass ? each.forClass() : each.perStudent()),
         each -> {
           double value = number(forClass ? each.forClass() : each.perStudent());
@@ -143,7 +199,7 @@ final class KitPane extends VBox {
 
   private VBox plan(ClothToBuy cloth) {
     PicturePane picture =
-        new PicturePane(words, new CuttingPlanPicture(cloth.name(), cloth.plan(), model.unit()));
+        new PicturePane(words, new CuttingPlanPicture(cloth.name(), cloth.plan(), model.shownIn()));
     picture.setMaxWidth(Region.USE_PREF_SIZE);
     WorkingPane working = new WorkingPane(words);
     working.show(cloth.working());

@@ -9,16 +9,24 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleObjectProperty;
 import org.jspecify.annotations.Nullable;
 import walebook.act.lesson.KitCloth;
 import walebook.act.lesson.KitTyped;
+import walebook.act.lesson.PlannedCloths;
 import walebook.act.lesson.WorkOutKit;
+import walebook.act.print.PrintFile;
+import walebook.act.print.PrintKit;
+import walebook.act.print.PrintPaper;
+import walebook.act.print.Printed;
 import walebook.desk.common.FormFields;
 import walebook.desk.common.PickFile;
 import walebook.desk.common.Session;
@@ -33,7 +41,9 @@ import walebook.problem.Answer;
 import walebook.problem.Place;
 import walebook.problem.Problem;
 import walebook.quantity.Unit;
+import walebook.record.Lesson;
 import walebook.record.SchoolClass;
+import walebook.words.Words;
 
 /** The kit of a pack for a class: what is typed, the list, and the cutting plans. */
 public final class KitViewModel {
@@ -47,34 +57,60 @@ public final class KitViewModel {
 
   private final Session session;
   private final LessonPack pack;
+  private final @Nullable Lesson lesson;
+  private final @Nullable SchoolClass schoolClass;
   private final FormFields fields;
   private final ReadOnlyObjectWrapper<@Nullable Kit> kit = new ReadOnlyObjectWrapper<>(this, "kit");
+  private final ObjectProperty<String> paper = new SimpleObjectProperty<>(this, "paper", "a4");
   private final ReadOnlyStringWrapper says = new ReadOnlyStringWrapper(this, "says", "");
   private Unit unit = Unit.CM;
 
-  private record Room(int students, Unit unit) {}
+  private record Room(int students, Unit unit, Map<String, UUID> cloths) {}
 
-  public KitViewModel(Session session, LessonPack pack) {
+  /**
+   * The kit of a pack.
+   *
+   * @param lesson that took it up, whose cloths are filled in; null for none
+   */
+  public KitViewModel(Session session, LessonPack pack, @Nullable Lesson lesson) {
     this.session = session;
     this.pack = pack;
+    this.lesson = lesson;
+    this.schoolClass = session.schoolClassProperty().get();
     List<String> names = new ArrayList<>(List.of(STUDENTS, SPARE, MARGIN, PRICES));
     for (Plan.ClothSlot each : pack.plan().cloths()) {
       names.addAll(List.of(CLOTH + each.slot(), WIDTH + each.slot(), WASH + each.slot()));
     }
     fields = new FormFields(() -> {}, names.toArray(String[]::new));
-    fields.put(Map.of(SPARE, "10"));
-    SchoolClass of = session.schoolClassProperty().get();
+    fields.put(Map.of(SPARE, KitTyped.USUAL_SPARE));
+    SchoolClass of = schoolClass;
     session.run(
         progress ->
             new Room(
                 of == null ? 0 : session.book().enrolments().studentsOf(of.id()).size(),
-                session.book().info().lengthUnit()),
+                session.book().info().lengthUnit(),
+                lesson == null ? Map.of() : PlannedCloths.of(session.book(), lesson, pack)),
         room -> {
           unit = room.unit();
+          room.cloths().forEach(this::fillIn);
           if (fields.text(STUDENTS).isEmpty() && room.students() > 0) {
             fields.field(STUDENTS).text().set(String.valueOf(room.students()));
           }
         });
+  }
+
+  private void fillIn(String slot, UUID cloth) {
+    FormFields.Field field = fields.field(CLOTH + slot);
+    if (field.text().get().isEmpty()) {
+      field.text().set(cloth.toString());
+    }
+  }
+
+  /** True when what is typed here belongs to that pack and lesson in the class in hand. */
+  boolean isOf(LessonPack other, @Nullable Lesson taken) {
+    return pack.files().contentHash().equals(other.files().contentHash())
+        && Objects.equals(lesson, taken)
+        && Objects.equals(schoolClass, session.schoolClassProperty().get());
   }
 
   public LessonPack pack() {
@@ -109,9 +145,14 @@ public final class KitViewModel {
     return says.getReadOnlyProperty();
   }
 
-  /** The unit lengths are typed and shown in. */
+  /** The unit lengths are typed in. */
   public Unit unit() {
     return unit;
+  }
+
+  /** The unit cloth is shown in. */
+  public Unit shownIn() {
+    return WorkOutKit.shownIn(unit);
   }
 
   /** Works the kit out. */
@@ -157,11 +198,14 @@ public final class KitViewModel {
   private void show(Answer<Kit> answer) {
     List<Problem> placed = answer.problems().stream().map(this::atField).toList();
     fields.show(placed);
-    says.set(
+    String others =
         placed.stream()
             .filter(each -> !isField(each))
             .map(session.words()::say)
-            .collect(Collectors.joining(" ")));
+            .collect(Collectors.joining(" "));
+    // The list may be scrolled to, and the field that stands in the way out of sight.
+    boolean above = placed.stream().anyMatch(this::isField);
+    says.set(others.isEmpty() && above ? session.words().say("desk.lessons.kit.mend") : others);
     if (answer.isGood()) {
       kit.set(answer.value());
     }
@@ -189,13 +233,52 @@ public final class KitViewModel {
     return problem;
   }
 
+  /** Key of the size of paper that the list is printed on. */
+  public ObjectProperty<String> paperProperty() {
+    return paper;
+  }
+
+  /** Prints the list and its cutting plans into a file, where the person says. */
+  public void print() {
+    Kit now = kit.get();
+    String name = pack.about().name() + "-" + PrintPaper.Kind.KIT.key() + PrintFile.ENDING;
+    Path file = now == null ? null : session.files().save(PickFile.Kind.PAPER, name);
+    if (now == null || file == null) {
+      return;
+    }
+    PrintKit print = new PrintKit(session.words());
+    String size = paper.get();
+    session.run(
+        progress ->
+            print.print(
+                now,
+                pack,
+                lesson == null ? null : print.head(session.book(), lesson),
+                unit,
+                size,
+                new PrintFile(file, true, progress::at)),
+        this::printed);
+  }
+
+  private void printed(Answer<Printed> answer) {
+    Words words = session.words();
+    String remarks = String.join(" ", answer.problems().stream().map(words::say).toList());
+    says.set(
+        answer.isGood()
+            ? (words.say("desk.common.print.printed", answer.value().file(), answer.value().pages())
+                    + " "
+                    + remarks)
+                .strip()
+            : remarks);
+  }
+
   /** Saves one cutting plan as a picture, where the person says. */
   public void save(ClothToBuy cloth) {
     Path file = session.files().save(PickFile.Kind.DRAWING, "cutting-plan.svg");
     if (file == null) {
       return;
     }
-    CuttingPlanPicture drawing = new CuttingPlanPicture(cloth.name(), cloth.plan(), unit);
+    CuttingPlanPicture drawing = new CuttingPlanPicture(cloth.name(), cloth.plan(), shownIn());
     String svg =
         Svg.of(drawing.at(drawing.ownWidth(), session.words()), Palette.LIGHT, session.words());
     session

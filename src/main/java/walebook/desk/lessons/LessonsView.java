@@ -6,6 +6,7 @@ import javafx.beans.Observable;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.BorderPane;
+import org.jspecify.annotations.Nullable;
 import walebook.act.lesson.ReadLessons;
 import walebook.act.print.PrintPaper;
 import walebook.desk.common.Notice;
@@ -16,6 +17,7 @@ import walebook.desk.common.Session;
 import walebook.desk.common.Texts;
 import walebook.desk.look.Look;
 import walebook.lesson.LessonPack;
+import walebook.record.Lesson;
 import walebook.words.Words;
 
 /** The place of the lessons: packs and lessons taken up, a pack to read, its plan. */
@@ -26,6 +28,7 @@ public final class LessonsView extends BorderPane {
   private final PlanAgainViewModel planAgain;
   private final ShelfViewModel shelf;
   private final ShelfView shelfView;
+  private @Nullable KitViewModel kept;
 
   /** A view over a session; the look dresses the board that is shown large. */
   public LessonsView(Session session, Look look) {
@@ -138,17 +141,22 @@ public final class LessonsView extends BorderPane {
   }
 
   private Node kit(LessonPack pack) {
-    KitViewModel kit = new KitViewModel(model.session(), pack);
+    KitViewModel before = kept;
+    Lesson lesson = model.kitLesson();
+    KitViewModel kit =
+        before != null && before.isOf(pack, lesson)
+            ? before
+            : new KitViewModel(model.session(), pack, lesson);
+    kept = kit;
+    ScrapsViewModel scraps = new ScrapsViewModel(model.session(), kit);
     Button work = new Button(words.say("desk.lessons.kit.go"));
     work.setOnAction(pressed -> kit.workOut());
     PlaceFrame frame =
         new PlaceFrame(words, words.say("desk.lessons.kit.title", pack.about().title()))
             .context(back())
-            .work(new KitPane(words, kit, model.cloths()))
+            .work(new KitPane(words, kit, scraps, model.cloths()))
             .primary(work);
-    kit.saysProperty()
-        .addListener(
-            (from, old, now) -> frame.notice().noticeProperty().set(new Notice(now, null)));
+    frame.notice().noticeProperty().bind(kit.saysProperty().map(now -> new Notice(now, null)));
     return frame;
   }
 
@@ -210,7 +218,8 @@ public final class LessonsView extends BorderPane {
                 PrintPaper.Kind.CARDS,
                 PrintPaper.Kind.GRID,
                 PrintPaper.Kind.PLAN,
-                PrintPaper.Kind.HAND_OUT));
+                PrintPaper.Kind.HAND_OUT,
+                PrintPaper.Kind.KIT));
     return new PrintPane(words, print, session.namesHiddenProperty().get());
   }
 

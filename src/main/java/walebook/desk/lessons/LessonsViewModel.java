@@ -25,7 +25,7 @@ public final class LessonsViewModel {
   static final String PLACE = "lessons";
 
   private final Session session;
-  private boolean kitOfPlan;
+  private @Nullable Lesson kitLesson;
   private final ReadLessons read;
   private final ObservableList<LessonPack> packs = FXCollections.observableArrayList();
   private final ObservableList<ReadLessons.Taken> taken = FXCollections.observableArrayList();
@@ -122,7 +122,7 @@ public final class LessonsViewModel {
   /** Begins to work out the kit of the pack that is read. */
   public void kit() {
     if (pack.get() != null) {
-      kitOfPlan = false;
+      kitLesson = null;
       part.set(Part.KIT);
     }
   }
@@ -134,10 +134,15 @@ public final class LessonsViewModel {
         found -> {
           if (found.isGood()) {
             pack.set(found.value());
-            kitOfPlan = true;
+            kitLesson = lesson;
             part.set(Part.KIT);
           }
         });
+  }
+
+  /** The lesson whose kit is worked out; null for a pack that is not taken up. */
+  @Nullable Lesson kitLesson() {
+    return kitLesson;
   }
 
   /** Shows a lesson's plan. */
@@ -153,7 +158,7 @@ public final class LessonsViewModel {
 
   /** Back to what was shown before. */
   public void back() {
-    if (part.get() == Part.KIT && kitOfPlan) {
+    if (part.get() == Part.KIT && kitLesson != null) {
       part.set(Part.PLAN);
       return;
     }

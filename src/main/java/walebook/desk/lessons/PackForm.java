@@ -38,12 +38,24 @@ final class PackForm {
                 "plan.kind",
                 "plan.question",
                 "plan.repeats",
+                PackDraft.FIRST_CLOTH,
+                PackDraft.FIRST_GRAIN,
                 PackDraft.LESSON,
                 PackDraft.REST));
     for (int i = 0; i < STEPS; i++) {
       all.add(minutes(i));
     }
-    rows(all, "materials", MATERIALS, "what", "count", "cloth", "along_mm", "across_mm", "grain");
+    rows(
+        all,
+        "materials",
+        MATERIALS,
+        "what",
+        "count",
+        "cloth",
+        "along_mm",
+        "across_mm",
+        "grain",
+        "thread_m");
     rows(all, "cautions", CAUTIONS, "key", "says");
     rows(all, "plan.cloths", CLOTHS, "slot", "says");
     rows(all, "success", CHECKS, "check", "value", "says");

@@ -3,16 +3,13 @@ package walebook.desk.lessons;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
-import javafx.scene.control.TableCell;
-import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import javafx.scene.layout.VBox;
-import javafx.scene.text.Text;
-import javafx.util.Callback;
 import org.jspecify.annotations.Nullable;
 import walebook.act.lesson.ReadLessons;
 import walebook.desk.common.ColumnTable;
 import walebook.desk.common.Texts;
+import walebook.desk.common.WrappedCell;
 import walebook.lesson.PlanFairness;
 import walebook.quantity.Show;
 import walebook.record.PieceAsked;
@@ -43,11 +40,17 @@ final class PlanPane extends VBox {
     table.setAccessibleText(words.say("desk.lessons.plan.title", plan.lesson().title()));
     // The columns share the room there is: nothing is ever off to the side.
     table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_ALL_COLUMNS);
-    table.words(words.say("desk.lessons.col.student"), 8, Row::student).setCellFactory(wraps());
+    table
+        .words(words.say("desk.lessons.col.student"), 8, Row::student)
+        .setCellFactory(WrappedCell::new);
     table.words(words.say("desk.lessons.col.nth"), 3, row -> String.valueOf(row.nth()));
     table.words(words.say("desk.lessons.col.code"), 6, row -> PieceCode.spoken(row.piece().code()));
-    table.words(words.say("desk.lessons.col.cloth"), 9, this::cloth).setCellFactory(wraps());
-    table.words(words.say("desk.lessons.col.settings"), 12, this::settings).setCellFactory(wraps());
+    table
+        .words(words.say("desk.lessons.col.cloth"), 9, this::cloth)
+        .setCellFactory(WrappedCell::new);
+    table
+        .words(words.say("desk.lessons.col.settings"), 12, this::settings)
+        .setCellFactory(WrappedCell::new);
     table.words(words.say("desk.lessons.col.done"), 4, this::done);
     table.getItems().setAll(rows(plan));
     table.asHighAs(ROWS);
@@ -71,28 +74,6 @@ final class PlanPane extends VBox {
       }
     }
     return rows;
-  }
-
-  /** Long words go on below instead of being cut. */
-  private static Callback<TableColumn<Row, String>, TableCell<Row, String>> wraps() {
-    return column ->
-        new TableCell<>() {
-          private final Text text = new Text();
-
-          {
-            text.getStyleClass().add("cell-text");
-            text.fillProperty().bind(textFillProperty());
-            text.fontProperty().bind(fontProperty());
-            text.wrappingWidthProperty().bind(column.widthProperty().subtract(24));
-          }
-
-          @Override
-          protected void updateItem(@Nullable String item, boolean empty) {
-            super.updateItem(item, empty);
-            text.setText(item == null ? "" : item);
-            setGraphic(empty ? null : text);
-          }
-        };
   }
 
   private String cloth(Row row) {

@@ -31,6 +31,10 @@ final class PreparePane extends VBox {
   }
 
   private String need(Material each) {
+    Double thread = each.threadM();
+    if (thread != null) {
+      return words.say("desk.lessons.need-thread", Show.upTo(thread, 1), each.what());
+    }
     Double count = each.count();
     return count == null
         ? each.what()

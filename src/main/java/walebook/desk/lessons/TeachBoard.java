@@ -1,5 +1,6 @@
 package walebook.desk.lessons;
 
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Set;
 import javafx.animation.Animation;
@@ -20,6 +21,7 @@ import walebook.desk.common.Board;
 import walebook.desk.common.ChoiceWords;
 import walebook.desk.common.Texts;
 import walebook.desk.look.Look;
+import walebook.desk.look.TextSize;
 import walebook.words.Words;
 
 /** The lesson over the whole screen, led by the keys or by a presenter's clicker. */
@@ -65,6 +67,7 @@ final class TeachBoard extends BorderPane {
   static Stage show(
       Words words, Look look, ChoiceWords names, @Nullable Window over, TeachViewModel model) {
     TeachBoard board = new TeachBoard(words, names, model);
+    board.styleProperty().bind(look.textSizeProperty().map(TeachBoard::letters));
     Stage stage = new Board(words, look).open(over, board);
     stage.setTitle(model.pack().about().title());
     stage.getScene().addEventFilter(KeyEvent.KEY_PRESSED, key -> board.pressed(key, stage));
@@ -76,6 +79,13 @@ final class TeachBoard extends BorderPane {
     stage.setOnHidden(gone -> clock.stop());
     board.requestFocus();
     return stage;
+  }
+
+  // The board's letters are far above the usual ones; growing with them in full, a step would be
+  // four lines and a working would have no room below its fields.
+  private static String letters(TextSize size) {
+    double px = TextSize.BODY_PX * (1 + (size.percent() - 100) / 200.0);
+    return String.format(Locale.ROOT, "-fx-font-size: %.2fpx;", px);
   }
 
   private void pressed(KeyEvent key, Stage stage) {

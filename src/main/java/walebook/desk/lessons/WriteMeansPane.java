@@ -74,6 +74,11 @@ final class WriteMeansPane extends VBox {
   }
 
   private String whole(boolean readings) {
+    if (readings && !model.text(PackDraft.FIRST_CLOTH).isBlank()) {
+      return model.ofClass()
+          ? "desk.lessons.write.readings-class-control"
+          : "desk.lessons.write.readings-twelve-control";
+    }
     if (readings) {
       return model.ofClass()
           ? "desk.lessons.write.readings-class"

@@ -145,6 +145,16 @@ final class WriteParts {
       readings.add(grain, 16);
     }
     readings.add(typed("plan.repeats", "desk.lessons.write.repeats"), 8);
+    String firstGrain = say("desk.lessons.write.first-grain");
+    PickedField first =
+        new PickedField(
+            words,
+            firstGrain,
+            keys(Grain.class),
+            key -> key.isEmpty() ? "" : choice(key),
+            model.field(PackDraft.FIRST_GRAIN));
+    keep(PackDraft.FIRST_GRAIN, first, firstGrain);
+    readings.add(typed(PackDraft.FIRST_CLOTH, "desk.lessons.write.first-cloth"), 16).add(first, 16);
     onlyWhen(pieces, false);
     onlyWhen(readings, true);
     return new VBox(16, asks, cloths, pieces, readings, tiers(), success());
@@ -261,7 +271,8 @@ final class WriteParts {
                     say("desk.lessons.write.long-side"),
                     13,
                     keys(Grain.class),
-                    this::choice)),
+                    this::choice),
+                column(".thread_m", "desk.lessons.write.thread", 6)),
             i -> "materials[" + i + "]",
             PackForm.MATERIALS);
     Node cautions =

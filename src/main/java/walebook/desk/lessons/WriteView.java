@@ -5,10 +5,8 @@ import java.util.List;
 import java.util.Map;
 import javafx.animation.PauseTransition;
 import javafx.application.Platform;
-import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
@@ -17,6 +15,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
+import walebook.desk.common.IntoView;
 import walebook.desk.common.PlaceFrame;
 import walebook.desk.common.Segments;
 import walebook.words.Words;
@@ -88,25 +87,7 @@ final class WriteView extends BorderPane {
     Node control = parts.controls().of(field);
     if (control != null) {
       // The part has to be in the window before one of its fields can take the focus.
-      Platform.runLater(
-          () -> {
-            control.requestFocus();
-            intoView(control);
-          });
-    }
-  }
-
-  /** Scrolls to a control; the Tab key does so by itself, a focus that is set does not. */
-  private static void intoView(Node control) {
-    for (Node up = control.getParent(); up != null; up = up.getParent()) {
-      if (up instanceof ScrollPane scroll && scroll.getContent() instanceof Region content) {
-        Bounds at = content.sceneToLocal(control.localToScene(control.getBoundsInLocal()));
-        double room = content.getHeight() - scroll.getViewportBounds().getHeight();
-        if (room > 0) {
-          double above = at.getMinY() - scroll.getViewportBounds().getHeight() / 3;
-          scroll.setVvalue(Math.max(0, Math.min(1, above / room)));
-        }
-      }
+      Platform.runLater(() -> IntoView.focus(control));
     }
   }
 

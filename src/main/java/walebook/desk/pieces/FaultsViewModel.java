@@ -19,8 +19,6 @@ import walebook.seam.Fault;
 
 /** The faults seen on a piece, chosen from pictures; kept as the text of the form's field. */
 public final class FaultsViewModel {
-  private static final int SEVERITY = 2;
-
   private final List<Fault> pictured;
   private final List<Fault> others;
   private final List<Fault> known;
@@ -83,7 +81,12 @@ public final class FaultsViewModel {
     FaultSeen found =
         seen.stream().filter(each -> each.fault().equals(key)).findFirst().orElse(null);
     if (found == null) {
-      FaultSeen fresh = new FaultSeen(key, FaultPlace.ALL_ALONG, SEVERITY, FaultWhen.SEWN);
+      FaultSeen fresh =
+          known.stream()
+              .filter(each -> each.key().equals(key))
+              .findFirst()
+              .map(FaultText::usual)
+              .orElseThrow();
       List<FaultSeen> next = new ArrayList<>(seen);
       next.add(fresh);
       write(next);

@@ -67,7 +67,7 @@ final class FormGroups {
   private FieldGroup machine() {
     FieldGroup group = new FieldGroup(words.say("desk.pieces.group.machine"));
     add(group, PieceField.METHOD, 9);
-    add(group, PieceField.MACHINE, 12);
+    add(group, PieceField.MACHINE, 16);
     add(group, PieceField.STITCH, 17);
     add(group, PieceField.DIAL_WIDTH, 8);
     add(group, PieceField.DIAL_LENGTH, 8);

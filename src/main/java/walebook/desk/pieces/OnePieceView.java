@@ -11,6 +11,7 @@ import javafx.scene.image.ImageView;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.Fold;
@@ -31,7 +32,8 @@ final class OnePieceView {
   private final VBox work = new VBox();
   private final CausesPane causes;
   private final MeaningPane meaning;
-  private final Label who = new Label();
+  private final LookOverPane lookOver;
+  private final Label who = Texts.text("");
   private final Button next = new Button();
   private final Button again = new Button();
   private final Button mend = new Button();
@@ -42,6 +44,7 @@ final class OnePieceView {
     this.place = place;
     this.causes = new CausesPane(words, "desk.pieces.sew-next", this::again);
     this.meaning = new MeaningPane(words, causes);
+    this.lookOver = new LookOverPane(words, place.lookOver());
     this.frame = new PlaceFrame(words, words.say("desk.pieces.one-title"));
     work.getStyleClass().add("one-piece");
     frame.context(who).work(work).means(meaning);
@@ -100,6 +103,8 @@ final class OnePieceView {
             card("desk.pieces.card.measures", lines(piece.measures())),
             card("desk.pieces.card.seen", lines(piece.seen())));
     cards.getStyleClass().add("piece-cards");
+    // Else the pane takes the tallest card for all of it, and shows no bar where it scrolls.
+    cards.setMinHeight(Region.USE_PREF_SIZE);
     work.getChildren().addAll(code, cards);
     if (!piece.photos().isEmpty()) {
       work.getChildren().add(card("desk.pieces.card.photos", photos(piece.photos())));
@@ -107,6 +112,7 @@ final class OnePieceView {
     if (piece.chain().size() > 1) {
       work.getChildren().add(card("desk.pieces.card.chain", chain(piece.chain())));
     }
+    work.getChildren().add(lookOver);
     work.getChildren().add(new Fold(words.say("desk.pieces.timeline"), lines(piece.timeline())));
   }
 

@@ -37,6 +37,7 @@ public final class PiecesViewModel {
   private final PieceListViewModel list;
   private final LogFormViewModel form;
   private final OnePieceViewModel piece;
+  private final LookOverViewModel lookOver;
   private final ReadOnlyObjectWrapper<Mode> mode =
       new ReadOnlyObjectWrapper<>(this, "mode", Mode.LIST);
   private final ObjectProperty<Notice> notice =
@@ -54,6 +55,23 @@ public final class PiecesViewModel {
     this.list = new PieceListViewModel(session);
     this.form = new LogFormViewModel(session, lengthUnit, this::saved);
     this.piece = new OnePieceViewModel(session);
+    this.lookOver = new LookOverViewModel(session);
+    piece
+        .pieceProperty()
+        .addListener(
+            (from, old, now) -> {
+              if (now != null) {
+                lookOver.open(now.id());
+              }
+            });
+    lookOver
+        .saysProperty()
+        .addListener(
+            (from, old, now) -> {
+              if (!now.isEmpty()) {
+                say(now);
+              }
+            });
     session.wishProperty().addListener((from, old, now) -> take(now));
     session.studentProperty().addListener((from, old, now) -> lookForNext());
     take(session.wishProperty().get());
@@ -70,6 +88,11 @@ public final class PiecesViewModel {
 
   public OnePieceViewModel piece() {
     return piece;
+  }
+
+  /** Looking over the piece that is shown. */
+  public LookOverViewModel lookOver() {
+    return lookOver;
   }
 
   public ReadOnlyObjectProperty<Mode> modeProperty() {
@@ -127,6 +150,12 @@ public final class PiecesViewModel {
     mode.set(Mode.PIECE);
   }
 
+  /** Shows one piece to be looked over. */
+  public void lookOver(UUID pieceId) {
+    lookOver.await(pieceId);
+    open(pieceId);
+  }
+
   /** Goes back to the list; what is typed in the form waits as a draft. */
   public void toList() {
     form.keepDraft();
@@ -136,6 +165,7 @@ public final class PiecesViewModel {
   /** Keeps what is typed; called before the book is closed. */
   public void rest() {
     form.rest();
+    lookOver.rest();
   }
 
   /** Throws the form away and goes back to the list. */
@@ -162,6 +192,7 @@ public final class PiecesViewModel {
       case LOG_PLANNED -> with(id, this::log);
       case LOG_OWN -> logOwn();
       case AGAIN -> with(id, this::again);
+      case LOOK_OVER -> with(id, this::lookOver);
     }
   }
 

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Properties;
+import walebook.desk.common.Remember;
 import walebook.desk.look.TextSize;
 import walebook.desk.look.Theme;
 
@@ -19,7 +20,7 @@ import walebook.desk.look.Theme;
  * last. Written to a file beside the old one and moved into its place, so that it is never half; a
  * file that can't be read counts as empty, since nothing in it is worth a fault.
  */
-public final class KeptSettings {
+public final class KeptSettings implements Remember {
   private static final int RECENT = 6;
 
   private final Path file;
@@ -72,14 +73,14 @@ public final class KeptSettings {
     return books;
   }
 
-  public void keep(Theme theme, TextSize textSize) {
+  public synchronized void keep(Theme theme, TextSize textSize) {
     kept.setProperty("theme", theme.name().toLowerCase(Locale.ROOT));
     kept.setProperty("text-size", String.valueOf(textSize.percent()));
     write();
   }
 
   /** Puts a book first among those opened last. */
-  public void opened(Path book) {
+  public synchronized void opened(Path book) {
     List<Path> books = new ArrayList<>(recentBooks());
     Path whole = book.toAbsolutePath();
     books.remove(whole);
@@ -94,7 +95,19 @@ public final class KeptSettings {
     write();
   }
 
-  private void write() {
+  @Override
+  public synchronized String recall(String name) {
+    return kept.getProperty("place." + name, "");
+  }
+
+  @Override
+  public synchronized void keep(String name, String value) {
+    if (!value.equals(kept.setProperty("place." + name, value))) {
+      write();
+    }
+  }
+
+  private synchronized void write() {
     try {
       Path folder = file.toAbsolutePath().getParent();
       if (folder != null) {

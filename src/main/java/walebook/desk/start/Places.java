@@ -53,6 +53,7 @@ final class Places {
   private final TypeInViewModel typing;
   private @Nullable LessonsView lessons;
   private @Nullable DecideView decide;
+  private @Nullable TermView term;
 
   /**
    * Makes the places.
@@ -102,6 +103,9 @@ final class Places {
     if (lessons != null) {
       lessons.rest();
     }
+    if (term != null) {
+      term.rest();
+    }
     DecideView shown = decide;
     if (shown != null) {
       shown.rest();
@@ -150,6 +154,8 @@ final class Places {
   }
 
   private Node term() {
-    return new TermView(session, new SqliteFiles());
+    TermView made = new TermView(session, new SqliteFiles());
+    term = made;
+    return made;
   }
 }

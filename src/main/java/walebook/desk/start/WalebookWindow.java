@@ -157,6 +157,7 @@ public final class WalebookWindow extends Application {
             worker,
             files,
             fault -> errors.show(FaultReport.of(fault)));
+    session.remembersIn(settings);
     session.schoolClassProperty().set(found.newest());
     Places all =
         new Places(session, look, found.unit(), copy -> goBack(stage, files, errors, copy));

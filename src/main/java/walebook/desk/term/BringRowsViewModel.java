@@ -29,7 +29,6 @@ import walebook.desk.common.Notice;
 import walebook.desk.common.PickFile;
 import walebook.desk.common.Session;
 import walebook.problem.Answer;
-import walebook.record.By;
 import walebook.record.SchoolClass;
 import walebook.record.Student;
 
@@ -185,14 +184,14 @@ public final class BringRowsViewModel {
                 session.words(),
                 session.clock(),
                 session.chance())
-            .bring(plan, By.NOBODY)
+            .bring(plan, session.by())
         : new BringInRoster(
                 session.book(),
                 session.tables(),
                 session.words(),
                 session.clock(),
                 session.chance())
-            .bring(plan, By.NOBODY);
+            .bring(plan, session.by());
   }
 
   private void brought(Trial done) {
@@ -210,7 +209,7 @@ public final class BringRowsViewModel {
 
   private void undo(UUID step) {
     work.start(
-        () -> new UndoBringIn(session.book()).undo(step, By.NOBODY),
+        () -> new UndoBringIn(session.book()).undo(step, session.by()),
         undone -> {
           notice.set(new Notice(session.words().say("desk.term.bring.undone"), null));
           session.changed();

@@ -51,6 +51,8 @@ final class GatherPane extends VBox {
     under.managedProperty().bind(under.visibleProperty());
     Label says = Texts.text("", "strong");
     says.textProperty().bind(model.saysProperty());
+    says.visibleProperty().bind(says.textProperty().isNotEmpty());
+    says.managedProperty().bind(says.visibleProperty());
     VBox card =
         new VBox(
             12,
@@ -107,10 +109,7 @@ final class GatherPane extends VBox {
     int row = 1;
     for (Conflict.Field each : conflict.fields()) {
       sides.addRow(
-          row++,
-          Texts.text(each.name().replace('_', ' ')),
-          Texts.text(each.mine()),
-          Texts.text(each.theirs()));
+          row++, Texts.text(model.field(each)), Texts.text(each.mine()), Texts.text(each.theirs()));
     }
     Button mine =
         button(
@@ -124,6 +123,8 @@ final class GatherPane extends VBox {
                 ? "desk.term.gather.two"
                 : "desk.term.gather.take",
             () -> model.decide(conflict, Choice.THEIRS));
+    mine.setAccessibleText(mine.getText() + ": " + model.why(conflict));
+    theirs.setAccessibleText(theirs.getText() + ": " + model.why(conflict));
     VBox card =
         new VBox(
             8, Texts.text(model.why(conflict), "strong"), sides, new FlowPane(12, 8, mine, theirs));

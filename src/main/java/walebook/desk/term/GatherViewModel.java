@@ -2,6 +2,8 @@ package walebook.desk.term;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Collectors;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -26,11 +28,18 @@ import walebook.desk.common.Session;
 import walebook.desk.common.Task;
 import walebook.problem.Answer;
 import walebook.problem.Problem;
-import walebook.record.By;
+import walebook.record.PieceCode;
 import walebook.record.SchoolClass;
 
 /** Gathering students' books: what was picked, what would come, what is to be decided. */
 public final class GatherViewModel {
+  /** Stopping and the last step exclude each other, so that what is said of it is true. */
+  private enum Phase {
+    GATHERING,
+    STOPPED,
+    LAST_STEP
+  }
+
   private final Session session;
   private final GatherBooks act;
   private final GiveStarterBooks give;
@@ -43,6 +52,7 @@ public final class GatherViewModel {
   private final ReadOnlyStringWrapper says = new ReadOnlyStringWrapper(this, "says", "");
   private final BooleanProperty byName = new SimpleBooleanProperty(this, "byName", false);
   private @Nullable Task task;
+  private AtomicReference<Phase> phase = new AtomicReference<>(Phase.GATHERING);
 
   public GatherViewModel(Session session, BookFiles files) {
     this.session = session;
@@ -111,17 +121,36 @@ public final class GatherViewModel {
   }
 
   private void run(boolean really) {
-    if (working.get() || picked.isEmpty()) {
+    if (working.get()) {
+      return;
+    }
+    if (picked.isEmpty()) {
+      says.set(session.words().say("desk.term.gather.pick-first"));
       return;
     }
     List<Path> files = List.copyOf(picked);
     working.set(true);
+    AtomicReference<Phase> now = new AtomicReference<>(Phase.GATHERING);
+    phase = now;
     says.set(session.words().say("desk.term.gather.working"));
     Task started =
         session
             .background()
             .run(
-                progress -> act.gather(files, really, By.NOBODY, (done, of) -> progress.at(done)),
+                progress ->
+                    act.gather(
+                        files,
+                        really,
+                        session.by(),
+                        (done, of) -> {
+                          progress.at(done);
+                          if (done >= 1) {
+                            now.compareAndSet(Phase.GATHERING, Phase.LAST_STEP);
+                          }
+                          if (now.get() == Phase.STOPPED) {
+                            throw new CancellationException();
+                          }
+                        }),
                 gathered -> came(gathered, really),
                 fault -> {
                   ended("");
@@ -154,9 +183,9 @@ public final class GatherViewModel {
     says.set(sentence);
   }
 
-  /** Stops it; the book stays as it was. */
+  /** Stops it; the book stays as it was. Once all is in, it is too late and nothing happens. */
   public void cancel() {
-    if (task != null) {
+    if (task != null && phase.compareAndSet(Phase.GATHERING, Phase.STOPPED)) {
       task.cancel();
       ended(session.words().say("desk.term.gather.cancelled"));
     }
@@ -169,7 +198,7 @@ public final class GatherViewModel {
 
   public void decide(Conflict conflict, Choice choice) {
     session.run(
-        progress -> decide.decide(conflict.id(), choice, By.NOBODY),
+        progress -> decide.decide(conflict.id(), choice, session.by()),
         answer -> {
           says.set(answer.isGood() ? "" : problems(answer.problems()));
           session.changed();
@@ -201,17 +230,22 @@ public final class GatherViewModel {
     return problem != null
         ? session.words().say(problem)
         : session
-            .words()
-            .say(
-                "desk.term.gather.from",
-                String.valueOf(from.file().getFileName()),
-                from.added(),
-                from.pieces(),
-                from.photos(),
-                from.taken(),
-                from.kept(),
-                from.same(),
-                from.conflicts());
+                .words()
+                .say(
+                    "desk.term.gather.from",
+                    String.valueOf(from.file().getFileName()),
+                    from.added(),
+                    from.pieces(),
+                    from.photos(),
+                    from.taken(),
+                    from.kept(),
+                    from.same(),
+                    from.conflicts())
+            + leftOut(from.gone());
+  }
+
+  private String leftOut(int gone) {
+    return gone == 0 ? "" : " " + session.words().say("desk.term.gather.left-out", gone);
   }
 
   /** Why a person is asked, in a sentence. */
@@ -225,8 +259,19 @@ public final class GatherViewModel {
               case TWIN -> "desk.term.gather.twin";
               case SAME_NAME -> "desk.term.gather.same-name";
             },
-            conflict.title(),
+            called(conflict),
             conflict.fileName());
+  }
+
+  private static String called(Conflict conflict) {
+    boolean coded = conflict.entity().endsWith("_piece") && PieceCode.isCode(conflict.title());
+    return coded ? PieceCode.spoken(conflict.title()) : conflict.title();
+  }
+
+  /** What a field that differs is called by people. */
+  public String field(Conflict.Field field) {
+    String key = "desk.term.gather.name." + field.name().replace('_', '-');
+    return session.words().has(key) ? session.words().say(key) : field.name().replace('_', ' ');
   }
 
   private String problems(List<Problem> problems) {

@@ -116,10 +116,16 @@ public final class PrivacyViewModel {
 
   private void show(Seen seen) {
     List<String> all = new ArrayList<>();
+    all.add(
+        words.say(
+            switch (how.get()) {
+              case ANONYMOUS -> "desk.term.privacy.all-stays";
+              case ERASE_KEEP_PIECES -> "desk.term.privacy.pieces-stay";
+              case ERASE_ALL -> "desk.term.privacy.all-goes";
+            }));
     new TreeMap<>(seen.look().rows())
         .forEach(
-            (table, count) ->
-                all.add(words.say("desk.term.privacy.rows", count, table.replace('_', ' '))));
+            (table, count) -> all.add(words.say("desk.term.privacy.rows", called(table), count)));
     for (Mention each : seen.look().mentions()) {
       all.add(
           words.say(
@@ -131,6 +137,11 @@ public final class PrivacyViewModel {
     all.add(words.say("desk.term.privacy.elsewhere"));
     lines.setAll(all);
     asked.set(true);
+  }
+
+  private String called(String table) {
+    String key = "desk.common.table." + table.replace('_', '-');
+    return words.has(key) ? words.say(key) : table.replace('_', ' ');
   }
 
   private void done(Done done) {

@@ -49,14 +49,13 @@ final class RosterPane extends VBox {
     add.setOnAction(pressed -> model.add());
     FieldGroup more =
         new FieldGroup(words.say("desk.term.roster.more"))
-            .add(
+            .below(
                 new LinesField(
                     words,
                     words.say("desk.term.field.students"),
                     "",
                     NAMES,
-                    model.names().field("students")),
-                30)
+                    model.names().field("students")))
             .below(add);
     model.openProperty().addListener((from, old, now) -> show(now));
     show(model.openProperty().get());

@@ -1,6 +1,7 @@
 package walebook.desk.term;
 
 import java.util.List;
+import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
@@ -25,6 +26,7 @@ public final class TermView extends BorderPane {
       List.of(
           TermViewModel.Part.STUDENTS,
           TermViewModel.Part.MACHINES,
+          TermViewModel.Part.ASSESS,
           TermViewModel.Part.EXPORT,
           TermViewModel.Part.PRINT,
           TermViewModel.Part.BRING,
@@ -46,6 +48,8 @@ public final class TermView extends BorderPane {
   private final ExportPane exportPane;
   private final BringPane bringPane;
   private final GatherViewModel gather;
+  private final AssessViewModel assess;
+  private final AssessPane assessPane;
 
   /** A view over a session; {@code files} opens the books to be gathered. */
   public TermView(Session session, BookFiles files) {
@@ -55,10 +59,13 @@ public final class TermView extends BorderPane {
     this.roster = new RosterViewModel(session);
     this.machines = new MachinesViewModel(session);
     this.export = new ExportViewModel(session);
-    this.print = new PrintViewModel(session, null, List.of(PrintPaper.Kind.RECORD));
+    this.print =
+        new PrintViewModel(session, null, List.of(PrintPaper.Kind.RECORD, PrintPaper.Kind.MARKS));
     this.bring = new BringViewModel(session);
     this.gather = new GatherViewModel(session, files);
     this.bin = new BinViewModel(session);
+    this.assess = new AssessViewModel(session);
+    assessPane = new AssessPane(words, assess);
     rosterPane = new RosterPane(words, roster, session.namesHiddenProperty());
     machinesPane = new MachinesPane(words, machines, session.tables());
     machineCard = new MachineCardPane(words, machines);
@@ -69,6 +76,11 @@ public final class TermView extends BorderPane {
     session.schoolClassProperty().addListener((from, old, now) -> show());
     machines.editingProperty().addListener((from, old, now) -> show());
     show();
+  }
+
+  /** Keeps what is being typed; called before the book is closed. */
+  public void rest() {
+    assess.criteria().rest();
   }
 
   private void show() {
@@ -102,6 +114,10 @@ public final class TermView extends BorderPane {
         go.setOnAction(pressed -> gather.gather());
         go.disableProperty().bind(gather.workingProperty());
         frame.work(parts, new GatherPane(words, gather)).primary(go);
+      }
+      case ASSESS -> {
+        frame.notice().noticeProperty().bind(assess.noticeProperty());
+        frame.work(parts, assessPane);
       }
       case BIN -> {
         frame.notice().noticeProperty().bind(bin.noticeProperty());
@@ -155,14 +171,13 @@ public final class TermView extends BorderPane {
     Label term = Texts.text("", "soft");
     term.textProperty().bind(model.termProperty());
     if (model.classes().size() < 2) {
+      // One text wraps as a whole; two beside each other squeeze the second.
       Label name = Texts.text("", "soft");
       name.textProperty()
           .bind(
-              session
-                  .schoolClassProperty()
-                  .map(of -> words.say("desk.term.class", of.name(), of.meets()))
-                  .orElse(""));
-      return new Node[] {name, term};
+              Bindings.createStringBinding(
+                  this::classAndTerm, session.schoolClassProperty(), model.termProperty()));
+      return new Node[] {name};
     }
     ComboBox<SchoolClass> choose = new ComboBox<>(model.classes());
     choose.setAccessibleText(words.say("desk.term.choose-class"));
@@ -178,6 +193,13 @@ public final class TermView extends BorderPane {
     return new Node[] {choose, term};
   }
 
+  private String classAndTerm() {
+    SchoolClass of = session.schoolClassProperty().get();
+    return of == null
+        ? model.termProperty().get()
+        : words.say("desk.term.class", of.name(), of.meets()) + "\n" + model.termProperty().get();
+  }
+
   private String partName(TermViewModel.Part part) {
     return words.say(
         switch (part) {
@@ -186,6 +208,7 @@ public final class TermView extends BorderPane {
           case EXPORT -> "desk.term.export";
           case GATHER -> "desk.term.gather";
           case PRINT -> "desk.term.print";
+          case ASSESS -> "desk.term.assess";
           case BRING -> "desk.term.bring";
           case BIN -> "desk.term.bin";
           case START -> "desk.term.another-class";

@@ -28,6 +28,7 @@ public final class TermViewModel {
     MACHINES,
     EXPORT,
     GATHER,
+    ASSESS,
     PRINT,
     BRING,
     BIN,

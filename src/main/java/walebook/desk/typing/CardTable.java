@@ -113,11 +113,9 @@ final class CardTable extends BorderPane {
       return;
     }
     if (!isInView(at.row())) {
-      table.scrollTo(Math.max(0, at.row() - 3));
-      // The row is made now, so that it takes the next key.
-      table.layout();
+      bring(at.row());
       // Bars that come with the first layout can hide the last row again.
-      Platform.runLater(() -> table.scrollTo(Math.max(0, at.row() - 3)));
+      Platform.runLater(() -> bring(at.row()));
     }
     int column = 0;
     double right = 0;
@@ -128,6 +126,19 @@ final class CardTable extends BorderPane {
         table.scrollToColumnIndex(right < table.getWidth() - HEAD_PADDING ? 0 : column);
       }
       column++;
+    }
+  }
+
+  /** The row is made at once, so that it takes the next key. */
+  private void bring(int row) {
+    table.scrollTo(Math.max(0, row - 3));
+    table.layout();
+    // Near the foot the heights that the table guesses can leave the last rows out of reach.
+    if (table.lookup(".virtual-flow") instanceof VirtualFlow<?> flow) {
+      for (int tried = 0; tried < 4 && flow.getVisibleCell(row) == null; tried++) {
+        flow.scrollPixels(flow.getHeight() / 2);
+        table.layout();
+      }
     }
   }
 

@@ -30,6 +30,7 @@ import walebook.act.piece.PieceField;
 import walebook.desk.common.FormFields;
 import walebook.desk.common.Notice;
 import walebook.desk.common.Session;
+import walebook.desk.common.Task;
 import walebook.desk.common.Wish;
 import walebook.problem.Answer;
 import walebook.problem.Place;
@@ -57,6 +58,7 @@ public final class TypeInViewModel {
       new SimpleObjectProperty<>(this, "notice", Notice.NONE);
   private int kept;
   private int free;
+  private Task loading = new Task();
 
   public TypeInViewModel(Session session) {
     this.session = session;
@@ -125,24 +127,26 @@ public final class TypeInViewModel {
     keepDraft();
     LoadCards load = new LoadCards(session.book(), session.tables());
     busy.set(true);
-    session.run(
-        progress -> Optional.ofNullable(load.of(lessonId)).map(found -> ready(load, found)),
-        found -> {
-          busy.set(false);
-          found.ifPresent(this::loaded);
-        });
+    loading.cancel();
+    loading =
+        session.run(
+            progress -> Optional.ofNullable(load.of(lessonId)).map(found -> ready(load, found)),
+            found -> {
+              busy.set(false);
+              found.ifPresent(this::loaded);
+            });
   }
 
-  /** Opens the cards of the lesson that was taught last, unless some are open. */
+  /** Opens the cards of the lesson that was taught last, unless some are open or asked for. */
   public void openLatest() {
     SchoolClass of = session.schoolClassProperty().get();
-    if (sheet.get() == null && of != null) {
-      LocalDate today = LocalDate.now(session.clock());
+    if (sheet.get() == null && !busy.get() && of != null) {
       LoadCards load = new LoadCards(session.book(), session.tables());
       busy.set(true);
-      session.run(
-          progress -> Optional.ofNullable(load.latest(of.id(), today)),
-          found -> found.ifPresentOrElse(this::open, () -> busy.set(false)));
+      loading =
+          session.run(
+              progress -> Optional.ofNullable(load.latest(of.id(), LocalDate.now(session.clock()))),
+              found -> found.ifPresentOrElse(this::open, () -> busy.set(false)));
     }
   }
 
@@ -182,8 +186,7 @@ public final class TypeInViewModel {
       return;
     }
     UUID student = grid.studentHere(now.room().students().get(0).id());
-    free++;
-    String key = FREE + free;
+    String key = FREE + ++free;
     LoadCards load = new LoadCards(session.book(), session.tables());
     session.run(
         progress -> load.free(now.lesson(), student, key, now.room()),

@@ -170,7 +170,9 @@ class ReplanLessonTest {
               "number.too-small",
               "choice.unknown");
       assertThat(code(List.of(), List.of("sewing"), List.of(), room))
-          .containsExactly("lesson.nothing-to-sew", "lesson.nothing-to-sew");
+          .containsExactly("lesson.nothing-to-sew-at-all");
+      assertThat(code(List.of(), List.of("S02=sewing"), List.of(), room))
+          .containsExactly("lesson.nothing-to-sew");
       assertThat(code(List.of("width=1"), List.of(), List.of("S02=9"), room))
           .containsExactly("lesson.share-too-large");
       assertThat(code(List.of(), List.of(), List.of("12"), room)).isEmpty();

@@ -16,8 +16,10 @@ import walebook.kit.Kit;
 import walebook.kit.KitLine;
 import walebook.kit.ScrapAnswer;
 import walebook.lesson.LessonPack;
+import walebook.lesson.Material;
 import walebook.lesson.Packs;
 import walebook.problem.Answer;
+import walebook.problem.Place;
 import walebook.problem.Problem;
 import walebook.quantity.Unit;
 import walebook.record.ClothWash;
@@ -59,15 +61,13 @@ class WorkOutKitTest {
             .orElseThrow();
     assertThat(needle.forClass()).isEqualTo(12);
     assertThat(needle.cost()).isNull();
-    KitLine thread =
-        kit.lines().stream()
-            .filter(each -> each.kind() == KitLine.Kind.THREAD)
-            .findFirst()
-            .orElseThrow();
-    double each = Objects.requireNonNull(thread.perStudent());
-    assertThat(thread.forClass()).isCloseTo(each * 12 * 1.1, within(1e-9));
-    assertThat(each).isBetween(3.0, 6.0);
-    assertThat(kit.cost()).isCloseTo(14.45 + 0.02 * each * 13.2 + 60, within(1e-6));
+    KitLine thread = thread(kit);
+    assertThat(thread.what().args())
+        .contains("Polyester all-purpose thread in a colour that shows");
+    assertThat(thread.perStudent()).isEqualTo(20);
+    assertThat(thread.forClass()).isCloseTo(20 * 12 * 1.1, within(1e-9));
+    assertThat(Objects.requireNonNull(kit.thread()).value()).isBetween(3.0, 6.0);
+    assertThat(kit.cost()).isCloseTo(14.45 + 0.02 * 20 * 13.2 + 60, within(1e-6));
     assertThat(kit.unpriced()).isEqualTo(kit.lines().size() - 3);
     Words words = Words.english();
     kit.lines().forEach(line -> assertThat(words.say(line.what())).doesNotContain("[", "{"));
@@ -76,12 +76,75 @@ class WorkOutKitTest {
         .isEqualTo(kit.cloths());
   }
 
+  private static KitLine thread(Kit kit) {
+    List<KitLine> all =
+        kit.lines().stream().filter(each -> each.kind() == KitLine.Kind.THREAD).toList();
+    assertThat(all).hasSize(1);
+    return all.get(0);
+  }
+
+  @Test
+  void everyPackNamesItsThreadOnce() {
+    for (LessonPack pack : ReadLessons.packs()) {
+      Kit kit =
+          WorkOutKit.of(pack, Map.of(), typed("12", List.of(), List.of()), TABLES, Unit.MM, 1)
+              .value();
+      boolean isNamed = pack.needs().perStudent().stream().anyMatch(each -> each.threadM() != null);
+      if (isNamed || kit.thread() != null) {
+        assertThat(thread(kit).unit()).isEqualTo(Unit.METRE);
+      }
+      assertThat(pack.needs().perStudent())
+          .as(pack.about().name())
+          .noneMatch(each -> each.what().endsWith(", m"));
+    }
+  }
+
+  @Test
+  void moreThreadIsListedWhereTheSeamsTakeMoreThanThePackAllows() {
+    List<Material> little =
+        SEAM.needs().perStudent().stream()
+            .map(each -> each.threadM() == null ? each : thread("Thread", 2.0))
+            .toList();
+    Kit kit = kit(little);
+    double seams = Objects.requireNonNull(kit.thread()).value();
+    assertThat(thread(kit).perStudent()).isCloseTo(seams, within(1e-9));
+    assertThat(kit.remarks()).extracting(Message::key).contains("kit.remark.more-thread");
+    Kit nothing = kit(List.of(thread("Thread", 30.0)));
+    assertThat(nothing.cuts()).isEmpty();
+    assertThat(nothing.remarks()).extracting(Message::key).contains("kit.remark.nothing-cut");
+    List<Material> none =
+        SEAM.needs().perStudent().stream().filter(each -> each.threadM() == null).toList();
+    assertThat(thread(kit(none)).what().key()).isEqualTo("kit.line.thread");
+    assertThat(thread(kit(none)).perStudent()).isCloseTo(seams, within(1e-9));
+  }
+
+  private static Material thread(String what, double metres) {
+    return new Material(what, null, null, null, null, null, metres);
+  }
+
+  private static Kit kit(List<Material> materials) {
+    LessonPack pack =
+        new LessonPack(
+            SEAM.about(),
+            SEAM.teaching(),
+            new LessonPack.Needs(materials, List.of()),
+            SEAM.log(),
+            SEAM.measure(),
+            SEAM.plan(),
+            SEAM.success(),
+            SEAM.text(),
+            SEAM.files());
+    return WorkOutKit.of(pack, Map.of(), typed("12", List.of(), List.of()), TABLES, Unit.MM, 1)
+        .value();
+  }
+
   @Test
   void aClothWithoutAWidthIsListedInPieces() {
     Kit kit = kit(typed("3", List.of(), List.of())).value();
     assertThat(kit.cloths()).isEmpty();
     assertThat(kit.lines().get(0).kind()).isEqualTo(KitLine.Kind.PIECES);
     assertThat(kit.lines().get(0).forClass()).isEqualTo(27); // 3 × 8 × 1.1, rounded up
+    assertThat(kit.lines().get(0).perStudent()).isEqualTo(8);
     assertThat(kit.remarks()).extracting(Message::key).contains("kit.remark.width-unknown");
   }
 
@@ -158,8 +221,9 @@ class WorkOutKitTest {
             "choice.unknown");
     assertThat(codes(kit(typed("0", List.of(), List.of())))).containsExactly("kit.empty-class");
     assertThat(codes(kit(typed("999", List.of(), List.of())))).containsExactly("number.outside");
-    assertThat(codes(kit(typed("12", List.of("a=15 cm"), List.of()))))
-        .containsExactly("kit.too-narrow");
+    Answer<Kit> narrow = kit(typed("12", List.of("a=15 cm"), List.of()));
+    assertThat(codes(narrow)).containsExactly("kit.too-narrow");
+    assertThat(narrow.problems().get(0).place()).isEqualTo(Place.field("width-a"));
   }
 
   private static List<String> codes(Answer<?> answer) {

@@ -55,9 +55,13 @@ class CopyProofTest {
       PrintScope one = new PrintScope(of.id(), null, student.id(), Naming.NAME);
       var words = PaperClass.WORDS;
       var tables = PaperClass.TABLES;
+      files.add(file("marks"));
+      new PrintMarks(book, words, java.time.ZoneOffset.UTC)
+          .print(one, PaperSize.A4, PaperClass.file(file("marks")))
+          .value();
       files.add(file("labels"));
       new PrintLabels(book, words, tables)
-          .print(last, LabelGrid.COMMON.get(2), 1, PaperClass.file(file("labels")))
+          .print(last, LabelGrid.COMMON.get(2), 1, true, PaperClass.file(file("labels")))
           .value();
       files.add(file("cards"));
       new PrintCards(book, words, tables)
@@ -73,7 +77,16 @@ class CopyProofTest {
           .value();
       files.add(file("hand-out"));
       new PrintHandOut(words)
-          .print(book, lessons.get(0).packId(), PaperSize.A4, PaperClass.file(file("hand-out")))
+          .print(book, lessons.get(0), PaperSize.A4, PaperClass.file(file("hand-out")))
+          .value();
+      files.add(file("kit"));
+      new PrintKit(words)
+          .ofLesson(
+              book,
+              lessons.get(lessons.size() - 1),
+              tables,
+              PaperSize.A4,
+              PaperClass.file(file("kit")))
           .value();
       files.add(file("record"));
       new PrintTermRecord(book, words, tables)

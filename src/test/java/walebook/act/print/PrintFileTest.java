@@ -25,7 +25,7 @@ class PrintFileTest {
 
   private static Answer<Printed> labels(PaperClass in, PrintFile file) {
     return new PrintLabels(in.room.book, PaperClass.WORDS, PaperClass.TABLES)
-        .print(in.scope(null, Naming.NAME), LabelGrid.COMMON.get(0), 1, file);
+        .print(in.scope(null, Naming.NAME), LabelGrid.COMMON.get(0), 1, false, file);
   }
 
   private static List<String> codes(Answer<?> answer) {
@@ -97,6 +97,7 @@ class PrintFileTest {
                   in.scope(null, Naming.NAME),
                   LabelGrid.COMMON.get(0),
                   22,
+                  false,
                   PaperClass.file(folder.resolve("labels.pdf")));
       assertThat(codes(answer)).containsExactly("number.outside");
       assertThat(answer.problems().get(0).wanted()).isEqualTo("1 – 21");

@@ -32,9 +32,13 @@ class PrintPiecesTest {
   @TempDir Path folder;
 
   private ReadPdf labels(PaperClass in, PrintScope scope) throws IOException {
+    return labels(in, scope, false);
+  }
+
+  private ReadPdf labels(PaperClass in, PrintScope scope, boolean logged) throws IOException {
     Path file = folder.resolve(UUID.randomUUID() + ".pdf");
     new PrintLabels(in.room.book, PaperClass.WORDS, PaperClass.TABLES)
-        .print(scope, LabelGrid.COMMON.get(0), 1, PaperClass.file(file))
+        .print(scope, LabelGrid.COMMON.get(0), 1, logged, PaperClass.file(file))
         .value();
     return ReadPdf.of(file);
   }
@@ -79,7 +83,7 @@ class PrintPiecesTest {
         TestPiece sewn = in.log(planned, in.room.piece(SeamEnd.GAVE, 150));
         assertThat(in.room.book.pieces().byCode(planned.code())).isEqualTo(sewn);
       }
-      try (ReadPdf pdf = labels(in, in.scope(null, Naming.NAME))) {
+      try (ReadPdf pdf = labels(in, in.scope(null, Naming.NAME), true)) {
         assertThat(pdf.text())
             .contains(PieceCode.spoken(planned.code()))
             .contains("machine 4")
@@ -124,7 +128,11 @@ class PrintPiecesTest {
       var answer =
           new PrintLabels(in.room.book, PaperClass.WORDS, PaperClass.TABLES)
               .print(
-                  in.scope(null, Naming.NAME), LabelGrid.COMMON.get(0), 1, PaperClass.file(file));
+                  in.scope(null, Naming.NAME),
+                  LabelGrid.COMMON.get(0),
+                  1,
+                  false,
+                  PaperClass.file(file));
       assertThat(answer.problems())
           .extracting(each -> each.code())
           .containsExactly("print.letters");
@@ -195,6 +203,28 @@ class PrintPiecesTest {
           assertThat(letter[2]).isLessThan(size.widthMm() - 5);
           assertThat(letter[3]).isLessThan(size.heightMm() - 5);
         }
+      }
+    }
+  }
+
+  @Test
+  void onlyPiecesThatAreNotLoggedGetALabelUnlessAllAreWanted() throws IOException {
+    try (PaperClass in = PaperClass.in(folder)) {
+      List<PlannedPiece> plan = in.plan(in.room.first, 2);
+      PrintScope scope = in.scope(null, Naming.NAME);
+      in.log(plan.get(0), in.room.piece(SeamEnd.HELD, 160));
+      try (ReadPdf open = labels(in, scope);
+          ReadPdf all = labels(in, scope, true)) {
+        assertThat(open.text())
+            .contains(PieceCode.spoken(plan.get(1).code()))
+            .doesNotContain(PieceCode.spoken(plan.get(0).code()));
+        assertThat(all.text())
+            .contains(PieceCode.spoken(plan.get(0).code()), PieceCode.spoken(plan.get(1).code()));
+      }
+      in.log(plan.get(1), in.room.piece(SeamEnd.HELD, 160));
+      try (ReadPdf none = labels(in, scope)) {
+        assertThat(none.pages()).isEqualTo(1);
+        assertThat(none.text()).contains("Every piece here is logged already");
       }
     }
   }

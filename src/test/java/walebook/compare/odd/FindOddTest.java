@@ -39,8 +39,8 @@ class FindOddTest {
     assertThat(odd.reasons()).containsExactly(OddReading.Reason.FAR_FROM_MIDDLE);
     assertThat(Words.english().say(OddFindings.of(odd).get(0)))
         .isEqualTo(
-            "143.0 lies far from the middle, 43.0, of its 7 like: 33.7 robust standard"
-                + " deviations, odd beyond 3.5.");
+            "143.0 lies far from the middle, 43.0, of its 7 like: 33.7 times their"
+                + " usual spread, odd beyond 3.5 times.");
   }
 
   @Test

@@ -1,9 +1,12 @@
 package walebook.desk.classroom;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -11,6 +14,8 @@ import walebook.book.Classroom;
 import walebook.book.Ids;
 import walebook.desk.Sessions;
 import walebook.desk.common.Session;
+import walebook.drawing.DotRow;
+import walebook.drawing.HkPlot;
 import walebook.record.ClothReading;
 import walebook.record.CutEdge;
 import walebook.record.Grain;
@@ -41,6 +46,16 @@ class AlikeViewModelTest {
                 Classroom.FRESH));
   }
 
+  private static AlikeViewModel model(Session session) {
+    AlikeViewModel model = new AlikeViewModel(new FiltersViewModel(session));
+    model.asking().shown(true);
+    return model;
+  }
+
+  private static AlikeViewModel.Found found(AlikeViewModel model) {
+    return requireNonNull(model.foundProperty().get());
+  }
+
   @Test
   void eachReadersBiasStandsWithItsIntervalAndNamesFollowTheSession() {
     try (Classroom room = Classroom.in(folder.resolve("a.walebook"))) {
@@ -49,30 +64,48 @@ class AlikeViewModelTest {
       read(room, room.second.id(), 160);
       read(room, room.second.id(), 162);
       Session session = Sessions.of(room);
-      AlikeViewModel model = new AlikeViewModel(session, new Narrowing(session));
-      model.shown(true);
-      AlikeViewModel.Study study = model.studies().get(0);
+      AlikeViewModel model = model(session);
+      AlikeViewModel.Study study = found(model).studies().get(0);
       // Means 51 and 61, the room's 56: biases of -5 and +5 by definition.
-      assertThat(study.readers()).extracting(each -> each.bar().value()).containsExactly(-5.0, 5.0);
-      assertThat(study.readers().get(0).bar().low()).isLessThan(-5.0);
+      assertThat(study.bias().rows()).extracting(DotRow::median).containsExactly(-5.0, 5.0);
+      assertThat(study.bias().rows().get(0).low()).isLessThan(-5.0);
       assertThat(study.says()).isNotEmpty();
-      assertThat(model.table(study)).hasSize(3);
-      assertThat(CopyTable.text(model.table(study))).contains("\nAda Pier\t2\t51.0\t-5.0\t");
+      assertThat(study.table()).hasSize(3);
+      assertThat(new CopiedTable(study.table()).text()).contains("\nAda Pier\t2\t51.0\t-5.0\t");
+      assertThat(study.hk().rows())
+          .extracting(HkPlot.Row::name)
+          .containsExactly("Ada Pier", "Bo Quay");
       session.namesHiddenProperty().set(true);
-      assertThat(model.studies().get(0).readers())
-          .extracting(each -> each.person().who())
+      assertThat(found(model).studies().get(0).hk().rows())
+          .extracting(HkPlot.Row::name)
           .containsExactly("S01", "S02");
     }
   }
 
   @Test
-  void aClassWithoutReadingsSaysSo() {
+  void theBoardNeverShowsNames() {
+    try (Classroom room = Classroom.in(folder.resolve("c.walebook"))) {
+      read(room, room.first.id(), 150);
+      read(room, room.first.id(), 152);
+      read(room, room.second.id(), 190);
+      read(room, room.second.id(), 192);
+      AlikeViewModel model = model(Sessions.of(room));
+      List<AlikeViewModel.Found> large = new ArrayList<>();
+      model.asking().forBoard(large::add);
+      assertThat(large.toString()).contains("S01").doesNotContain("Ada").doesNotContain("Bo Quay");
+    }
+  }
+
+  @Test
+  void aReadingByOneAloneIsCountedAndNoMore() {
     try (Classroom room = Classroom.in(folder.resolve("b.walebook"))) {
-      Session session = Sessions.of(room);
-      AlikeViewModel model = new AlikeViewModel(session, new Narrowing(session));
-      model.shown(true);
-      assertThat(model.loadedProperty().get()).isTrue();
-      assertThat(model.studies()).isEmpty();
+      AlikeViewModel model = model(Sessions.of(room));
+      assertThat(found(model).studies()).isEmpty();
+      assertThat(found(model).alone()).isZero();
+      read(room, room.first.id(), 150);
+      model.asking().session().changed();
+      assertThat(found(model).studies()).isEmpty();
+      assertThat(found(model).alone()).isEqualTo(1);
     }
   }
 }

@@ -19,6 +19,10 @@ import walebook.record.SeamEnd;
 class ComparisonViewModelTest {
   @TempDir Path folder;
 
+  private static ComparisonViewModel model(Session session) {
+    return new ComparisonViewModel(new FiltersViewModel(session));
+  }
+
   private static void pieces(Classroom room, double width, int gave, int held) {
     for (int i = 0; i < gave + held; i++) {
       SeamEnd end = i < gave ? SeamEnd.GAVE : SeamEnd.HELD;
@@ -39,7 +43,7 @@ class ComparisonViewModelTest {
     try (Classroom room = Classroom.in(folder.resolve("a.walebook"))) {
       pieces(room, 1.5, 3, 0);
       pieces(room, 2.5, 1, 2);
-      ComparisonViewModel model = new ComparisonViewModel(Sessions.of(room));
+      ComparisonViewModel model = model(Sessions.of(room));
       assertThat(model.rows())
           .extracting(ComparedRow::setting)
           .containsExactly("width 1.5", "width 2.5");
@@ -60,7 +64,7 @@ class ComparisonViewModelTest {
       pieces(room, 1.5, 3, 0);
       pieces(room, 2.5, 1, 2);
       Session session = Sessions.of(room);
-      ComparisonViewModel model = new ComparisonViewModel(session);
+      ComparisonViewModel model = model(session);
       assertThat(model.foundProperty().get().says().get(0)).contains("luck alone could");
       pieces(room, 1.5, 9, 0);
       pieces(room, 2.5, 0, 9);
@@ -76,15 +80,16 @@ class ComparisonViewModelTest {
     try (Classroom room = Classroom.in(folder.resolve("c.walebook"))) {
       pieces(room, 1.5, 2, 0);
       pieces(room, 2.5, 2, 0);
-      ComparisonViewModel model = new ComparisonViewModel(Sessions.of(room));
-      model.tellApart(Factor.WIDTH, false);
+      FiltersViewModel filters = new FiltersViewModel(Sessions.of(room));
+      ComparisonViewModel model = new ComparisonViewModel(filters);
+      filters.tellApart(Factor.WIDTH, false);
       assertThat(model.rows()).extracting(ComparedRow::setting).containsExactly("all pieces");
-      model.tellApart(Factor.STUDENT, true);
+      filters.tellApart(Factor.STUDENT, true);
       assertThat(model.rows())
           .extracting(ComparedRow::setting)
           .containsExactly("Ada Pier", "Bo Quay");
-      assertThat(model.cloths()).extracting(Choice::name).contains("Grey jersey");
-      model.clothProperty().set(model.cloths().get(1));
+      assertThat(filters.cloths()).extracting(Choice::name).contains("Grey jersey");
+      filters.clothProperty().set(filters.cloths().get(1));
       assertThat(model.foundProperty().get().pieces()).isEqualTo(4);
     }
   }
@@ -93,8 +98,9 @@ class ComparisonViewModelTest {
   void theBoardShowsAliasesForNames() {
     try (Classroom room = Classroom.in(folder.resolve("d.walebook"))) {
       pieces(room, 2.5, 4, 0);
-      ComparisonViewModel model = new ComparisonViewModel(Sessions.of(room));
-      model.tellApart(Factor.STUDENT, true);
+      FiltersViewModel filters = new FiltersViewModel(Sessions.of(room));
+      ComparisonViewModel model = new ComparisonViewModel(filters);
+      filters.tellApart(Factor.STUDENT, true);
       List<ComparedRow> shown = new ArrayList<>();
       model.forBoard(board -> shown.addAll(board.rows()));
       assertThat(shown).extracting(ComparedRow::setting).containsExactly("S01", "S02");
@@ -107,7 +113,7 @@ class ComparisonViewModelTest {
       pieces(room, 1.5, 1, 0);
       pieces(room, 2.5, 1, 0);
       Session session = Sessions.of(room);
-      ComparisonViewModel model = new ComparisonViewModel(session);
+      ComparisonViewModel model = model(session);
       model.open(model.rows().get(1));
       session.changed();
       ComparedRow open = Objects.requireNonNull(model.openProperty().get());

@@ -2,17 +2,20 @@ package walebook.desk.classroom;
 
 import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.book.Classroom;
-import walebook.compare.FairComparison;
+import walebook.compare.Factor;
 import walebook.compare.Outcome;
 import walebook.desk.Sessions;
 import walebook.desk.common.Session;
 import walebook.desk.common.Wish;
+import walebook.drawing.ScatterBand;
 import walebook.record.PullReading;
 import walebook.record.SeamEnd;
 
@@ -33,8 +36,8 @@ class FairViewModelTest {
     }
   }
 
-  private static FairComparison found(FairViewModel model) {
-    return requireNonNull(model.shownProperty().get()).found().comparison();
+  private static FairFound found(FairViewModel model) {
+    return requireNonNull(model.foundProperty().get());
   }
 
   @Test
@@ -42,22 +45,60 @@ class FairViewModelTest {
     try (Classroom room = Classroom.in(folder.resolve("a.walebook"))) {
       pieces(room, 1.5, 130);
       pieces(room, 2.5, 160);
-      Session session = Sessions.of(room);
-      FairViewModel model = new FairViewModel(session, new Narrowing(session));
-      assertThat(model.shownProperty().get()).isNull();
-      model.shown(true);
-      model.outcomeProperty().set(Outcome.SEAM_STRETCH);
+      FiltersViewModel filters = new FiltersViewModel(Sessions.of(room));
+      FairViewModel model = new FairViewModel(filters);
+      assertThat(model.foundProperty().get()).isNull();
+      model.asking().shown(true);
+      filters.outcomeProperty().set(Outcome.SEAM_STRETCH);
       // Mean of 30, 31, 32, 33 %; both students sewed both widths, so adjusting changes nothing.
-      assertThat(requireNonNull(found(model).rows().get(0).raw()).mean()).isEqualTo(31.5);
-      assertThat(found(model).rows().get(0).students()).isEqualTo(2);
-      model.matters().text().set("none");
-      assertThat(model.matters().problem().get()).isNotNull();
-      assertThat(found(model).question().matters()).isNull();
-      model.matters().text().set("5");
-      assertThat(model.matters().problem().get()).isNull();
-      assertThat(found(model).question().matters()).isEqualTo(5);
-      FairTables tables = new FairTables(model.words(), model.settings());
-      assertThat(tables.cells(found(model)).get(1)).contains("4", "2", "31.5");
+      FairFound.Row narrow = found(model).rows().get(0);
+      assertThat(narrow.raw()).isEqualTo("31.5");
+      assertThat(narrow.middle()).isEqualTo("31.5");
+      assertThat(narrow.found().students()).isEqualTo(2);
+      filters.matters().textProperty().set("none");
+      filters.matters().settle();
+      assertThat(filters.matters().readingProperty().get().problem()).isNotNull();
+      assertThat(found(model).comparison().question().matters()).isNull();
+      filters.matters().textProperty().set("5");
+      assertThat(filters.matters().readingProperty().get().problem()).isNull();
+      assertThat(found(model).comparison().question().matters()).isEqualTo(5);
+      assertThat(found(model).table(FairTables.header(model.words())).get(1))
+          .contains("4", "2", "31.5");
+    }
+  }
+
+  @Test
+  void twoFactorsStandEachAloneAndAgainstEachOther() {
+    try (Classroom room = Classroom.in(folder.resolve("c.walebook"))) {
+      pieces(room, 1.5, 130);
+      pieces(room, 2.5, 160);
+      FiltersViewModel filters = new FiltersViewModel(Sessions.of(room));
+      filters.outcomeProperty().set(Outcome.SEAM_STRETCH);
+      filters.tellApart(Factor.STUDENT, true);
+      FairViewModel model = new FairViewModel(filters);
+      model.asking().shown(true);
+      assertThat(requireNonNull(found(model).single()).panels()).hasSize(2);
+      assertThat(FairTables.grids(requireNonNull(found(model).grids())))
+          .containsExactly(
+              List.of("width by student"),
+              List.of("", "Ada Pier", "n", "Bo Quay", "n"),
+              // First: 30 and 32 %, second: 31 and 33 %; then 30 points more.
+              List.of("width 1.5", "31.0", "2", "32.0", "2"),
+              List.of("width 2.5", "61.0", "2", "62.0", "2"));
+    }
+  }
+
+  @Test
+  void pValuesStandOnlyWhereTheyAreAskedFor() {
+    try (Classroom room = Classroom.in(folder.resolve("d.walebook"))) {
+      pieces(room, 1.5, 130);
+      pieces(room, 2.5, 160);
+      FiltersViewModel filters = new FiltersViewModel(Sessions.of(room));
+      FairViewModel model = new FairViewModel(filters);
+      model.asking().shown(true);
+      assertThat(found(model).pValues()).isFalse();
+      filters.pValuesProperty().set(true);
+      assertThat(found(model).pValues()).isTrue();
     }
   }
 
@@ -67,14 +108,60 @@ class FairViewModelTest {
       pieces(room, 1.5, 130);
       pieces(room, 2.5, 160);
       Session session = Sessions.of(room);
-      FairViewModel model = new FairViewModel(session, new Narrowing(session));
-      model.outcomeProperty().set(Outcome.SEAM_STRETCH);
-      model.shown(true);
-      var best = requireNonNull(model.shownProperty().get()).found().standouts().best().get(0);
+      FiltersViewModel filters = new FiltersViewModel(session);
+      filters.outcomeProperty().set(Outcome.SEAM_STRETCH);
+      FairViewModel model = new FairViewModel(filters);
+      model.asking().shown(true);
+      var best = found(model).best().get(0).dot();
       assertThat(best.value()).isEqualTo(63);
       model.openPiece(best.pieceId());
       assertThat(session.wishProperty().get())
           .isEqualTo(new Wish("pieces", Wish.What.OPEN, best.pieceId()));
     }
+  }
+
+  @Test
+  void anOutcomeStandsAgainstANumberWithTheLineThroughThePieces() {
+    try (Classroom room = Classroom.in(folder.resolve("e.walebook"))) {
+      pieces(room, 1, 120);
+      pieces(room, 2, 130);
+      pieces(room, 3, 140);
+      FiltersViewModel filters = new FiltersViewModel(Sessions.of(room));
+      filters.outcomeProperty().set(Outcome.SEAM_STRETCH);
+      filters.tellApart(Factor.STUDENT, true);
+      FairViewModel model = new FairViewModel(filters);
+      model.asking().shown(true);
+      ScatterBand plot = found(model).against().get(0).plot();
+      assertThat(plot.points()).hasSize(12);
+      // Ten points more for each step by construction; means 21.5, 31.5 and 41.5.
+      assertThat(plot.band().get(0).middle()).isCloseTo(21.5, within(1e-9));
+      assertThat(plot.band().get(plot.band().size() - 1).middle()).isCloseTo(41.5, within(1e-9));
+      assertThat(plot.band().get(0).low()).isLessThan(21.5);
+    }
+  }
+
+  @Test
+  void theBoardShowsNoNameWhereStudentsAreToldApart() {
+    try (Classroom room = Classroom.in(folder.resolve("f.walebook"))) {
+      pieces(room, 1.5, 130);
+      FiltersViewModel filters = new FiltersViewModel(Sessions.of(room));
+      filters.outcomeProperty().set(Outcome.SEAM_STRETCH);
+      filters.tellApart(Factor.STUDENT, true);
+      FairViewModel model = new FairViewModel(filters);
+      List<FairFound> large = new ArrayList<>();
+      model.forBoard(large::add);
+      assertThat(large.get(0).says().toString() + large.get(0).plot())
+          .contains("S01")
+          .doesNotContain("Ada")
+          .doesNotContain("Bo Quay");
+    }
+  }
+
+  @Test
+  void anIntervalOpenAtOneEndSaysWhichEndIsKnown() {
+    assertThat(FairViewModel.limits(1.0, 2.0)).isEqualTo("1.0 … 2.0");
+    assertThat(FairViewModel.limits(44.9, null)).isEqualTo("≥ 44.9");
+    assertThat(FairViewModel.limits(null, -36.4)).isEqualTo("≤ −36.4");
+    assertThat(FairViewModel.limits(null, null)).isEqualTo("–");
   }
 }

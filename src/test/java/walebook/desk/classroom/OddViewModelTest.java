@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.book.Classroom;
-import walebook.compare.odd.OddReading;
 import walebook.desk.Sessions;
 import walebook.desk.common.Session;
 import walebook.desk.common.Wish;
@@ -27,14 +26,14 @@ class OddViewModelTest {
   }
 
   private static OddViewModel model(Session session) {
-    OddViewModel model = new OddViewModel(session, new Narrowing(session));
-    model.shown(true);
+    OddViewModel model = new OddViewModel(new FiltersViewModel(session));
+    model.asking().shown(true);
     return model;
   }
 
-  private static OddReading seam(OddViewModel model) {
-    return model.rows().stream()
-        .filter(each -> each.value() == MarkedValue.SEAM_STRETCH)
+  private static OddViewModel.Row seam(OddViewModel model) {
+    return requireNonNull(model.foundProperty().get()).stream()
+        .filter(each -> each.odd().value() == MarkedValue.SEAM_STRETCH)
         .findFirst()
         .orElseThrow();
   }
@@ -44,10 +43,10 @@ class OddViewModelTest {
     try (Classroom room = Classroom.in(folder.resolve("a.walebook"))) {
       odd(room);
       Session session = Sessions.of(room);
-      OddViewModel model = new OddViewModel(session, new Narrowing(session));
-      assertThat(model.loadedProperty().get()).isFalse();
-      model.shown(true);
-      assertThat(model.rows()).isNotEmpty();
+      OddViewModel model = new OddViewModel(new FiltersViewModel(session));
+      assertThat(model.foundProperty().get()).isNull();
+      model.asking().shown(true);
+      assertThat(model.foundProperty().get()).isNotEmpty();
     }
   }
 
@@ -57,8 +56,8 @@ class OddViewModelTest {
       TestPiece piece = odd(room);
       Session session = Sessions.of(room);
       OddViewModel model = model(session);
-      model.open(seam(model));
-      model.see();
+      model.choose(seam(model));
+      model.openChosen();
       assertThat(session.wishProperty().get())
           .isEqualTo(new Wish("pieces", Wish.What.OPEN, piece.id()));
     }
@@ -69,14 +68,14 @@ class OddViewModelTest {
     try (Classroom room = Classroom.in(folder.resolve("c.walebook"))) {
       odd(room);
       OddViewModel model = model(Sessions.of(room));
-      model.open(seam(model));
+      model.choose(seam(model));
       model.setAside();
-      assertThat(model.form().field("reason").problem().get()).isNotNull();
-      model.form().field("reason").text().set("clamp slipped");
+      assertThat(model.form().field(OddViewModel.REASON).problem().get()).isNotNull();
+      model.form().field(OddViewModel.REASON).text().set("clamp slipped");
       model.setAside();
-      assertThat(requireNonNull(seam(model).mark()).mark()).isEqualTo(Mark.SET_ASIDE);
+      assertThat(requireNonNull(seam(model).odd().mark()).mark()).isEqualTo(Mark.SET_ASIDE);
       requireNonNull(model.noticeProperty().get().undo()).run();
-      assertThat(seam(model).mark()).isNull();
+      assertThat(seam(model).odd().mark()).isNull();
     }
   }
 
@@ -85,15 +84,15 @@ class OddViewModelTest {
     try (Classroom room = Classroom.in(folder.resolve("d.walebook"))) {
       TestPiece piece = odd(room);
       OddViewModel model = model(Sessions.of(room));
-      model.open(seam(model));
-      model.form().field("end-length").text().set("long");
+      model.choose(seam(model));
+      model.form().field(OddViewModel.RIGHT).text().set("long");
       model.mistyped();
-      assertThat(model.form().field("end-length").problem().get()).isNotNull();
-      model.form().field("end-length").text().set("151");
+      assertThat(model.form().field(OddViewModel.RIGHT).problem().get()).isNotNull();
+      model.form().field(OddViewModel.RIGHT).text().set("151");
       model.mistyped();
       TestPiece now = requireNonNull(room.book.pieces().find(piece.id()));
       assertThat(requireNonNull(now.measure().counting()).endMm()).isEqualTo(151);
-      assertThat(model.openProperty().get()).isNull();
+      assertThat(model.chosenProperty().get()).isNull();
     }
   }
 
@@ -102,9 +101,9 @@ class OddViewModelTest {
     try (Classroom room = Classroom.in(folder.resolve("e.walebook"))) {
       odd(room);
       OddViewModel model = model(Sessions.of(room));
-      model.open(seam(model));
+      model.choose(seam(model));
       model.keep();
-      assertThat(requireNonNull(seam(model).mark()).mark()).isEqualTo(Mark.KEPT);
+      assertThat(requireNonNull(seam(model).odd().mark()).mark()).isEqualTo(Mark.KEPT);
     }
   }
 }

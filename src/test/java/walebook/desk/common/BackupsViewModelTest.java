@@ -11,6 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import walebook.act.book.ListBackups;
 import walebook.book.Classroom;
 import walebook.book.open.SqliteCare;
+import walebook.record.PieceCode;
 import walebook.record.SeamEnd;
 import walebook.record.TestPiece;
 import walebook.words.Words;
@@ -49,7 +50,8 @@ class BackupsViewModelTest {
       room.book.pieces().add(piece);
       model.choose(backup);
       assertThat(String.join("\n", model.changes()))
-          .contains("would be gone: 1 (" + piece.code() + ")", "Test pieces: 1 now, 0");
+          .contains(
+              "would be gone: 1 (" + PieceCode.spoken(piece.code()) + ")", "Test pieces: 1 now, 0");
       model.goBack();
       assertThat(goneBack).containsExactly(backup.copy().file());
     }

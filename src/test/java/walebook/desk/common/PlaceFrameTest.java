@@ -2,10 +2,15 @@ package walebook.desk.common;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollBar;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Region;
+import javafx.scene.shape.Rectangle;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -54,6 +59,38 @@ class PlaceFrameTest {
     assertThat(left(meaning)).isLessThan(left(work) + 100);
     robot.interact(() -> look.textSizeProperty().set(TextSize.USUAL));
     assertThat(left(meaning)).isGreaterThan(left(work) + 500);
+  }
+
+  /**
+   * Sixty cards side by side would fit; wrapped they don't, and the wheel must not be the only way.
+   */
+  @Test
+  void cardsThatWrapBelowTheFootHaveABarBesideThem(FxRobot robot) {
+    robot.interact(
+        () -> {
+          FlowPane cards = new FlowPane();
+          cards.setPrefWrapLength(60 * 200);
+          cards.setMinHeight(Region.USE_PREF_SIZE);
+          for (int i = 0; i < 60; i++) {
+            cards.getChildren().add(new Rectangle(200, 80));
+          }
+          frame.work(cards);
+        });
+    robot.interact(() -> {});
+    assertThat(bars()).isEqualTo(1);
+    robot.interact(() -> frame.work(work));
+    robot.interact(() -> {});
+    assertThat(bars()).isZero();
+  }
+
+  private long bars() {
+    return frame.lookupAll(".scroll-bar").stream()
+        .filter(
+            each ->
+                each instanceof ScrollBar bar
+                    && bar.getOrientation() == Orientation.VERTICAL
+                    && bar.isVisible())
+        .count();
   }
 
   @Test

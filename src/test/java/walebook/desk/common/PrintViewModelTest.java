@@ -5,16 +5,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import walebook.act.lesson.ReadLimits;
+import walebook.act.lesson.TakeUpLesson;
 import walebook.act.print.Naming;
 import walebook.act.print.PrintPaper;
 import walebook.book.Classroom;
 import walebook.desk.PlannedClass;
 import walebook.desk.Sessions;
+import walebook.lesson.Packs;
 import walebook.paper.ReadPdf;
+import walebook.record.Lesson;
 import walebook.record.PieceCode;
 
 class PrintViewModelTest {
@@ -37,6 +43,32 @@ class PrintViewModelTest {
             .contains(PieceCode.spoken(planned.plan.get(0).code()))
             .contains("S01")
             .doesNotContain("Ada");
+      }
+    }
+  }
+
+  @Test
+  void aLessonsKitNeedsNoNames() throws IOException {
+    try (Classroom room = Classroom.in(folder.resolve("f.walebook"))) {
+      Lesson lesson =
+          new TakeUpLesson(room.book, Classroom.CLOCK)
+              .takeUp(
+                  Packs.seam(),
+                  room.schoolClass.id(),
+                  LocalDate.of(2026, 10, 5),
+                  Map.of("a", room.cloth.id(), "b", room.cloth.id()),
+                  ReadLimits.Typed.NOTHING,
+                  1,
+                  true)
+              .value();
+      Session session = Sessions.of(room.book, room.schoolClass, folder);
+      PrintViewModel model = new PrintViewModel(session, lesson.id(), KINDS);
+      model.kindProperty().set(PrintPaper.Kind.KIT);
+      model.print();
+      Path file = folder.resolve("monday-evening-kit.pdf");
+      assertThat(model.saysProperty().get()).contains(file.toString());
+      try (ReadPdf pdf = ReadPdf.of(file)) {
+        assertThat(pdf.text()).contains("Kit: ", "For 2 students").doesNotContain("Ada");
       }
     }
   }

@@ -3,10 +3,14 @@ package walebook.desk.lessons;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Objects;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TableView;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -43,8 +47,13 @@ class KitPaneTest {
       Session session = Sessions.of(room);
       robot.interact(
           () -> {
-            KitViewModel model = new KitViewModel(session, Packs.seam());
-            KitPane pane = new KitPane(session.words(), model, room.book.cloths().all());
+            KitViewModel model = new KitViewModel(session, Packs.seam(), null);
+            KitPane pane =
+                new KitPane(
+                    session.words(),
+                    model,
+                    new ScrapsViewModel(session, model),
+                    room.book.cloths().all());
             Scene scene = new Scene(pane, 1000, 700);
             new Look(Theme.LIGHT, TextSize.USUAL).dress(scene);
             stage.setScene(scene);
@@ -62,6 +71,49 @@ class KitPaneTest {
             assertThat(picture.getHeight()).isGreaterThan(200);
           });
     }
+  }
+
+  @Test
+  void scrapsAreAskedAboutByKeysAlone(FxRobot robot) {
+    try (Classroom room = Classroom.in(folder.resolve("c.walebook"))) {
+      Session session = Sessions.of(room);
+      KitViewModel model = new KitViewModel(session, Packs.seam(), null);
+      ScrapsViewModel scraps = new ScrapsViewModel(session, model);
+      robot.interact(
+          () -> {
+            KitPane pane = new KitPane(session.words(), model, scraps, List.of());
+            Scene scene = new Scene(new ScrollPane(pane), 1000, 700);
+            new Look(Theme.LIGHT, TextSize.USUAL).dress(scene);
+            stage.setScene(scene);
+            stage.show();
+            model.field(KitViewModel.STUDENTS).text().set("1");
+            model.workOut();
+          });
+      robot.interact(() -> cells().get(0).requestFocus());
+      robot.write("40 cm").push(KeyCode.ENTER).write("20 cm").push(KeyCode.ENTER).write("3");
+      robot.push(KeyCode.TAB);
+      assertThat(cells()).hasSize(9);
+      for (int i = 0; i < 6; i++) {
+        robot.push(KeyCode.TAB);
+      }
+      robot.push(KeyCode.SPACE);
+      robot.interact(
+          () -> {
+            assertThat(scraps.saysProperty().get()).isEqualTo("Yes: all 9 pieces come out.");
+            ScrapsPane pane = (ScrapsPane) stage.getScene().getRoot().lookup(".scraps");
+            assertThat(pane.lookupAll(".picture-pane")).isNotEmpty();
+            for (TextField each : cells()) {
+              assertThat(each.getAccessibleText()).contains("row");
+            }
+          });
+    }
+  }
+
+  private List<TextField> cells() {
+    return stage.getScene().getRoot().lookup(".scraps").lookupAll(".text-field").stream()
+        .filter(TextField.class::isInstance)
+        .map(TextField.class::cast)
+        .toList();
   }
 
   @Test

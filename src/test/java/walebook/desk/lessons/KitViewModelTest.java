@@ -5,15 +5,24 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import walebook.act.lesson.ReadLimits;
+import walebook.act.lesson.TakeUpLesson;
 import walebook.book.Classroom;
 import walebook.desk.Sessions;
+import walebook.desk.common.Session;
 import walebook.kit.Kit;
 import walebook.lesson.LessonPack;
 import walebook.lesson.Packs;
 import walebook.lesson.Plan;
+import walebook.paper.ReadPdf;
+import walebook.problem.Problem;
+import walebook.record.Lesson;
+import walebook.record.Student;
 
 class KitViewModelTest {
   private static final LessonPack SEAM = Packs.seam();
@@ -24,7 +33,7 @@ class KitViewModelTest {
   @Test
   void theClassInHandAndItsClothsNeedNoTyping() {
     try (Classroom room = Classroom.in(folder.resolve("a.walebook"))) {
-      KitViewModel model = new KitViewModel(Sessions.of(room), SEAM);
+      KitViewModel model = new KitViewModel(Sessions.of(room), SEAM, null);
       assertThat(model.field(KitViewModel.STUDENTS).text().get()).isEqualTo("2");
       model.cloth(FIRST).text().set(room.cloth.id().toString());
       model.field(KitViewModel.PRICES).text().set("a=8.5\n\n thread = 0.02 ");
@@ -40,7 +49,7 @@ class KitViewModelTest {
   @Test
   void mistakesShowAtTheirFieldsAndNothingTypedIsLost() {
     try (Classroom room = Classroom.in(folder.resolve("b.walebook"))) {
-      KitViewModel model = new KitViewModel(Sessions.of(room), SEAM);
+      KitViewModel model = new KitViewModel(Sessions.of(room), SEAM, null);
       model.width(FIRST).text().set("wide");
       model.field(KitViewModel.STUDENTS).text().set("0");
       model.wash(FIRST).text().set("-5/x");
@@ -50,20 +59,80 @@ class KitViewModelTest {
       assertThat(model.kitProperty().get()).isNull();
       assertThat(model.width(FIRST).text().get()).isEqualTo("wide");
       assertThat(model.wash(FIRST).problem().get()).isNotNull();
-      assertThat(model.saysProperty().get()).isEmpty();
+      assertThat(model.saysProperty().get()).contains("marked above");
       model.field(KitViewModel.STUDENTS).text().set("12");
       model.width(FIRST).text().set("150");
       model.wash(FIRST).text().set("");
       model.workOut();
-      assertThat(model.saysProperty().get()).contains("150 mm of width is too narrow");
+      assertThat(model.width(FIRST).problem().get())
+          .extracting(Problem::code)
+          .isEqualTo("kit.too-narrow");
       assertThat(model.kitProperty().get()).isNull();
+    }
+  }
+
+  @Test
+  void aClassWithoutStudentsIsAskedForHowMany() {
+    try (Classroom room = Classroom.in(folder.resolve("d.walebook"))) {
+      for (Student each : room.book.enrolments().studentsOf(room.schoolClass.id())) {
+        LocalDate left = LocalDate.of(2026, 10, 1);
+        room.book.enrolments().leave(room.schoolClass.id(), each.id(), left);
+      }
+      Session session = Sessions.of(room);
+      KitViewModel model = new KitViewModel(session, SEAM, null);
+      model.workOut();
+      Problem problem = Objects.requireNonNull(model.field(KitViewModel.STUDENTS).problem().get());
+      assertThat(session.words().sayAtField(problem)).contains("for how many students");
+      assertThat(model.kitProperty().get()).isNull();
+    }
+  }
+
+  @Test
+  void aLessonsClothsAreFilledIn() {
+    try (Classroom room = Classroom.in(folder.resolve("e.walebook"))) {
+      Lesson lesson =
+          new TakeUpLesson(room.book, Classroom.CLOCK)
+              .takeUp(
+                  SEAM,
+                  room.schoolClass.id(),
+                  LocalDate.of(2026, 10, 5),
+                  Map.of("a", room.cloth.id(), "b", room.cloth.id()),
+                  ReadLimits.Typed.NOTHING,
+                  1,
+                  true)
+              .value();
+      KitViewModel model = new KitViewModel(Sessions.of(room), SEAM, lesson);
+      assertThat(model.cloth(FIRST).text().get()).isEqualTo(room.cloth.id().toString());
+      assertThat(model.isOf(SEAM, lesson)).isTrue();
+      assertThat(model.isOf(SEAM, null)).isFalse();
+    }
+  }
+
+  @Test
+  void theListIsPrintedWhereThePersonSays() throws IOException {
+    try (Classroom room = Classroom.in(folder.resolve("f.walebook"))) {
+      KitViewModel model =
+          new KitViewModel(Sessions.of(room.book, room.schoolClass, folder), SEAM, null);
+      Path file = folder.resolve("seam-that-stretches-kit.pdf");
+      model.print();
+      assertThat(file).doesNotExist();
+      model.width(FIRST).text().set("150 cm");
+      model.workOut();
+      model.paperProperty().set("letter");
+      model.print();
+      assertThat(model.saysProperty().get()).contains(file.toString());
+      try (ReadPdf pdf = ReadPdf.of(file)) {
+        assertThat(pdf.text()).contains("For 2 students", "150 cm wide");
+        assertThat(pdf.sizeMm(0)[0]).isGreaterThan(215);
+      }
     }
   }
 
   @Test
   void aCuttingPlanIsSavedAsAPicture() throws IOException {
     try (Classroom room = Classroom.in(folder.resolve("c.walebook"))) {
-      KitViewModel model = new KitViewModel(Sessions.of(room.book, room.schoolClass, folder), SEAM);
+      KitViewModel model =
+          new KitViewModel(Sessions.of(room.book, room.schoolClass, folder), SEAM, null);
       model.width(FIRST).text().set("150 cm");
       model.workOut();
       Kit kit = Objects.requireNonNull(model.kitProperty().get());

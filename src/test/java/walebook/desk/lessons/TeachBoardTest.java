@@ -2,8 +2,11 @@ package walebook.desk.lessons;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
+import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -29,6 +32,7 @@ import walebook.words.Words;
 @ExtendWith(ApplicationExtension.class)
 @SuppressWarnings("NullAway.Init")
 class TeachBoardTest {
+  private final Look look = new Look(Theme.LIGHT, TextSize.USUAL);
   private TeachViewModel model;
   private Stage board;
 
@@ -37,7 +41,6 @@ class TeachBoardTest {
     Words words = Words.english();
     SharedTables tables = SharedTables.read();
     LessonPack pack = ReadLessons.packs().get(0);
-    Look look = new Look(Theme.LIGHT, TextSize.USUAL);
     model =
         new TeachViewModel(
             pack,
@@ -93,5 +96,27 @@ class TeachBoardTest {
     assertThat(board.isShowing()).isTrue();
     press(robot, KeyCode.ESCAPE);
     assertThat(board.isShowing()).isFalse();
+  }
+
+  @Test
+  void withTheLargestLettersTheAnswerAndTheKeysStandOnTheBoard(FxRobot robot) {
+    robot.interact(() -> look.textSizeProperty().set(new TextSize(200)));
+    press(robot, KeyCode.C);
+    robot.targetWindow(board).write("150");
+    press(robot, KeyCode.ENTER);
+    assertStands(robot, "100 × (150 − 100) ÷ 100 = 50.0 %");
+    Labeled keys = robot.lookup(".teach-keys").query();
+    assertStands(robot, keys.getText());
+    // A label of the fields is no smaller than body text at twice its size, 30 pixels.
+    Labeled label = robot.lookup(".called-number .field-label").query();
+    assertThat(label.getFont().getSize()).isGreaterThanOrEqualTo(29.9);
+  }
+
+  private void assertStands(FxRobot robot, String text) {
+    Node shown = robot.lookup(text).query();
+    Bounds at = shown.localToScene(shown.getLayoutBounds());
+    assertThat(at.getMinY()).as(text).isNotNegative();
+    assertThat(at.getMaxY()).as(text).isLessThanOrEqualTo(board.getScene().getHeight());
+    assertThat(at.getMaxX()).as(text).isLessThanOrEqualTo(board.getScene().getWidth());
   }
 }

@@ -15,6 +15,7 @@ import walebook.lesson.PackDraft;
 import walebook.lesson.Packs;
 import walebook.lesson.PlanCounts;
 import walebook.lesson.ReadPack;
+import walebook.lesson.ReadingsPlan;
 
 class WritePackViewModelTest {
   @TempDir Path folder;
@@ -80,6 +81,27 @@ class WritePackViewModelTest {
       assertThat(Objects.requireNonNull(form.checkedProperty().get()).told())
           .extracting(PackDraft.Told::field)
           .contains("title");
+    }
+  }
+
+  @Test
+  void theControlOfReadingsIsWrittenInTheFormToo() {
+    try (Classroom room = Classroom.in(folder.resolve("g.walebook"))) {
+      ShelfViewModel shelf = new ShelfViewModel(Sessions.of(room));
+      shelf.copy(Packs.named("do-we-measure-alike"), null);
+      WritePackViewModel form = Objects.requireNonNull(shelf.writingProperty().get());
+      assertThat(form.text(PackDraft.FIRST_CLOTH)).isEqualTo("a");
+      assertThat(form.text(PackDraft.FIRST_GRAIN)).isEqualTo("course");
+      assertThat(Objects.requireNonNull(form.countsProperty().get()).combinations()).isEqualTo(2);
+      form.field(PackDraft.FIRST_CLOTH).text().set("x");
+      form.save();
+      assertThat(form.attentionProperty().get()).isEqualTo(PackDraft.FIRST_CLOTH);
+      form.field(PackDraft.FIRST_CLOTH).text().set("");
+      form.field(PackDraft.FIRST_GRAIN).text().set("");
+      form.check();
+      assertThat(Objects.requireNonNull(form.countsProperty().get()).combinations()).isEqualTo(3);
+      form.save();
+      assertThat(((ReadingsPlan) shelf.shelved().get(0).pack().plan()).control()).isNull();
     }
   }
 

@@ -31,6 +31,24 @@ class FaultsViewModelTest {
     assertThat(text.get()).isEqualTo("wavy-seam,curve,3,pressed");
   }
 
+  /** Common practice: shine comes from the iron, and a hem snaps as it is pulled. */
+  @Test
+  void aFaultBeginsWithTheTimeThatFitsIt() {
+    faults.choose("press-marks");
+    faults.choose("hem-snaps");
+    faults.choose("seam-growth");
+    faults.choose("hem-wavy-washed");
+    faults.choose("skipped-stitches");
+    assertThat(faults.seen())
+        .extracting(FaultSeen::when)
+        .containsExactly(
+            FaultWhen.PRESSED,
+            FaultWhen.STRETCHED,
+            FaultWhen.STRETCHED,
+            FaultWhen.WASHED,
+            FaultWhen.SEWN);
+  }
+
   @Test
   void choosingTwiceTakesItInHandAndRemovingTakesItOut() {
     faults.choose("wavy-seam");

@@ -31,6 +31,7 @@ class GatherViewModelTest {
           new GatherViewModel(Sessions.of(room.book, room.schoolClass, books), new SqliteFiles());
       model.look();
       assertThat(model.books()).as("nothing picked").isEmpty();
+      assertThat(model.saysProperty().get()).startsWith("Pick a folder");
       model.pick(PickFile.Kind.FOLDER);
       model.look();
       assertThat(model.books()).hasSize(1);
@@ -46,6 +47,8 @@ class GatherViewModelTest {
               .findFirst()
               .orElseThrow();
       assertThat(model.why(cloth)).contains("Grey jersey", "s1.walebook");
+      assertThat(model.field(new Conflict.Field("end_mm", "1", "2"))).isEqualTo("pulled to (mm)");
+      assertThat(model.field(new Conflict.Field("of_later", "1", "2"))).isEqualTo("of later");
       model.decide(cloth, Choice.MINE);
       assertThat(model.conflicts()).doesNotContain(cloth);
       assertThat(room.book.cloths().all()).hasSize(1);

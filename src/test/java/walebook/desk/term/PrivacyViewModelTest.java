@@ -31,7 +31,7 @@ class PrivacyViewModelTest {
       roster.open(room.first);
       model.take();
       assertThat(model.askedProperty().get()).isTrue();
-      assertThat(model.lines()).anyMatch(each -> each.contains("class student"));
+      assertThat(model.lines()).anyMatch(each -> each.contains("Places on class lists"));
       assertThat(model.lines()).anyMatch(each -> each.contains("1 copies"));
       assertThat(requireNonNull(room.book.students().find(room.first.id())).name())
           .isEqualTo("Ada Pier");

@@ -4,11 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import walebook.act.lesson.TakeUpLesson;
 import walebook.book.Classroom;
 import walebook.book.PieceFilter;
 import walebook.desk.PlannedClass;
@@ -17,6 +21,8 @@ import walebook.desk.Sessions;
 import walebook.desk.common.Session;
 import walebook.desk.common.Wish;
 import walebook.desk.common.Worker;
+import walebook.lesson.Packs;
+import walebook.record.Lesson;
 import walebook.record.PieceCode;
 import walebook.record.SeamEnd;
 import walebook.record.TestPiece;
@@ -74,6 +80,41 @@ class TypeInViewModelTest {
           .hasSize(12)
           .allMatch(each -> each.whose().sewnOn().equals(LocalDate.of(2026, 9, 21)));
       assertThat(model.rows()).allMatch(CardRow::isLogged);
+    }
+  }
+
+  @Test
+  void theLessonThatWasAskedForIsOpenedAndNoOther() {
+    try (PlannedClass made = made()) {
+      LocalDate before = made.lesson.taughtOn().minusDays(7);
+      Lesson asked =
+          new TakeUpLesson(made.room.book, Classroom.CLOCK)
+              .takeUp(
+                  Packs.seam(),
+                  made.room.schoolClass.id(),
+                  before,
+                  Map.of("a", made.room.cloth.id(), "b", made.room.cloth.id()),
+                  7)
+              .value();
+      for (boolean askedFirst : new boolean[] {true, false}) {
+        Deque<Runnable> waiting = new ArrayDeque<>();
+        Session session =
+            made.session(new Worker(waiting::add, Runnable::run), PlannedClass.OneFile.NONE);
+        session.schoolClassProperty().set(made.room.schoolClass);
+        TypeInViewModel model = new TypeInViewModel(session);
+        if (askedFirst) {
+          model.open(asked.id());
+          model.openLatest();
+        } else {
+          model.openLatest();
+          model.open(asked.id());
+        }
+        while (!waiting.isEmpty()) {
+          waiting.remove().run();
+        }
+        assertThat(Objects.requireNonNull(model.sheetProperty().get()).lesson()).isEqualTo(asked);
+        assertThat(model.busyProperty().get()).isFalse();
+      }
     }
   }
 

@@ -23,8 +23,9 @@ final class AsJson {
     for (Kind.Part part : kind.parts()) {
       if (link.blobs(part.table()).isEmpty()) {
         all.add(quoted(part.table()));
+        // What comes out of a query of its own is text to the function around it.
         all.add(
-            "(SELECT json_group_array("
+            "json((SELECT json_group_array("
                 + row(link.columns(part.table()), link, part.table(), "q")
                 + ") FROM "
                 + schema
@@ -32,7 +33,7 @@ final class AsJson {
                 + part.table()
                 + " q WHERE "
                 + part.ofRecord(schema, "q", alias + ".id")
-                + ")");
+                + "))");
       }
     }
     return "json_object(" + String.join(", ", all) + ")";

@@ -10,6 +10,7 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import walebook.book.gather.Choice;
 import walebook.book.gather.Conflict;
+import walebook.book.sqlite.SqliteLink;
 import walebook.record.By;
 
 /** Carries out a person's decision of a conflict, in one transaction. */
@@ -18,13 +19,15 @@ public final class Decide {
   private final NewIds ids;
   private final By by;
   private final UUID stepId;
+  private final GatherBooks.Check check;
 
   private record Open(
       String id, String source, String why, Kind kind, String rowId, String ourId, String theirs) {}
 
   /** A decision in a book that nobody else writes meanwhile. */
-  public Decide(Path book, Clock clock, UUID stepId, By by) {
+  public Decide(Path book, Clock clock, UUID stepId, By by, GatherBooks.Check check) {
     this.book = book;
+    this.check = check;
     this.ids = new NewIds(clock.millis());
     this.by = by;
     this.stepId = stepId;
@@ -34,6 +37,7 @@ public final class Decide {
    * Decides it.
    *
    * @return false when there is no such conflict to decide
+   * @throws IllegalArgumentException when theirs is no record; nothing has changed then
    */
   public boolean decide(UUID conflictId, Choice choice) throws SQLException {
     try (Link link = new Link(book)) {
@@ -42,6 +46,7 @@ public final class Decide {
         Open open = find(link, conflictId);
         if (open != null) {
           carryOut(link, open, choice == Choice.THEIRS);
+          read(link, open);
           link.run(
               "UPDATE gather_conflict SET choice = ?, decided_at = ?, who = ?, changed_at = ?,"
                   + " row_version = row_version + 1 WHERE id = ?",
@@ -54,10 +59,17 @@ public final class Decide {
         link.run("COMMIT");
         return open != null;
       } catch (SQLException | RuntimeException e) {
-        link.run("ROLLBACK");
+        SqliteLink.rollBack(link.connection(), e);
         throw e;
       }
     }
+  }
+
+  /** What waited as text has to be a record as well before it counts. */
+  private void read(Link link, Open open) throws SQLException {
+    link.run("CREATE TEMP TABLE plan (entity TEXT, our_id TEXT, fate TEXT)");
+    link.run("INSERT INTO temp.plan VALUES (?, ?, 'take')", open.kind().table(), open.ourId());
+    check.read(link.connection());
   }
 
   private static @Nullable Open find(Link link, UUID id) throws SQLException {
@@ -310,33 +322,7 @@ public final class Decide {
 
   /** Theirs is the same thing as ours: all that referred to it refers to ours from now on. */
   private void merge(Link link, Open open) throws SQLException {
-    Kind kind = open.kind();
-    String before = snapshot(link, kind, open.rowId());
-    for (@Nullable String[] each :
-        link.ask(
-            "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%'")) {
-      String child = String.valueOf(each[0]);
-      for (Map.Entry<String, String> reference : link.references(child).entrySet()) {
-        if (reference.getValue().equals(kind.table())) {
-          String where = " WHERE " + reference.getKey() + " = ?";
-          link.run(
-              "UPDATE OR IGNORE main." + child + " SET " + reference.getKey() + " = ?" + where,
-              open.ourId(),
-              open.rowId());
-          link.run("DELETE FROM main." + child + where, open.rowId());
-        }
-      }
-    }
-    link.run("DELETE FROM main." + kind.table() + " WHERE id = ?", open.rowId());
-    link.run(
-        "UPDATE gathered_row SET our_id = ?, our_version = 0, our_changed_at = 0, changed_at = ?,"
-            + " row_version = row_version + 1 WHERE entity = ? AND our_id = ?",
-        open.ourId(),
-        ids.now(),
-        kind.table(),
-        open.rowId());
-    if (before != null) {
-      log(link, kind, open.rowId(), before, null);
-    }
+    new MergeRows(link, ids, (kind, id, before) -> log(link, kind, id, before, null))
+        .merge(open.kind(), open.ourId(), open.rowId());
   }
 }

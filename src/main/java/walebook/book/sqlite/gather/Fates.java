@@ -13,9 +13,10 @@ import java.util.stream.Collectors;
  * (removed here), {@code gone-changed} and {@code conflict}.
  *
  * <p>Who changed it is told by versions, each book's against that book's own at the common
- * ancestor. Without one, a record at version 1 is as it was made and thus the ancestor; then each
- * book's history is asked whether it knows the other's version. What none of this tells is compared
- * field by field and, if it differs, left to a person.
+ * ancestor. Without one, this book's history is asked whether the record was removed here; a record
+ * at version 1 is as it was made and thus the ancestor; then each book's history is asked whether
+ * it knows the other's version. What none of this tells is compared field by field and, if it
+ * differs, left to a person.
  */
 final class Fates {
   private final Link link;
@@ -91,8 +92,15 @@ final class Fates {
     String there = "s.row_version = b.their_version AND s.changed_at = b.their_changed_at";
     String here = "m.row_version = b.our_version AND m.changed_at = b.our_changed_at";
     String alike = Kind.ALIKE.contains(kind.table()) ? " WHEN m.id <> s.id THEN 'same'" : "";
-    return "CASE WHEN m.id IS NULL AND b.row_id IS NULL THEN 'new'"
-        + " WHEN m.id IS NULL AND "
+    String was = "'$." + kind.table() + "[0].";
+    return "CASE WHEN m.id IS NULL AND b.row_id IS NULL THEN coalesce((SELECT CASE WHEN"
+        + " json_extract(c.before_json, "
+        + was
+        + "row_version') = s.row_version AND json_extract(c.before_json, "
+        + was
+        + "changed_at') = s.changed_at THEN 'gone' ELSE 'gone-changed' END"
+        + removedHere(kind)
+        + "), 'new') WHEN m.id IS NULL AND "
         + there
         + " THEN 'gone' WHEN m.id IS NULL THEN 'gone-changed'"
         + alike
@@ -114,6 +122,16 @@ final class Fates {
         + " THEN 'take'"
         + knows(kind, "main", "s")
         + " THEN 'keep' ELSE 'compare' END";
+  }
+
+  /** The last removal that was done in this book; two records made one are no removal. */
+  private static String removedHere(Kind kind) {
+    return " FROM main.change_log c WHERE c.entity = '"
+        + kind.table()
+        + "' AND c.entity_id = s.id AND c.before_json IS NOT NULL AND c.after_json IS NULL"
+        + " AND c.act <> 'gather.decide' AND NOT EXISTS (SELECT 1 FROM main.gathered_row g WHERE"
+        + " g.entity = 'change_log' AND g.our_id = c.id AND g.is_born = 1)"
+        + " ORDER BY c.done_at DESC, c.id DESC LIMIT 1";
   }
 
   /** That a book's history has the other's version as one that it changed. */

@@ -52,6 +52,7 @@ public final class GatherBooks {
   /**
    * Gathers, or only tries to.
    *
+   * @param progress told 1 when nothing but the last step is left
    * @throws CancellationException from the progress; nothing has happened then
    */
   public List<FromBook> gather(
@@ -66,9 +67,14 @@ public final class GatherBooks {
           double to = (i + 1.0) / books.size();
           results.add(one(link, i, books.get(i), by, part(progress, from, to, books.get(i))));
         }
-        link.run(really ? "COMMIT" : "ROLLBACK");
+        if (!books.isEmpty()) {
+          progress.at(1, books.get(books.size() - 1).shown());
+        }
+        // Where nothing came, not even the file's own count of its changes may move.
+        boolean came = results.stream().anyMatch(each -> each.problem() == null);
+        link.run(really && came ? "COMMIT" : "ROLLBACK");
       } catch (SQLException | RuntimeException e) {
-        link.run("ROLLBACK");
+        SqliteLink.rollBack(link.connection(), e);
         throw e;
       }
     }

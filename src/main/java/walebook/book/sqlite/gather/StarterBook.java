@@ -30,28 +30,38 @@ public final class StarterBook {
   public void write(Path file, UUID bookId, String name, UUID classId, UUID studentId)
       throws SQLException, IOException {
     Path half = file.resolveSibling(file.getFileName() + ".part");
-    Files.deleteIfExists(half);
-    Migrations.apply(half);
-    try (Link link = new Link(half)) {
-      link.attach(tutorsBook, "tutors");
-      link.run("CREATE TEMP TABLE give (entity TEXT, id TEXT, PRIMARY KEY (entity, id))");
-      link.run("BEGIN IMMEDIATE");
-      choose(link, classId.toString(), studentId.toString());
-      NewIds ids = new NewIds(clock.millis());
-      link.run(
-          "INSERT INTO book_info (id, name, is_invented, length_unit, created_at, changed_at)"
-              + " SELECT ?, ?, is_invented, length_unit, ?, ? FROM tutors.book_info",
-          bookId.toString(),
-          name,
-          ids.now(),
-          ids.now());
-      for (Kind kind : Kind.ALL) {
-        copy(link, kind, studentId.toString());
+    clear(half);
+    try {
+      Migrations.apply(half);
+      try (Link link = new Link(half)) {
+        link.attach(tutorsBook, "tutors");
+        link.run("CREATE TEMP TABLE give (entity TEXT, id TEXT, PRIMARY KEY (entity, id))");
+        link.run("BEGIN IMMEDIATE");
+        choose(link, classId.toString(), studentId.toString());
+        NewIds ids = new NewIds(clock.millis());
+        link.run(
+            "INSERT INTO book_info (id, name, is_invented, length_unit, created_at, changed_at)"
+                + " SELECT ?, ?, is_invented, length_unit, ?, ? FROM tutors.book_info",
+            bookId.toString(),
+            name,
+            ids.now(),
+            ids.now());
+        for (Kind kind : Kind.ALL) {
+          copy(link, kind, studentId.toString());
+        }
+        ancestors(link, ids);
+        link.run("COMMIT");
       }
-      ancestors(link, ids);
-      link.run("COMMIT");
+      Files.move(half, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    } finally {
+      clear(half);
     }
-    Files.move(half, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+  }
+
+  private static void clear(Path half) throws IOException {
+    for (String end : List.of("", "-wal", "-shm", "-journal")) {
+      Files.deleteIfExists(half.resolveSibling(half.getFileName() + end));
+    }
   }
 
   private static void choose(Link link, String of, String me) throws SQLException {
@@ -85,7 +95,29 @@ public final class StarterBook {
         of);
     give(link, "cloth_wash", "SELECT id FROM tutors.cloth_wash");
     chooseMine(link, of, me);
+    chooseAssessed(link, of, me);
     chooseOthers(link);
+  }
+
+  /** What the course asks for, and how the student's own pieces were looked over. */
+  private static void chooseAssessed(Link link, String of, String me) throws SQLException {
+    give(link, "criterion", "SELECT id FROM tutors.criterion WHERE class_id = ?", of);
+    give(
+        link,
+        "criterion_tag",
+        "SELECT id FROM tutors.criterion_tag WHERE criterion_id IN (SELECT id FROM temp.give)"
+            + " AND (lesson_id IN (SELECT id FROM temp.give)"
+            + " OR piece_id IN (SELECT id FROM temp.give))");
+    for (String entity : List.of("piece_check", "feedback")) {
+      give(
+          link,
+          entity,
+          "SELECT a.id FROM tutors."
+              + entity
+              + " a JOIN tutors.test_piece p ON p.id = a.piece_id WHERE p.student_id = ?"
+              + " AND p.id IN (SELECT id FROM temp.give)",
+          me);
+    }
   }
 
   private static void chooseMine(Link link, String of, String me) throws SQLException {

@@ -1,0 +1,93 @@
+package walebook.command;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import walebook.act.lesson.KitCloth;
+import walebook.act.lesson.KitTyped;
+import walebook.act.lesson.PlannedCloths;
+import walebook.act.lesson.ReadTaught;
+import walebook.act.lesson.WorkOutKit;
+import walebook.book.Book;
+import walebook.book.open.SqliteFiles;
+import walebook.kit.Kit;
+import walebook.lesson.LessonPack;
+import walebook.lesson.ReadPack;
+import walebook.quantity.Unit;
+import walebook.record.Lesson;
+import walebook.tables.SharedTables;
+
+/** Works out the kit that a command asks for: of a pack, or of a class's lesson. */
+final class AskKit {
+  static final Option MARGIN = Option.of("margin", "LENGTH", "command.option.margin");
+
+  /** What a kit can be asked for by. */
+  static final List<Option> OPTIONS =
+      List.of(
+          Option.of("book", "FILE", "command.option.kit-book"),
+          Job.CLASS,
+          Option.of("students", "NUMBER", "command.option.students"),
+          Option.of("spare", "PERCENT", "command.option.spare"),
+          MARGIN,
+          Option.many("cloth", "SLOT=NAME", "command.option.cloth-of-slot"),
+          Option.many("width", "SLOT=LENGTH", "command.option.cloth-width"),
+          Option.many("wash", "SLOT=PERCENT", "command.option.wash"),
+          Option.many("price", "WHAT=NUMBER", "command.option.price"));
+
+  private AskKit() {}
+
+  /** A kit and the pack it is of. */
+  record Worked(Kit kit, LessonPack pack) {}
+
+  /** The kit of a pack; of a book are its class and its cloths, where one is given. */
+  static Worked of(Typed typed, Terminal terminal, LessonPack pack) {
+    String file = typed.text("book");
+    if (file == null) {
+      if (!typed.all("cloth").isEmpty()) {
+        throw Refused.field("book", "field.needed", "", "");
+      }
+      return new Worked(work(typed, pack, Map.of(), students(typed, null)), pack);
+    }
+    try (Book book =
+        Refused.unless(
+            new SqliteFiles().open(AtBook.path("book", file), terminal.clock()), Exit.NO_BOOK)) {
+      Map<String, KitCloth> known = KitCloth.in(book, LessonJobs.cloths(typed, book, pack));
+      return new Worked(work(typed, pack, known, students(typed, book)), pack);
+    }
+  }
+
+  /** The kit of a class's lesson, its cloths those of the plan unless others are named. */
+  static Worked of(Typed typed, Book book, Lesson lesson) {
+    LessonPack pack = Refused.unless(new ReadTaught(book, new ReadPack()).pack(lesson.packId()));
+    Map<String, UUID> cloths = new HashMap<>(PlannedCloths.of(book, lesson, pack));
+    cloths.putAll(LessonJobs.cloths(typed, book, pack));
+    Map<String, KitCloth> known = KitCloth.in(book, cloths);
+    return new Worked(work(typed, pack, known, students(typed, book)), pack);
+  }
+
+  private static String students(Typed typed, @Nullable Book book) {
+    String students = typed.text("students");
+    if (students != null) {
+      return students;
+    }
+    if (book == null) {
+      throw Refused.field("students", "field.needed", "", "");
+    }
+    return String.valueOf(book.enrolments().studentsOf(Pick.schoolClass(typed, book).id()).size());
+  }
+
+  private static Kit work(
+      Typed typed, LessonPack pack, Map<String, KitCloth> known, String students) {
+    KitTyped asked =
+        new KitTyped(
+            students,
+            typed.text("spare", KitTyped.USUAL_SPARE),
+            typed.text("margin", ""),
+            typed.all("width"),
+            typed.all("wash"),
+            typed.all("price"));
+    return Refused.unless(WorkOutKit.of(pack, known, asked, SharedTables.read(), Unit.MM, 1));
+  }
+}

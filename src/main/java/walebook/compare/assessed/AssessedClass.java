@@ -1,0 +1,212 @@
+package walebook.compare.assessed;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import walebook.book.Assessments;
+import walebook.book.Book;
+import walebook.book.ResultFilter;
+import walebook.record.CheckedBy;
+import walebook.record.Criterion;
+import walebook.record.CriterionTag;
+import walebook.record.DoneLine;
+import walebook.record.Feedback;
+import walebook.record.Lesson;
+import walebook.record.PieceCheck;
+import walebook.record.RecordTally;
+import walebook.record.ResultLine;
+import walebook.record.SchoolClass;
+import walebook.record.Student;
+import walebook.record.Term;
+import walebook.working.Message;
+
+/**
+ * What an assessor asks about a class.
+ *
+ * @param criteria in the course's order
+ * @param students those who have not left, by name
+ * @param lessons first to last
+ * @param pieces that speak for a criterion or were looked over, in the order they were sewn
+ * @param term null when the book has none for the class
+ * @param tally how many records the class has, and the last change of one
+ */
+public record AssessedClass(
+    List<Criterion> criteria,
+    List<Student> students,
+    List<Lesson> lessons,
+    List<AssessedPiece> pieces,
+    @Nullable Term term,
+    RecordTally tally) {
+  private static final DateTimeFormatter MINUTE =
+      DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
+
+  /** A class of which nothing is known. */
+  public static final AssessedClass NONE =
+      new AssessedClass(List.of(), List.of(), List.of(), List.of(), null, RecordTally.NONE);
+
+  public AssessedClass {
+    criteria = List.copyOf(criteria);
+    students = List.copyOf(students);
+    lessons = List.copyOf(lessons);
+    pieces = List.copyOf(pieces);
+  }
+
+  /** Reads it from the book as it is at one moment. */
+  public static AssessedClass of(Book book, UUID classId) {
+    return book.inOneStep(() -> read(book, classId));
+  }
+
+  private static AssessedClass read(Book book, UUID classId) {
+    Assessments all = book.assessments();
+    List<Criterion> criteria = all.criteriaOf(classId);
+    Tags tags = Tags.of(all.tagsOf(classId));
+    Map<UUID, PieceCheck> self = new HashMap<>();
+    Map<UUID, PieceCheck> tutor = new HashMap<>();
+    for (PieceCheck each : all.checksOf(classId)) {
+      (each.by() == CheckedBy.SELF ? self : tutor).put(each.pieceId(), each);
+    }
+    Map<UUID, Long> comments =
+        all.feedbackOf(classId).stream()
+            .collect(Collectors.groupingBy(Feedback::pieceId, Collectors.counting()));
+    List<AssessedPiece> pieces = new ArrayList<>();
+    if (!tags.isEmpty() || !self.isEmpty() || !tutor.isEmpty() || !comments.isEmpty()) {
+      Map<UUID, String> codes =
+          book.results().list(ResultFilter.ALL.ofClass(classId)).stream()
+              .collect(Collectors.toMap(ResultLine::pieceId, ResultLine::code));
+      for (DoneLine line : book.results().done(ResultFilter.ALL.ofClass(classId))) {
+        AssessedPiece piece =
+            new AssessedPiece(
+                line.pieceId(),
+                codes.getOrDefault(line.pieceId(), ""),
+                line.studentId(),
+                line.lessonId(),
+                line.sewnOn(),
+                tags.of(line),
+                self.get(line.pieceId()),
+                tutor.get(line.pieceId()),
+                comments.getOrDefault(line.pieceId(), 0L).intValue());
+        if (concerns(piece)) {
+          pieces.add(piece);
+        }
+      }
+      pieces.sort(Comparator.comparing(AssessedPiece::sewnOn).thenComparing(AssessedPiece::code));
+    }
+    SchoolClass of = book.classes().find(classId);
+    return new AssessedClass(
+        criteria,
+        book.enrolments().studentsOf(classId),
+        book.lessons().of(classId),
+        pieces,
+        of == null ? null : book.terms().find(of.termId()),
+        all.tallyOf(classId));
+  }
+
+  private static boolean concerns(AssessedPiece piece) {
+    return !piece.criteria().isEmpty()
+        || piece.self() != null
+        || piece.tutor() != null
+        || piece.comments() > 0;
+  }
+
+  /** True when nothing was ever asked for or looked over. */
+  public boolean isEmpty() {
+    return criteria.isEmpty() && pieces.isEmpty();
+  }
+
+  /** Students against criteria. */
+  public Coverage coverage() {
+    return Coverage.of(criteria, students, pieces);
+  }
+
+  /** How much of the term is left. */
+  public TimeLeft timeLeft(LocalDate today) {
+    return TimeLeft.of(
+        term == null ? null : term.endsOn(),
+        lessons.stream().map(Lesson::taughtOn).toList(),
+        today);
+  }
+
+  /** The same of some students and lessons; empty for all. Pieces without a lesson go with all. */
+  public AssessedClass only(Set<UUID> studentIds, Set<UUID> lessonIds) {
+    return new AssessedClass(
+        criteria,
+        students.stream()
+            .filter(each -> studentIds.isEmpty() || studentIds.contains(each.id()))
+            .toList(),
+        lessons,
+        pieces.stream()
+            .filter(each -> studentIds.isEmpty() || studentIds.contains(each.studentId()))
+            .filter(
+                each ->
+                    lessonIds.isEmpty()
+                        || (each.lessonId() != null && lessonIds.contains(each.lessonId())))
+            .toList(),
+        term,
+        tally);
+  }
+
+  /** How many records the class has and when one was last changed, told in a zone's time. */
+  public Message tallySays(ZoneId zone) {
+    Instant last = tally.lastChange();
+    return last == null
+        ? Message.of("compare.assessed.no-records")
+        : Message.of(
+            "compare.assessed.tally",
+            String.valueOf(tally.records()),
+            String.valueOf(tally.pieces()),
+            String.valueOf(tally.checks()),
+            String.valueOf(tally.comments()),
+            MINUTE.withZone(zone).format(last));
+  }
+
+  /** The codes of the criteria that a piece speaks for, in the course's order. */
+  public String codesOf(AssessedPiece piece) {
+    return criteria.stream()
+        .filter(each -> piece.criteria().contains(each.id()))
+        .map(Criterion::code)
+        .collect(Collectors.joining(", "));
+  }
+
+  /** Criteria by the piece and by the lesson that they are on. */
+  private record Tags(Map<UUID, Set<UUID>> byPiece, Map<UUID, Set<UUID>> byLesson) {
+    static Tags of(List<CriterionTag> tags) {
+      Map<UUID, Set<UUID>> byPiece = new HashMap<>();
+      Map<UUID, Set<UUID>> byLesson = new HashMap<>();
+      for (CriterionTag each : tags) {
+        UUID piece = each.pieceId();
+        UUID lesson = each.lessonId();
+        if (piece != null) {
+          byPiece.computeIfAbsent(piece, key -> new HashSet<>()).add(each.criterionId());
+        } else if (lesson != null) {
+          byLesson.computeIfAbsent(lesson, key -> new HashSet<>()).add(each.criterionId());
+        }
+      }
+      return new Tags(byPiece, byLesson);
+    }
+
+    boolean isEmpty() {
+      return byPiece.isEmpty() && byLesson.isEmpty();
+    }
+
+    Set<UUID> of(DoneLine line) {
+      Set<UUID> found = new HashSet<>(byPiece.getOrDefault(line.pieceId(), Set.of()));
+      UUID lesson = line.lessonId();
+      if (lesson != null) {
+        found.addAll(byLesson.getOrDefault(lesson, Set.of()));
+      }
+      return found;
+    }
+  }
+}

@@ -1,0 +1,26 @@
+package walebook.desk.classroom;
+
+import java.util.List;
+import java.util.Set;
+import javafx.scene.Node;
+
+/** One part of the place. */
+interface PartView {
+  /** What stands in it. */
+  Node node();
+
+  /** Which filters bear on it. */
+  Set<FiltersView.Ask> asks();
+
+  /** Says whether anybody looks. */
+  void shown(boolean now);
+
+  /** Puts it on the board, without names; nothing where there is nothing to show. */
+  void showLarge(Large board);
+
+  /** The board. */
+  @FunctionalInterface
+  interface Large {
+    void show(List<Node> content);
+  }
+}

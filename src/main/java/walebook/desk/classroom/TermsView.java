@@ -1,0 +1,160 @@
+package walebook.desk.classroom;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
+import javafx.beans.Observable;
+import javafx.geometry.Pos;
+import javafx.geometry.VPos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+import walebook.desk.common.ChoiceField;
+import walebook.desk.common.ColumnTable;
+import walebook.desk.common.Notice;
+import walebook.desk.common.PicturePane;
+import walebook.desk.common.Texts;
+import walebook.drawing.DotPlot;
+import walebook.words.Words;
+
+/** What all terms know so far. */
+final class TermsView extends VBox implements PartView {
+  private static final int ROWS = 9;
+
+  private final TermsViewModel model;
+  private final Words words;
+  private final Consumer<Notice> told;
+  private final FlowPane books = new FlowPane(8, 8);
+  private final VBox known = new VBox(16);
+
+  TermsView(TermsViewModel model, Consumer<Notice> told) {
+    super(16);
+    this.model = model;
+    this.words = model.asking().words();
+    this.told = told;
+    model.foundProperty().addListener((from, old, now) -> showKnown(now));
+    showKnown(model.foundProperty().get());
+    Button also = new Button(words.say("desk.class.terms.also"));
+    also.setOnAction(pressed -> model.alsoAsk());
+    model.others().addListener((Observable change) -> books(also));
+    books(also);
+    ChoiceField<String> stitch =
+        new ChoiceField<>(
+            words,
+            words.say("desk.class.terms.stitch"),
+            model.stitches(),
+            model.stitchProperty(),
+            each ->
+                TermsViewModel.ANY.equals(each) ? words.say("desk.class.terms.any-stitch") : each);
+    stitch.setStyle("-fx-pref-width: 19em;");
+    FlowPane row = new FlowPane(stitch, books);
+    row.getStyleClass().add("field-row");
+    row.setRowValignment(VPos.BOTTOM);
+    books.setAlignment(Pos.BOTTOM_LEFT);
+    getChildren().setAll(row, known);
+  }
+
+  @Override
+  public Node node() {
+    return this;
+  }
+
+  @Override
+  public Set<FiltersView.Ask> asks() {
+    return EnumSet.of(
+        FiltersView.Ask.CLOTH,
+        FiltersView.Ask.OUTCOME,
+        FiltersView.Ask.MATTERS,
+        FiltersView.Ask.FACTORS);
+  }
+
+  @Override
+  public void shown(boolean now) {
+    model.asking().shown(now);
+  }
+
+  @Override
+  public void showLarge(Large board) {
+    model
+        .asking()
+        .forBoard(
+            found -> {
+              List<Node> lines = new ArrayList<>();
+              found.says().stream().limit(4).forEach(each -> lines.add(Texts.text(each, "strong")));
+              DotPlot plot = found.plot();
+              if (plot != null) {
+                lines.add(new PicturePane(words, plot));
+              }
+              board.show(lines);
+            });
+  }
+
+  private void books(Button also) {
+    books.getChildren().clear();
+    for (Path each : model.others()) {
+      Button leave =
+          new Button(words.say("desk.class.terms.leave-out", String.valueOf(each.getFileName())));
+      leave.getStyleClass().add("quiet");
+      leave.setOnAction(pressed -> model.leaveOut(each));
+      books.getChildren().add(leave);
+    }
+    books.getChildren().add(also);
+  }
+
+  private void showKnown(TermsViewModel.@Nullable Known found) {
+    if (found == null) {
+      known.getChildren().setAll(Texts.text(words.say("desk.class.terms.empty")));
+      return;
+    }
+    known.getChildren().clear();
+    found.troubles().forEach(each -> known.getChildren().add(Texts.text(each, "strong")));
+    known.getChildren().add(Sentences.card(found.says(), ""));
+    if (!found.lines().isEmpty()) {
+      known.getChildren().add(table(found.lines()));
+    }
+    DotPlot plot = found.plot();
+    if (plot != null) {
+      PlotCard card = new PlotCard(model.filters().session(), told);
+      List<List<String>> table = new ArrayList<>();
+      table.add(FairTables.header(words));
+      plot.rows().forEach(row -> table.add(FairTables.line("", row)));
+      card.show(words.say("desk.class.terms.plot"), "", plot, table);
+      known.getChildren().add(card);
+    }
+  }
+
+  private Node table(List<TermsViewModel.Line> lines) {
+    ColumnTable<TermsViewModel.Line> table = new ColumnTable<>();
+    table.setAccessibleText(words.say("desk.class.terms"));
+    if (lines.stream().map(TermsViewModel.Line::book).distinct().count() > 1) {
+      table.words(words.say("desk.class.terms.col.book"), 10, TermsViewModel.Line::book);
+    }
+    table.words(words.say("desk.class.terms.col.term"), 10, TermsViewModel.Line::term);
+    table.words(words.say("desk.class.terms.col.class"), 15, TermsViewModel.Line::className);
+    count(table, words.say("desk.class.col.pieces"), TermsViewModel.Line::pieces);
+    count(table, words.say("desk.class.col.students"), TermsViewModel.Line::students);
+    count(table, words.say("desk.class.col.set-aside"), TermsViewModel.Line::setAside);
+    table.words(words.say("desk.class.col.raw"), 8.5, TermsViewModel.Line::mean);
+    table.words(words.say("desk.class.col.half-by"), 9, TermsViewModel.Line::half);
+    table.words(words.say("desk.class.col.held-of"), 8, TermsViewModel.Line::held);
+    table.getItems().setAll(lines);
+    table.asHighAs(ROWS);
+    return table;
+  }
+
+  private static void count(
+      ColumnTable<TermsViewModel.Line> table,
+      String title,
+      java.util.function.ToIntFunction<TermsViewModel.Line> number) {
+    table.figures(
+        title,
+        6.2,
+        line -> (double) number.applyAsInt(line),
+        line -> Integer.toString(number.applyAsInt(line)));
+  }
+}

@@ -1,0 +1,31 @@
+package walebook.desk.common;
+
+import javafx.scene.control.TableCell;
+import javafx.scene.control.TableColumn;
+import javafx.scene.text.Text;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A cell whose words go on below instead of being cut.
+ *
+ * @param <T> what a row holds
+ */
+public final class WrappedCell<T> extends TableCell<T, String> {
+  private static final double PADDING = 24;
+
+  private final Text text = new Text();
+
+  public WrappedCell(TableColumn<T, String> column) {
+    text.getStyleClass().add("cell-text");
+    text.fillProperty().bind(textFillProperty());
+    text.fontProperty().bind(fontProperty());
+    text.wrappingWidthProperty().bind(column.widthProperty().subtract(PADDING));
+  }
+
+  @Override
+  protected void updateItem(@Nullable String item, boolean empty) {
+    super.updateItem(item, empty);
+    text.setText(item == null ? "" : item);
+    setGraphic(empty ? null : text);
+  }
+}

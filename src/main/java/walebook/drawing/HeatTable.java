@@ -1,0 +1,121 @@
+package walebook.drawing;
+
+import java.util.List;
+import java.util.stream.DoubleStream;
+import org.jspecify.annotations.Nullable;
+import walebook.quantity.Show;
+import walebook.words.Words;
+import walebook.working.Message;
+
+/**
+ * Two factors against each other: a number in each cell with how many pieces it rests on, and the
+ * cell filled from below as high as the number stands between the least and the most. Height, not
+ * shade, so that it reads on any paper.
+ *
+ * @param title what the numbers are, with their unit
+ * @param rows names of the rows
+ * @param columns names of the columns
+ * @param cells row by row, each as long as {@code columns}
+ */
+public record HeatTable(
+    String title, List<String> rows, List<String> columns, List<List<Cell>> cells)
+    implements Drawing {
+  private static final double HEAD = 46;
+  private static final double ROW = 44;
+  private static final double GAP = 4;
+
+  /**
+   * One cell.
+   *
+   * @param value null when there is none to give
+   * @param pieces nought when nothing was sewn there
+   */
+  public record Cell(@Nullable Double value, int pieces) {}
+
+  public HeatTable {
+    rows = List.copyOf(rows);
+    columns = List.copyOf(columns);
+    cells = cells.stream().map(List::copyOf).toList();
+    int wide = columns.size();
+    if (cells.size() != rows.size() || cells.stream().anyMatch(row -> row.size() != wide)) {
+      throw new IllegalArgumentException("cells must fill every row and column");
+    }
+  }
+
+  @Override
+  public double leastWidth() {
+    return 110 + 64 * Math.max(1, columns.size());
+  }
+
+  @Override
+  public double ownWidth() {
+    return 150 + 110 * Math.max(1, columns.size());
+  }
+
+  @Override
+  public Picture at(double width, Words words) {
+    double wide = takenWidth(width);
+    double longest = rows.stream().mapToDouble(HeatTable::wide).max().orElse(0);
+    double labels = Math.min(longest + 10, wide * 0.34);
+    double column = (wide - labels) / Math.max(1, columns.size());
+    double[] values =
+        cells.stream().flatMap(List::stream).flatMapToDouble(HeatTable::value).sorted().toArray();
+    Sketch sketch = new Sketch();
+    sketch.bold(0, 15, TextWidth.fit(title, Sketch.LABEL, wide), Shape.Anchor.START, Role.INK);
+    for (int c = 0; c < columns.size(); c++) {
+      String name = TextWidth.fit(columns.get(c), Sketch.LABEL, column - 2 * GAP);
+      sketch.text(labels + (c + 0.5) * column, 38, name, Shape.Anchor.MIDDLE, Role.SOFT);
+    }
+    for (int r = 0; r < rows.size(); r++) {
+      double top = HEAD + r * ROW;
+      String name = TextWidth.fit(rows.get(r), Sketch.LABEL, labels - 8);
+      sketch.text(labels - 8, top + ROW / 2 + 4, name, Shape.Anchor.END, Role.INK);
+      for (int c = 0; c < columns.size(); c++) {
+        cell(sketch, cells.get(r).get(c), values, labels + c * column, top, column, words);
+      }
+    }
+    return sketch.picture(wide, HEAD + ROW * rows.size() + 4, says());
+  }
+
+  private static void cell(
+      Sketch sketch, Cell cell, double[] values, double x, double y, double wide, Words words) {
+    Double value = cell.value();
+    double tall = ROW - GAP;
+    if (value != null && values.length > 0) {
+      double range = values[values.length - 1] - values[0];
+      double share = range > 0 ? (value - values[0]) / range : 0.5;
+      double high = Math.max(2, share * tall);
+      sketch.rect(x + 2, y + tall - high, wide - GAP, high, Role.WASH, null);
+    }
+    Pen edge = cell.pieces() == 0 ? Pen.dashed(Role.LINE, 1) : Pen.solid(Role.LINE, 1);
+    sketch.rect(x + 2, y, wide - GAP, tall, null, edge);
+    double middle = x + wide / 2;
+    if (cell.pieces() == 0) {
+      sketch.text(middle, y + 24, "–", Shape.Anchor.MIDDLE, Role.SOFT);
+      return;
+    }
+    String shown = value == null ? "–" : Show.fixed(value, 1);
+    sketch.bold(middle, y + 18, shown, Shape.Anchor.MIDDLE, Role.INK);
+    String n = words.say("drawing.heat.n", cell.pieces());
+    sketch.text(middle, y + 34, n, Shape.Anchor.MIDDLE, Role.SOFT);
+  }
+
+  private static double wide(String text) {
+    return TextWidth.of(text, Sketch.LABEL);
+  }
+
+  private static DoubleStream value(Cell cell) {
+    Double value = cell.value();
+    return value == null ? DoubleStream.empty() : DoubleStream.of(value);
+  }
+
+  private Message says() {
+    int filled = (int) cells.stream().flatMap(List::stream).filter(c -> c.pieces() > 0).count();
+    return Message.of(
+        "drawing.heat.says",
+        title,
+        Integer.toString(rows.size()),
+        Integer.toString(columns.size()),
+        Integer.toString(filled));
+  }
+}

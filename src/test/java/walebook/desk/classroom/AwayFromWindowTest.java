@@ -1,0 +1,116 @@
+package walebook.desk.classroom;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.List;
+import java.util.Queue;
+import java.util.Random;
+import java.util.concurrent.Executor;
+import javafx.beans.value.ObservableValue;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import walebook.book.Classroom;
+import walebook.book.open.SqliteFiles;
+import walebook.desk.common.PickFile;
+import walebook.desk.common.Session;
+import walebook.desk.common.Worker;
+import walebook.record.PullReading;
+import walebook.record.SeamEnd;
+import walebook.tables.SharedTables;
+import walebook.words.Words;
+
+/** Every part reads and reckons as work that is handed over, never on the thread that asks. */
+class AwayFromWindowTest {
+  @TempDir Path folder;
+
+  private final Queue<Runnable> away = new ArrayDeque<>();
+
+  private Session session(Classroom room) {
+    PickFile none = NoFile.NONE;
+    Executor window = Runnable::run;
+    Session session =
+        new Session(
+            room.book,
+            SharedTables.read(),
+            Words.english(),
+            Classroom.CLOCK,
+            new Random(5),
+            new Worker(away::add, window),
+            none,
+            fault -> {
+              throw new AssertionError(fault);
+            });
+    session.schoolClassProperty().set(room.schoolClass);
+    return session;
+  }
+
+  /** Nobody is there to choose a file. */
+  private enum NoFile implements PickFile {
+    NONE;
+
+    @Override
+    public @Nullable Path open(Kind kind) {
+      return null;
+    }
+
+    @Override
+    public @Nullable Path save(Kind kind, String name) {
+      return null;
+    }
+  }
+
+  private void workAll() {
+    while (!away.isEmpty()) {
+      away.remove().run();
+    }
+  }
+
+  @Test
+  void noPartFindsAnythingBeforeTheWorkIsDoneElsewhere() {
+    try (Classroom room = Classroom.in(folder.resolve("a.walebook"))) {
+      room.book
+          .pieces()
+          .add(
+              room.piece(
+                  room.first.id(),
+                  2.5,
+                  List.of(new PullReading(1, SeamEnd.GAVE, 140)),
+                  List.of(),
+                  null));
+      FiltersViewModel filters = new FiltersViewModel(session(room));
+      assertThat(filters.cloths()).hasSize(1);
+      FairViewModel fair = new FairViewModel(filters);
+      ControlViewModel control = new ControlViewModel(filters);
+      AlikeViewModel alike = new AlikeViewModel(filters);
+      OddViewModel odd = new OddViewModel(filters);
+      TermsViewModel terms = new TermsViewModel(filters, new SqliteFiles());
+      GrowthViewModel growth = new GrowthViewModel(filters);
+      ComparisonViewModel overview = new ComparisonViewModel(filters);
+      List.of(
+              fair.asking(),
+              control.asking(),
+              alike.asking(),
+              odd.asking(),
+              terms.asking(),
+              growth.asking())
+          .forEach(each -> each.shown(true));
+      List<ObservableValue<?>> found =
+          List.of(
+              fair.foundProperty(),
+              control.foundProperty(),
+              alike.foundProperty(),
+              odd.foundProperty(),
+              terms.foundProperty(),
+              growth.foundProperty());
+      assertThat(found).allMatch(each -> each.getValue() == null);
+      assertThat(overview.foundProperty().get().loaded()).isFalse();
+      workAll();
+      assertThat(found).noneMatch(each -> each.getValue() == null);
+      assertThat(overview.foundProperty().get().loaded()).isTrue();
+      assertThat(filters.cloths()).hasSize(2);
+    }
+  }
+}

@@ -1,0 +1,136 @@
+package walebook.desk.classroom;
+
+import static java.util.Objects.requireNonNull;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.UUID;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import walebook.book.Classroom;
+import walebook.book.Ids;
+import walebook.book.open.SqliteFiles;
+import walebook.compare.Outcome;
+import walebook.desk.Sessions;
+import walebook.record.PullReading;
+import walebook.record.SchoolClass;
+import walebook.record.SeamEnd;
+import walebook.record.Term;
+import walebook.record.TestPiece;
+import walebook.record.Whose;
+
+class TermsViewModelTest {
+  @TempDir Path folder;
+
+  private static void piece(Classroom room, UUID inClass, double endMm) {
+    TestPiece made =
+        room.piece(
+            room.first.id(),
+            2.5,
+            List.of(new PullReading(1, SeamEnd.GAVE, endMm)),
+            List.of(),
+            null);
+    Whose whose = new Whose(inClass, room.first.id(), null, null, made.whose().sewnOn());
+    room.book
+        .pieces()
+        .add(
+            new TestPiece(
+                made.id(),
+                made.code(),
+                whose,
+                made.cloth(),
+                made.setting(),
+                made.measure(),
+                made.seen(),
+                null,
+                made.stamp()));
+  }
+
+  @Test
+  void everyClassStandsInItsTermWithItsOwnMeanTheEarliestFirst() {
+    try (Classroom room = Classroom.in(folder.resolve("a.walebook"))) {
+      Term spring =
+          new Term(
+              Ids.next(),
+              "Spring",
+              LocalDate.of(2026, 2, 1),
+              LocalDate.of(2026, 5, 1),
+              Classroom.FRESH);
+      SchoolClass before =
+          new SchoolClass(Ids.next(), spring.id(), null, "Tuesday", "", Classroom.FRESH);
+      room.book.terms().add(spring);
+      room.book.classes().add(before);
+      piece(room, before.id(), 120);
+      piece(room, before.id(), 130);
+      piece(room, room.schoolClass.id(), 150);
+      FiltersViewModel filters = new FiltersViewModel(Sessions.of(room));
+      filters.outcomeProperty().set(Outcome.SEAM_STRETCH);
+      TermsViewModel model = new TermsViewModel(filters, new SqliteFiles());
+      assertThat(model.foundProperty().get()).isNull();
+      model.asking().shown(true);
+      TermsViewModel.Known known = requireNonNull(model.foundProperty().get());
+      assertThat(known.lines())
+          .extracting(each -> each.term() + " " + each.pieces() + " " + each.mean())
+          // 20 and 30 % in spring, 50 % in autumn.
+          .containsExactly("Spring 2 25.0", "Autumn 1 50.0");
+      assertThat(known.says()).isNotEmpty();
+      assertThat(requireNonNull(known.plot()).rows().get(0).dots()).hasSize(3);
+    }
+  }
+
+  @Test
+  void anotherBookIsAskedTooUntilItIsLeftOut() {
+    Path other = folder.resolve("other.walebook");
+    try (Classroom there = Classroom.in(other)) {
+      piece(there, there.schoolClass.id(), 170);
+    }
+    try (Classroom room = Classroom.in(folder.resolve("b.walebook"))) {
+      piece(room, room.schoolClass.id(), 150);
+      FiltersViewModel filters =
+          new FiltersViewModel(Sessions.of(room.book, room.schoolClass, other));
+      filters.outcomeProperty().set(Outcome.SEAM_STRETCH);
+      TermsViewModel model = new TermsViewModel(filters, new SqliteFiles());
+      model.asking().shown(true);
+      model.alsoAsk();
+      TermsViewModel.Known known = requireNonNull(model.foundProperty().get());
+      assertThat(known.lines()).extracting(TermsViewModel.Line::mean).contains("50.0", "70.0");
+      assertThat(known.troubles()).isEmpty();
+      // The lock is given back: whoever wants to may open the other book.
+      new SqliteFiles().open(other, Classroom.CLOCK).value().close();
+      model.leaveOut(other);
+      assertThat(requireNonNull(model.foundProperty().get()).lines()).hasSize(1);
+    }
+  }
+
+  @Test
+  void aBookThatCannotBeOpenedIsSaidAndTheRestIsAnswered() {
+    Path own = folder.resolve("c.walebook");
+    try (Classroom room = Classroom.in(own)) {
+      piece(room, room.schoolClass.id(), 150);
+      FiltersViewModel filters =
+          new FiltersViewModel(Sessions.of(room.book, room.schoolClass, own));
+      TermsViewModel model = new TermsViewModel(filters, new SqliteFiles());
+      model.asking().shown(true);
+      model.alsoAsk();
+      TermsViewModel.Known known = requireNonNull(model.foundProperty().get());
+      assertThat(known.troubles()).hasSize(1);
+      assertThat(known.lines()).hasSize(1);
+    }
+  }
+
+  @Test
+  void oneStitchIsAskedAboutByItself() {
+    try (Classroom room = Classroom.in(folder.resolve("d.walebook"))) {
+      piece(room, room.schoolClass.id(), 150);
+      TermsViewModel model =
+          new TermsViewModel(new FiltersViewModel(Sessions.of(room)), new SqliteFiles());
+      model.asking().shown(true);
+      assertThat(model.stitches()).containsExactly(TermsViewModel.ANY, "Zigzag");
+      model.stitchProperty().set("Zigzag");
+      assertThat(requireNonNull(model.foundProperty().get()).lines()).hasSize(1);
+      assertThat(model.stitchProperty().get()).isEqualTo("Zigzag");
+    }
+  }
+}
