@@ -76,8 +76,10 @@ public final class ExportTermBench {
     }
   }
 
-  /** How long the other takes; its values are read before and let go after, so that neither of the
-   * two has to do with less room for the other's sake. */
+  /**
+   * How long the other takes; its values are read before and let go after, so that neither of the
+   * two has to do with less room for the other's sake.
+   */
   private static long plain(Path file, Path ours) throws Exception {
     Object[][] values = values(ours);
     System.gc();

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record DoneLine(
     UUID pieceId,
+    String code,
     UUID studentId,
     @Nullable UUID lessonId,
     @Nullable UUID plannedId,

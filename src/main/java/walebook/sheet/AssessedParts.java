@@ -22,7 +22,7 @@ final class AssessedParts {
 
   static List<SheetPart<?>> of(TermFacts facts, Words words) {
     AssessedClass assessed =
-        facts.extras().assessed().only(facts.choice().studentIds(), facts.choice().lessonIds());
+        facts.assessed().only(facts.choice().studentIds(), facts.choice().lessonIds());
     SignatureLines signatures = new SignatureLines(facts, assessed, words);
     SheetPart<AssessedPiece> marks =
         SheetPart.of(

@@ -19,6 +19,7 @@ import walebook.book.ResultFilter;
 import walebook.compare.ClassProgress;
 import walebook.compare.ClothStretch;
 import walebook.compare.Names;
+import walebook.compare.assessed.AssessedClass;
 import walebook.record.Cloth;
 import walebook.record.ClothReading;
 import walebook.record.DoneLine;
@@ -75,6 +76,7 @@ public final class GatherTerm {
         lookup(of.id(), choice, lines, shown, findings),
         findings,
         progress(of.id(), choice, done),
+        AssessedClass.of(book, of.id(), done),
         cloths(lines, readings, findings.stretches()),
         plan(of.id(), choice, done),
         extras,

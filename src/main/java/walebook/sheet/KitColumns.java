@@ -20,7 +20,7 @@ final class KitColumns {
             "sheet.kit.what",
             "sheet.kit.what.says",
             Origin.KIT,
-            Format.LABEL,
+            Format.LONG_TEXT,
             KitRow::what),
         Column.figure(
             "per-student",
@@ -38,6 +38,14 @@ final class KitColumns {
             Origin.KIT,
             Format.HUNDREDTHS,
             KitRow::forClass),
-        Column.words("unit", "sheet.kit.unit", "sheet.kit.unit.says", Origin.KIT, KitRow::unit));
+        Column.words("unit", "sheet.kit.unit", "sheet.kit.unit.says", Origin.KIT, KitRow::unit),
+        Column.figure(
+            "cutting-plan",
+            "sheet.kit.cutting-plan",
+            "mm",
+            "sheet.kit.cutting-plan.says",
+            Origin.KIT,
+            Format.WHOLE,
+            KitRow::cuttingPlanMm));
   }
 }

@@ -20,6 +20,9 @@ public record TermChoice(
     Set<UUID> studentIds,
     Set<String> columns,
     boolean studentSheets) {
+  /** The column by which a row is found again. */
+  public static final String CODE_COLUMN = "code";
+
   /** Everything, with codes. */
   public static final TermChoice CODES = new TermChoice(false, Set.of(), Set.of(), Set.of(), false);
 
@@ -45,7 +48,7 @@ public record TermChoice(
   public TermChoice inColumns(Set<String> keys) {
     Set<String> kept = new LinkedHashSet<>(keys);
     if (!kept.isEmpty()) {
-      kept.add("code");
+      kept.add(CODE_COLUMN);
     }
     return new TermChoice(names, lessonIds, studentIds, kept, studentSheets);
   }

@@ -8,6 +8,7 @@ import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import walebook.compare.ClassProgress;
 import walebook.compare.Comparison;
+import walebook.compare.assessed.AssessedClass;
 import walebook.record.BookInfo;
 import walebook.record.PhotoInfo;
 import walebook.record.ResultLine;
@@ -26,6 +27,7 @@ import walebook.record.Tutor;
  * @param students those chosen of everyone who ever was in the class, in the order shown
  * @param lines the pieces in short: by the day sewn, then by student as shown, then by code
  * @param pieces the same pieces whole, in the same order
+ * @param assessed of the whole class, whatever was chosen
  * @param piecesOf the pieces of one student
  * @param photosOf the photos of a piece, small
  * @param cover takes names out of free text when they are not wanted
@@ -43,6 +45,7 @@ public record TermFacts(
     PieceLookup lookup,
     TermFindings findings,
     ClassProgress progress,
+    AssessedClass assessed,
     List<ClothLine> cloths,
     List<PlanLine> plan,
     TermExtras extras,

@@ -2,6 +2,7 @@ package walebook.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import walebook.words.Words;
 
 /**
@@ -22,8 +23,16 @@ public record TermPreview(
     List<String> columns,
     int setAside) {
 
-  /** One sheet or table. */
-  public record Sheet(String name, int rows) {}
+  /**
+   * One sheet or table.
+   *
+   * @param formats the kinds of file that hold it
+   */
+  public record Sheet(String name, int rows, Set<TermFormat> formats) {
+    public Sheet {
+      formats = Set.copyOf(formats);
+    }
+  }
 
   public TermPreview {
     sheets = List.copyOf(sheets);
@@ -35,12 +44,12 @@ public record TermPreview(
   public static TermPreview of(TermFacts facts, Words words) {
     List<Sheet> sheets = new ArrayList<>();
     for (SheetPart<?> each : TermParts.of(facts, words)) {
-      sheets.add(new Sheet(words.say(each.name()), each.count()));
+      sheets.add(new Sheet(words.say(each.name()), each.count(), formats(each)));
     }
     if (facts.choice().studentSheets()) {
       facts
           .students()
-          .forEach(each -> sheets.add(new Sheet(each.alias(), pieces(facts, each.id()))));
+          .forEach(each -> sheets.add(new Sheet(each.alias(), pieces(facts, each.id()), Set.of(TermFormat.WORKBOOK))));
     }
     return new TermPreview(
         sheets,
@@ -51,6 +60,12 @@ public record TermPreview(
             .map(each -> each.title(words))
             .toList(),
         facts.comparison().setAside());
+  }
+
+  private static Set<TermFormat> formats(SheetPart<?> part) {
+    return part.streamed()
+        ? Set.of(TermFormat.values())
+        : Set.of(TermFormat.WORKBOOK, TermFormat.JSON);
   }
 
   private static int pieces(TermFacts facts, java.util.UUID student) {

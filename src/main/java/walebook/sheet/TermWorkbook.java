@@ -8,6 +8,7 @@ import java.util.Date;
 import java.util.List;
 import java.util.Optional;
 import org.apache.poi.ooxml.POIXMLProperties.CoreProperties;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import walebook.words.Words;
@@ -72,8 +73,14 @@ public final class TermWorkbook {
 
   private <T> void stream(XSSFWorkbook workbook, SheetPart<T> part, Pen pen, OutputStream out)
       throws IOException {
+    String name = words.say(part.name());
+    // Some readers take no more rows than a sheet says it has.
+    workbook
+        .getSheet(name)
+        .setDimensionOverride(
+            new CellRangeAddress(0, part.count(), 0, part.columns().size() - 1));
     try (StreamedSheet streaming =
-        new StreamedSheet(workbook, words.say(part.name()), to -> rows(part, pen, to))) {
+        new StreamedSheet(workbook, name, to -> rows(part, pen, to))) {
       streaming.write(out);
     }
   }

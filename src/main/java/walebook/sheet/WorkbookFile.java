@@ -6,6 +6,7 @@ import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,28 +21,60 @@ public final class WorkbookFile {
   private WorkbookFile() {}
 
   /**
-   * Writes the workbook in the place of a file that may be there: ask before.
+   * Writes the record.
    *
-   * @return the file; refused when its folder is missing or not writable, when the path is a
-   *     folder, when the file is open elsewhere, or when the disk fails
+   * @param replace true to put it in the place of a file that is there: ask before
+   * @return the file; refused when its folder is missing or not writable, when the path is a folder
+   *     or no plain file, when a file is there that may not be replaced, when it is open elsewhere,
+   *     or when the disk fails
    * @throws java.util.concurrent.CancellationException from the progress; no file is left then
    */
   public static Answer<Path> write(
-      TermFacts facts, Words words, Path file, ExportProgress progress) {
+      TermFacts facts, Words words, Path file, boolean replace, ExportProgress progress) {
     Problem problem = inTheWay(file.toAbsolutePath());
-    if (problem != null) {
-      return Answer.bad(problem);
-    }
+    return problem == null
+        ? whole(file, replace, out -> write(facts, words, TermFormat.of(file), out, progress))
+        : Answer.bad(problem);
+  }
+
+  /** A file of any content, or why it could not be written. */
+  static Answer<Path> whole(Path file, boolean replace, WholeFile.Content content) {
     try {
-      WholeFile.write(file, out -> write(facts, words, TermFormat.of(file), out, progress));
+      if (replace) {
+        WholeFile.write(file, content);
+      } else {
+        WholeFile.writeNew(file, content);
+      }
       return Answer.good(file);
+    } catch (FileAlreadyExistsException e) {
+      return Answer.bad(exists(file));
+    } catch (WholeFile.FullDisk e) {
+      return refuse("sheet.disk-full", file, e);
     } catch (AccessDeniedException e) {
       return refuse("sheet.in-use", file, e);
     } catch (FileSystemException e) {
       return refuse(Files.exists(file) ? "sheet.in-use" : "sheet.not-written", file, e);
     } catch (IOException e) {
       return refuse("sheet.not-written", file, e);
+    } catch (RuntimeException e) {
+      return refuse("sheet.not-written", file, ofDisk(e));
     }
+  }
+
+  /** Libraries wrap what the disk said in exceptions of their own; all others are none of ours. */
+  private static IOException ofDisk(RuntimeException wrapped) {
+    for (Throwable each = wrapped.getCause(); each != null; each = each.getCause()) {
+      if (each instanceof IOException disk) {
+        return disk;
+      }
+    }
+    throw wrapped;
+  }
+
+  /** That there is a file which may not be replaced. */
+  public static Problem exists(Path file) {
+    return Problem.refuse(
+        "sheet.exists", place(file), String.valueOf(file.getFileName()), "--replace");
   }
 
   private static void write(
@@ -71,6 +104,9 @@ public final class WorkbookFile {
     Path folder = file.toAbsolutePath().getParent();
     if (Files.isDirectory(file)) {
       return Problem.refuse("sheet.is-folder", place(file), file.toString(), "");
+    }
+    if (Files.exists(file) && !Files.isRegularFile(file)) {
+      return Problem.refuse("sheet.not-a-file", place(file), file.toString(), "");
     }
     if (folder == null || !Files.isDirectory(folder)) {
       return Problem.refuse("sheet.no-folder", place(file), String.valueOf(folder), "");

@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
+import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.book.open.SqliteFiles;
+import walebook.record.Grain;
 import walebook.record.Parent;
 import walebook.record.PieceOutcome;
 import walebook.record.PullReading;
@@ -127,6 +130,26 @@ class PiecesTest {
                       }))
           .hasMessage("half-way");
       assertThat(room.book.pieces().count(PieceFilter.ALL)).isZero();
+    }
+  }
+
+  @Test
+  void onlyPulledPiecesOfTheClothGrainAndStitchAreFound() {
+    try (Classroom room = Classroom.in(folder.resolve("pulled.walebook"))) {
+      TestPiece pulled = room.piece(SeamEnd.GAVE, 150);
+      TestPiece not = room.piece(room.first.id(), 2, List.of(), List.of(), null);
+      room.book.pieces().add(pulled);
+      room.book.pieces().add(not);
+      Grain grain = pulled.cloth().grain();
+      Grain other = grain == Grain.WALE ? Grain.COURSE : Grain.WALE;
+      String stitch = pulled.setting().stitchType();
+      UUID cloth = pulled.cloth().clothId();
+      Pieces pieces = room.book.pieces();
+      assertThat(pieces.pulled(cloth, grain, Set.of(stitch, "000"))).containsExactly(pulled);
+      assertThat(pieces.pulled(cloth, other, Set.of(stitch))).isEmpty();
+      assertThat(pieces.pulled(cloth, grain, Set.of("000"))).isEmpty();
+      assertThat(pieces.pulled(cloth, grain, Set.of())).isEmpty();
+      assertThat(pieces.pulled(Ids.next(), grain, Set.of(stitch))).isEmpty();
     }
   }
 }

@@ -7,14 +7,20 @@ import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.DoubleConsumer;
+import java.util.stream.Collectors;
 import walebook.book.Book;
 import walebook.problem.Answer;
 import walebook.sheet.TermChoice;
+import walebook.sheet.TermFormat;
+import walebook.sheet.TermPreview;
 import walebook.tables.SharedTables;
 import walebook.words.Words;
 
 /** Previews and writes a term's record as a person chose it. */
 public final class ExportChosen {
+  /** The column that goes out whatever is chosen. */
+  public static final String ALWAYS = TermChoice.CODE_COLUMN;
+
   private final ExportTerm act;
   private final Words words;
 
@@ -66,8 +72,21 @@ public final class ExportChosen {
       people = List.copyOf(people);
     }
 
-    /** One sheet. */
-    public record Row(String sheet, int rows) {}
+    /**
+     * One sheet.
+     *
+     * @param endings of the files that hold it
+     */
+    public record Row(String sheet, int rows, Set<String> endings) {
+      public Row {
+        endings = Set.copyOf(endings);
+      }
+    }
+
+    /** What a file of this ending would hold. */
+    public List<Row> rowsIn(String ending) {
+      return rows.stream().filter(each -> each.endings().contains(ending)).toList();
+    }
   }
 
   /** Titles of the columns to choose from, by key and in order. */
@@ -82,12 +101,16 @@ public final class ExportChosen {
             found ->
                 new Preview(
                     found.sheets().stream()
-                        .map(each -> new Preview.Row(each.name(), each.rows()))
+                        .map(each -> new Preview.Row(each.name(), each.rows(), endings(each)))
                         .toList(),
                     found.people(),
                     found.names(),
                     found.pieces(),
                     found.setAside()));
+  }
+
+  private static Set<String> endings(TermPreview.Sheet sheet) {
+    return sheet.formats().stream().map(TermFormat::ending).collect(Collectors.toSet());
   }
 
   /**

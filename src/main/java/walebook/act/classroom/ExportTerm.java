@@ -68,19 +68,14 @@ public final class ExportTerm {
       return Answer.bad(problem);
     }
     if (Files.exists(file) && !replace) {
-      return Answer.bad(
-          Problem.refuse(
-              "sheet.exists",
-              new Place.Path(file.toString()),
-              String.valueOf(file.getFileName()),
-              "--replace"));
+      return Answer.bad(WorkbookFile.exists(file));
     }
     return book.inOneStep(
         () -> {
           TermFacts facts = facts(classId, choice);
           return facts == null
               ? noClass(classId)
-              : WorkbookFile.write(facts, words, file, progress);
+              : WorkbookFile.write(facts, words, file, replace, progress);
         });
   }
 

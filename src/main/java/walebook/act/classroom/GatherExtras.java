@@ -2,20 +2,24 @@ package walebook.act.classroom;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import walebook.act.decide.AnswerGarment;
+import walebook.act.lesson.KitCloth;
 import walebook.act.lesson.KitTyped;
+import walebook.act.lesson.PlannedCloths;
 import walebook.act.lesson.ReadTaught;
 import walebook.act.lesson.WorkOutKit;
 import walebook.book.Book;
-import walebook.compare.assessed.AssessedClass;
 import walebook.drawing.VerdictMark;
 import walebook.garment.Check;
 import walebook.garment.GarmentAnswers;
+import walebook.kit.ClothToBuy;
 import walebook.kit.Kit;
+import walebook.kit.KitLine;
 import walebook.lesson.ReadPack;
 import walebook.problem.Answer;
 import walebook.quantity.Unit;
@@ -32,8 +36,6 @@ import walebook.words.Words;
 
 /** What calculations say of a class's lessons and garments, worded for the term's record. */
 final class GatherExtras {
-  private static final String SPARE_PERCENT = "10";
-
   private final Book book;
   private final Words words;
   private final SharedTables tables;
@@ -45,8 +47,7 @@ final class GatherExtras {
   }
 
   TermExtras of(UUID classId, TermChoice choice) {
-    return new TermExtras(
-        kit(classId, choice), garments(classId, choice), AssessedClass.of(book, classId));
+    return new TermExtras(kit(classId, choice), garments(classId, choice));
   }
 
   private List<KitRow> kit(UUID classId, TermChoice choice) {
@@ -55,30 +56,48 @@ final class GatherExtras {
     if (students == 0) {
       return rows;
     }
-    KitTyped typed =
-        new KitTyped(String.valueOf(students), SPARE_PERCENT, "", List.of(), List.of(), List.of());
-    ReadTaught taught = new ReadTaught(book, new ReadPack());
     for (Lesson lesson : book.lessons().of(classId)) {
       if (choice.lessonIds().isEmpty() || choice.lessonIds().contains(lesson.id())) {
-        Answer<Kit> kit =
-            taught
-                .pack(lesson.packId())
-                .flatMap(pack -> WorkOutKit.of(pack, Map.of(), typed, tables, Unit.MM, 1));
+        Answer<Kit> kit = kit(lesson, students);
         if (kit.isGood()) {
-          kit.value()
-              .lines()
-              .forEach(
-                  line ->
-                      rows.add(
-                          new KitRow(
-                              lesson.title(),
-                              words.say(line.what()),
-                              line.perStudent(),
-                              line.forClass(),
-                              line.unit().sign())));
+          rows.addAll(rows(lesson, kit.value()));
         }
       }
     }
+    return rows;
+  }
+
+  /** As the list to buy by has it when nothing else is typed, on the cloths that were planned. */
+  private Answer<Kit> kit(Lesson lesson, int students) {
+    KitTyped typed =
+        new KitTyped(
+            String.valueOf(students), KitTyped.USUAL_SPARE, "", List.of(), List.of(), List.of());
+    return new ReadTaught(book, new ReadPack())
+        .pack(lesson.packId())
+        .flatMap(
+            pack -> {
+              Map<String, KitCloth> cloths =
+                  KitCloth.in(book, PlannedCloths.of(book, lesson, pack));
+              return WorkOutKit.of(pack, cloths, typed, tables, Unit.MM, 1);
+            });
+  }
+
+  private List<KitRow> rows(Lesson lesson, Kit kit) {
+    Iterator<ClothToBuy> plans = kit.cloths().iterator();
+    List<KitRow> rows = new ArrayList<>();
+    for (KitLine line : kit.lines()) {
+      boolean laid = line.kind() == KitLine.Kind.CLOTH && plans.hasNext();
+      rows.add(
+          new KitRow(
+              lesson.title(),
+              words.say(line.what()),
+              line.perStudent(),
+              line.forClass(),
+              line.unit().sign(),
+              laid ? Double.valueOf(plans.next().plan().alongMm()) : null));
+    }
+    kit.remarks()
+        .forEach(each -> rows.add(KitRow.remark(lesson.title(), words.say(each))));
     return rows;
   }
 

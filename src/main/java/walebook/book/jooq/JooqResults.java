@@ -80,6 +80,7 @@ record JooqResults(Access access) implements Results {
                 .done(
                     dsl.select(
                             TEST_PIECE.ID,
+                            TEST_PIECE.CODE,
                             TEST_PIECE.STUDENT_ID,
                             TEST_PIECE.LESSON_ID,
                             TEST_PIECE.PLANNED_ID,

@@ -48,20 +48,21 @@ final class ResultReader {
     return lines;
   }
 
-  /** Key, student, lesson, planned piece, day. */
+  /** Key, code, student, lesson, planned piece, day. */
   List<DoneLine> done(Select<?> query) {
     List<DoneLine> lines = new ArrayList<>();
     try (ResultSet row = query.fetchResultSet()) {
       while (row.next()) {
-        String lesson = row.getString(3);
-        String planned = row.getString(4);
+        String lesson = row.getString(4);
+        String planned = row.getString(5);
         lines.add(
             new DoneLine(
                 UUID.fromString(row.getString(1)),
-                shared(ids, row.getString(2), UUID::fromString),
+                row.getString(2),
+                shared(ids, row.getString(3), UUID::fromString),
                 lesson == null ? null : shared(ids, lesson, UUID::fromString),
                 planned == null ? null : UUID.fromString(planned),
-                shared(dates, row.getString(5), LocalDate::parse)));
+                shared(dates, row.getString(6), LocalDate::parse)));
       }
     } catch (SQLException e) {
       throw Trouble.of(e);

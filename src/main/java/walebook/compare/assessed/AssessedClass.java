@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -26,7 +27,6 @@ import walebook.record.Feedback;
 import walebook.record.Lesson;
 import walebook.record.PieceCheck;
 import walebook.record.RecordTally;
-import walebook.record.ResultLine;
 import walebook.record.SchoolClass;
 import walebook.record.Student;
 import walebook.record.Term;
@@ -65,10 +65,16 @@ public record AssessedClass(
 
   /** Reads it from the book as it is at one moment. */
   public static AssessedClass of(Book book, UUID classId) {
-    return book.inOneStep(() -> read(book, classId));
+    return book.inOneStep(
+        () -> of(book, classId, book.results().done(ResultFilter.ALL.ofClass(classId))));
   }
 
-  private static AssessedClass read(Book book, UUID classId) {
+  /**
+   * The same where the class's lines are at hand; to be read in the same step.
+   *
+   * @param done all of the class
+   */
+  public static AssessedClass of(Book book, UUID classId, Collection<DoneLine> done) {
     Assessments all = book.assessments();
     List<Criterion> criteria = all.criteriaOf(classId);
     Tags tags = Tags.of(all.tagsOf(classId));
@@ -82,14 +88,11 @@ public record AssessedClass(
             .collect(Collectors.groupingBy(Feedback::pieceId, Collectors.counting()));
     List<AssessedPiece> pieces = new ArrayList<>();
     if (!tags.isEmpty() || !self.isEmpty() || !tutor.isEmpty() || !comments.isEmpty()) {
-      Map<UUID, String> codes =
-          book.results().list(ResultFilter.ALL.ofClass(classId)).stream()
-              .collect(Collectors.toMap(ResultLine::pieceId, ResultLine::code));
-      for (DoneLine line : book.results().done(ResultFilter.ALL.ofClass(classId))) {
+      for (DoneLine line : done) {
         AssessedPiece piece =
             new AssessedPiece(
                 line.pieceId(),
-                codes.getOrDefault(line.pieceId(), ""),
+                line.code(),
                 line.studentId(),
                 line.lessonId(),
                 line.sewnOn(),
@@ -193,6 +196,7 @@ public record AssessedClass(
           byLesson.computeIfAbsent(lesson, key -> new HashSet<>()).add(each.criterionId());
         }
       }
+      byLesson.replaceAll((lesson, criteria) -> Set.copyOf(criteria));
       return new Tags(byPiece, byLesson);
     }
 
@@ -200,12 +204,16 @@ public record AssessedClass(
       return byPiece.isEmpty() && byLesson.isEmpty();
     }
 
+    /** Most pieces have none of their own and share their lesson's. */
     Set<UUID> of(DoneLine line) {
-      Set<UUID> found = new HashSet<>(byPiece.getOrDefault(line.pieceId(), Set.of()));
       UUID lesson = line.lessonId();
-      if (lesson != null) {
-        found.addAll(byLesson.getOrDefault(lesson, Set.of()));
+      Set<UUID> shared = lesson == null ? Set.of() : byLesson.getOrDefault(lesson, Set.of());
+      Set<UUID> own = byPiece.get(line.pieceId());
+      if (own == null) {
+        return shared;
       }
+      Set<UUID> found = new HashSet<>(own);
+      found.addAll(shared);
       return found;
     }
   }

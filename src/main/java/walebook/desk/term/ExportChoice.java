@@ -18,6 +18,7 @@ public final class ExportChoice {
   private final ObservableList<Item<UUID>> students = FXCollections.observableArrayList();
   private final ObservableList<Item<String>> columns = FXCollections.observableArrayList();
   private final Runnable changed;
+  private boolean several;
 
   /** One thing that goes out or stays. */
   public static final class Item<K> {
@@ -46,7 +47,21 @@ public final class ExportChoice {
 
   ExportChoice(Map<String, String> columnTitles, Runnable changed) {
     this.changed = changed;
-    columnTitles.forEach((key, title) -> columns.add(new Item<>(key, title, changed)));
+    columnTitles.forEach((key, title) -> columns.add(new Item<>(key, title, this::changed)));
+  }
+
+  private void changed() {
+    if (!several) {
+      changed.run();
+    }
+  }
+
+  /** Takes all of one kind, or none; heard of once. */
+  <K> void take(List<Item<K>> items, boolean taken) {
+    several = true;
+    items.forEach(each -> each.takenProperty().set(taken));
+    several = false;
+    changed.run();
   }
 
   /** Offers another class's lessons and students; those left out before stay out. */
@@ -58,10 +73,10 @@ public final class ExportChoice {
             .collect(Collectors.toSet());
     students.stream().filter(each -> !each.takenProperty().get()).map(Item::key).forEach(out::add);
     lessons.setAll(
-        ofClass.stream().map(each -> new Item<>(each.id(), each.title(), changed)).toList());
+        ofClass.stream().map(each -> new Item<>(each.id(), each.title(), this::changed)).toList());
     students.setAll(
         inClass.stream()
-            .map(each -> new Item<>(each.id(), names ? each.name() : each.alias(), changed))
+            .map(each -> new Item<>(each.id(), names ? each.name() : each.alias(), this::changed))
             .toList());
     lessons.forEach(each -> each.takenProperty().set(!out.contains(each.key())));
     students.forEach(each -> each.takenProperty().set(!out.contains(each.key())));

@@ -7,8 +7,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
-import javafx.scene.control.TitledPane;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
@@ -29,12 +27,15 @@ final class ExportPane extends VBox {
     this.model = model;
     getChildren().setAll(running(), choice(), before());
     model.previewProperty().addListener((from, old, now) -> show(now));
+    model.kindProperty().addListener((from, old, now) -> show(model.previewProperty().get()));
     show(model.previewProperty().get());
   }
 
   private Node choice() {
     CheckBox sheets = new CheckBox(words.say("desk.term.export.student-sheets"));
     sheets.selectedProperty().bindBidirectional(model.studentSheetsProperty());
+    sheets.disableProperty().bind(model.kindProperty().isNotEqualTo(ExportViewModel.Kind.WORKBOOK));
+    ExportChoice choice = model.choice();
     VBox card =
         new VBox(
             12,
@@ -48,9 +49,12 @@ final class ExportPane extends VBox {
             new Segments<>(
                 List.of(ExportViewModel.Kind.values()), model.kindProperty(), this::kind),
             sheets,
-            new Items<>("desk.term.export.lessons", model.choice().lessons()).pane(words),
-            new Items<>("desk.term.export.students", model.choice().students()).pane(words),
-            new Items<>("desk.term.export.columns", model.choice().columns()).pane(words));
+            new ExportItems<>(
+                words, words.say("desk.term.export.lessons"), choice, choice.lessons()),
+            new ExportItems<>(
+                words, words.say("desk.term.export.students"), choice, choice.students()),
+            new ExportItems<>(
+                words, words.say("desk.term.export.columns"), choice, choice.columns()));
     card.getStyleClass().add("card");
     return card;
   }
@@ -92,7 +96,7 @@ final class ExportPane extends VBox {
         .getChildren()
         .add(
             Texts.text(
-                found.rows().stream()
+                found.rowsIn(model.kindProperty().get().ending()).stream()
                     .map(each -> words.say("desk.term.export.sheet", each.sheet(), each.rows()))
                     .collect(Collectors.joining(" · "))));
     preview
@@ -123,29 +127,5 @@ final class ExportPane extends VBox {
           case CSV -> "desk.term.export.csv";
           case JSON -> "desk.term.export.json";
         });
-  }
-
-  /** A folded list of things to tick. */
-  private record Items<K>(
-      String title, javafx.collections.ObservableList<ExportChoice.Item<K>> items) {
-    Node pane(Words words) {
-      FlowPane boxes = new FlowPane(16, 8);
-      TitledPane pane = new TitledPane(words.say(title), boxes);
-      pane.setExpanded(false);
-      Runnable fill =
-          () -> {
-            boxes.getChildren().setAll(items.stream().map(Items::box).toList());
-          };
-      items.addListener(
-          (javafx.collections.ListChangeListener<ExportChoice.Item<K>>) change -> fill.run());
-      fill.run();
-      return pane;
-    }
-
-    private static <K> CheckBox box(ExportChoice.Item<K> item) {
-      CheckBox box = new CheckBox(item.title());
-      box.selectedProperty().bindBidirectional(item.takenProperty());
-      return box;
-    }
   }
 }

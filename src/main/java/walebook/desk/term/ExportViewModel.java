@@ -3,6 +3,7 @@ package walebook.desk.term;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import javafx.beans.property.BooleanProperty;
@@ -64,6 +65,10 @@ public final class ExportViewModel {
 
     Kind(String ending) {
       this.ending = ending;
+    }
+
+    String ending() {
+      return ending;
     }
   }
 
@@ -195,8 +200,15 @@ public final class ExportViewModel {
         shown.get() == Shown.NAMES,
         ExportChoice.taken(choice.lessons()),
         ExportChoice.taken(choice.students()),
-        ExportChoice.taken(choice.columns()),
+        columns(),
         studentSheets.get());
+  }
+
+  /** With none of them ticked the piece's code goes out alone: an empty choice would mean all. */
+  private Set<String> columns() {
+    return ExportChoice.isNone(choice.columns())
+        ? Set.of(ExportChosen.ALWAYS)
+        : ExportChoice.taken(choice.columns());
   }
 
   private void read() {

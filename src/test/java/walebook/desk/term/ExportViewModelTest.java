@@ -48,6 +48,15 @@ class ExportViewModelTest {
       assertThat(all.pieces()).isEqualTo(2);
       assertThat(all.names()).isFalse();
       assertThat(all.people()).contains("S01");
+      assertThat(all.rowsIn(".xlsx")).hasSizeGreaterThan(3);
+      assertThat(all.rowsIn(".csv"))
+          .extracting(ExportChosen.Preview.Row::sheet, ExportChosen.Preview.Row::rows)
+          .containsExactly(org.assertj.core.groups.Tuple.tuple("Pieces", 2));
+      model.studentSheetsProperty().set(true);
+      ExportChosen.Preview each = model.previewProperty().get();
+      assertThat(each.rowsIn(".json")).hasSameSizeAs(all.rowsIn(".json"));
+      assertThat(each.rowsIn(".xlsx")).hasSizeGreaterThan(all.rowsIn(".xlsx").size());
+      model.studentSheetsProperty().set(false);
       model.shownProperty().set(ExportViewModel.Shown.NAMES);
       assertThat(model.previewProperty().get().people()).contains("Ada Pier");
       model.choice().students().get(0).takenProperty().set(false);
@@ -87,6 +96,25 @@ class ExportViewModelTest {
       model.export();
       assertThat(model.saysProperty().get()).isEmpty();
       assertThat(model.writingProperty().get()).isFalse();
+    }
+  }
+
+  @Test
+  void withNoColumnTickedTheCodeGoesOutAlone() throws IOException {
+    try (Classroom room = Classroom.in(folder.resolve("f.walebook"))) {
+      room.book.pieces().add(room.piece(SeamEnd.GAVE, 148));
+      ExportViewModel model = new ExportViewModel(Sessions.of(room.book, room.schoolClass, folder));
+      model.kindProperty().set(ExportViewModel.Kind.CSV);
+      model.choice().take(model.choice().columns(), false);
+      model.export();
+      assertThat(Files.readAllLines(folder.resolve("monday-evening.csv")).get(0))
+          .isEqualTo("Piece");
+      model.choice().take(model.choice().columns(), true);
+      model.replace();
+      model.export();
+      model.replace();
+      assertThat(Files.readAllLines(folder.resolve("monday-evening.csv")).get(0))
+          .startsWith("Piece,Student,Lesson");
     }
   }
 }

@@ -1,0 +1,130 @@
+package walebook.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.BufferedReader;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.dhatim.fastexcel.reader.ReadableWorkbook;
+import org.dhatim.fastexcel.reader.Row;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import walebook.act.book.MakeDemoBook;
+import walebook.act.lesson.PlannedCloths;
+import walebook.act.lesson.ReadTaught;
+import walebook.book.Book;
+import walebook.book.Classroom;
+import walebook.book.open.SqliteFiles;
+import walebook.lesson.LessonPack;
+import walebook.lesson.ReadPack;
+import walebook.record.Cloth;
+import walebook.record.Lesson;
+import walebook.words.Words;
+
+/** The kit in the workbook, read by a reader of others' make, is what the list to buy by says. */
+class KitSheetTest {
+  private static final JsonMapper JSON = new JsonMapper();
+
+  @TempDir Path folder;
+
+  private record Asked(String lesson, List<String> args) {}
+
+  @Test
+  void eachLessonsRowsAreThoseOfItsKit() throws IOException {
+    Path file = folder.resolve("demo.walebook");
+    List<Asked> asked = new ArrayList<>();
+    try (Book book =
+        new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK)
+            .make(file, MakeDemoBook.SEED)
+            .value()) {
+      for (Lesson lesson : book.lessons().of(book.classes().all().get(0).id())) {
+        asked.add(ask(book, lesson, file));
+      }
+    }
+    Path out = folder.resolve("term.xlsx");
+    run("export", "--book", file.toString(), "--to", out.toString());
+    List<Row> rows = rows(out);
+    int at = 1;
+    int laid = 0;
+    for (Asked each : asked) {
+      JsonNode kit = JSON.readTree(run(each.args().toArray(String[]::new)));
+      int plans = 0;
+      for (JsonNode line : kit.get("lines")) {
+        Row row = rows.get(at++);
+        assertThat(row.getCellText(0)).isEqualTo(each.lesson());
+        assertThat(row.getCellText(1)).isEqualTo(line.get("what").asString());
+        same(row, 2, line.get("perStudent"));
+        same(row, 3, line.get("forClass"));
+        assertThat(row.getCellText(4)).isEqualTo(line.get("unit").asString());
+        if (line.get("kind").asString().equals("cloth")) {
+          JsonNode plan = kit.get("cloths").get(plans++).get("plan");
+          same(row, 5, plan.get("alongMm"));
+          laid++;
+        } else {
+          assertThat(row.getCellText(5)).isEmpty();
+        }
+      }
+      for (JsonNode remark : kit.get("remarks")) {
+        assertThat(rows.get(at++).getCellText(1)).isEqualTo(remark.asString());
+      }
+    }
+    assertThat(at).isEqualTo(rows.size()).isGreaterThan(5);
+    assertThat(laid).isPositive();
+  }
+
+  private static void same(Row row, int column, JsonNode wanted) {
+    if (wanted.isNull()) {
+      assertThat(row.getCellText(column)).isEmpty();
+    } else {
+      assertThat(row.getCellAsNumber(column).orElseThrow().doubleValue())
+          .isCloseTo(wanted.asDouble(), within(1e-9));
+    }
+  }
+
+  private static Asked ask(Book book, Lesson lesson, Path file) {
+    LessonPack pack = new ReadTaught(book, new ReadPack()).pack(lesson.packId()).value();
+    List<String> args =
+        new ArrayList<>(
+            List.of("kit", "list", pack.about().name(), "--book", file.toString(), "--json"));
+    PlannedCloths.of(book, lesson, pack)
+        .forEach(
+            (slot, id) -> {
+              Cloth cloth = book.cloths().find(id);
+              assertThat(cloth).isNotNull();
+              args.add("--cloth");
+              args.add(slot + "=" + cloth.name());
+            });
+    return new Asked(lesson.title(), args);
+  }
+
+  private static List<Row> rows(Path file) throws IOException {
+    try (ReadableWorkbook workbook = new ReadableWorkbook(file.toFile())) {
+      return workbook.findSheet("Kit").orElseThrow().read();
+    }
+  }
+
+  private static String run(String... args) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    Terminal terminal =
+        new Terminal(
+            new BufferedReader(new StringReader("")),
+            new PrintStream(out, true, StandardCharsets.UTF_8),
+            new PrintStream(err, true, StandardCharsets.UTF_8),
+            Words.english(),
+            Classroom.CLOCK,
+            new Random(5));
+    assertThat(RunCommand.run(terminal, args)).as(err.toString(StandardCharsets.UTF_8)).isZero();
+    return out.toString(StandardCharsets.UTF_8);
+  }
+}
