@@ -7,7 +7,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import walebook.act.decide.AnswerGarment;
+import walebook.act.lesson.KitCloth;
 import walebook.act.lesson.KitTyped;
+import walebook.act.lesson.PlannedCloths;
 import walebook.act.lesson.ReadTaught;
 import walebook.act.lesson.WorkOutKit;
 import walebook.book.Book;
@@ -63,7 +65,15 @@ final class GatherExtras {
         Answer<Kit> kit =
             taught
                 .pack(lesson.packId())
-                .flatMap(pack -> WorkOutKit.of(pack, Map.of(), typed, tables, Unit.MM, 1));
+                .flatMap(
+                    pack ->
+                        WorkOutKit.of(
+                            pack,
+                            KitCloth.in(book, PlannedCloths.of(book, lesson, pack)),
+                            typed,
+                            tables,
+                            Unit.MM,
+                            1));
         if (kit.isGood()) {
           kit.value()
               .lines()
