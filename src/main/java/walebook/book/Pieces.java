@@ -38,7 +38,9 @@ public interface Pieces {
   /** Pieces that fit, newest first. */
   List<TestPiece> list(PieceFilter filter);
 
-  /** Pieces on a cloth along a grain, sewn with any of these stitch types, whose seam was pulled. */
+  /**
+   * Pieces on a cloth along a grain, sewn with any of these stitch types, whose seam was pulled.
+   */
   List<TestPiece> pulled(UUID clothId, Grain grain, Set<String> stitchTypes);
 
   /** How many fit, whatever the filter's limit. */

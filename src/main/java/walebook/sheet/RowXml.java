@@ -1,5 +1,7 @@
 package walebook.sheet;
 
+import java.io.IOException;
+import java.io.OutputStream;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -27,12 +29,25 @@ final class RowXml<T> implements Iterator<RowXml.Part> {
   private int at = 1;
   private String nth = "";
 
-  /**
-   * Some rows.
-   *
-   * @param done how many rows there are with these
-   */
-  record Part(byte[] markup, int done) {}
+  /** Some rows. */
+  static final class Part {
+    private final byte[] markup;
+    private final int done;
+
+    Part(byte[] markup, int done) {
+      this.markup = markup;
+      this.done = done;
+    }
+
+    void to(OutputStream out) throws IOException {
+      out.write(markup);
+    }
+
+    /** How many rows there are with these. */
+    int done() {
+      return done;
+    }
+  }
 
   RowXml(List<Column<T>> columns, Iterator<T> rows, Pen pen) {
     this.columns = List.copyOf(columns);
@@ -111,7 +126,7 @@ final class RowXml<T> implements Iterator<RowXml.Part> {
     String clean = CellText.clean(pen.cover().apply(text));
     boolean quoted = CellText.looksLikeFormula(clean);
     start(column, (quoted ? pen.styles().quoted(format) : pen.styles().of(format)).getIndex());
-    boolean edges = !clean.isEmpty() && !clean.strip().equals(clean) || clean.indexOf('\n') >= 0;
+    boolean edges = clean.indexOf('\n') >= 0 || !clean.strip().equals(clean);
     out.plain("\" t=\"inlineStr\"><is><t");
     out.plain(edges ? " xml:space=\"preserve\">" : ">");
     out.words(CellText.escaped(clean)).plain("</t></is></c>");
@@ -189,16 +204,16 @@ final class RowXml<T> implements Iterator<RowXml.Part> {
     private int beyond(String text, int at) {
       int sign = text.codePointAt(at);
       if (sign < 0x800) {
-        bytes[end++] = (byte) (0xC0 | sign >> 6);
+        bytes[end++] = (byte) (0xC0 | (sign >> 6));
       } else if (sign < 0x10000) {
-        bytes[end++] = (byte) (0xE0 | sign >> 12);
-        bytes[end++] = (byte) (0x80 | sign >> 6 & 0x3F);
+        bytes[end++] = (byte) (0xE0 | (sign >> 12));
+        bytes[end++] = (byte) (0x80 | ((sign >> 6) & 0x3F));
       } else {
-        bytes[end++] = (byte) (0xF0 | sign >> 18);
-        bytes[end++] = (byte) (0x80 | sign >> 12 & 0x3F);
-        bytes[end++] = (byte) (0x80 | sign >> 6 & 0x3F);
+        bytes[end++] = (byte) (0xF0 | (sign >> 18));
+        bytes[end++] = (byte) (0x80 | ((sign >> 12) & 0x3F));
+        bytes[end++] = (byte) (0x80 | ((sign >> 6) & 0x3F));
       }
-      bytes[end++] = (byte) (0x80 | sign & 0x3F);
+      bytes[end++] = (byte) (0x80 | (sign & 0x3F));
       return at + Character.charCount(sign) - 1;
     }
   }

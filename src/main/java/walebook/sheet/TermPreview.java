@@ -49,7 +49,11 @@ public record TermPreview(
     if (facts.choice().studentSheets()) {
       facts
           .students()
-          .forEach(each -> sheets.add(new Sheet(each.alias(), pieces(facts, each.id()), Set.of(TermFormat.WORKBOOK))));
+          .forEach(
+              each ->
+                  sheets.add(
+                      new Sheet(
+                          each.alias(), pieces(facts, each.id()), Set.of(TermFormat.WORKBOOK))));
     }
     return new TermPreview(
         sheets,

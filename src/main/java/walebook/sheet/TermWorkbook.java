@@ -77,10 +77,8 @@ public final class TermWorkbook {
     // Some readers take no more rows than a sheet says it has.
     workbook
         .getSheet(name)
-        .setDimensionOverride(
-            new CellRangeAddress(0, part.count(), 0, part.columns().size() - 1));
-    try (StreamedSheet streaming =
-        new StreamedSheet(workbook, name, to -> rows(part, pen, to))) {
+        .setDimensionOverride(new CellRangeAddress(0, part.count(), 0, part.columns().size() - 1));
+    try (StreamedSheet streaming = new StreamedSheet(workbook, name, to -> rows(part, pen, to))) {
       streaming.write(out);
     }
   }
@@ -90,7 +88,7 @@ public final class TermWorkbook {
         new Ahead<>(new RowXml<>(part.columns(), part.rows().iterator(), pen))) {
       while (rows.hasNext()) {
         RowXml.Part some = rows.next();
-        out.write(some.markup());
+        some.to(out);
         progress.at(BEFORE_ROWS + (AFTER_ROWS - BEFORE_ROWS) * some.done() / part.count());
       }
     }

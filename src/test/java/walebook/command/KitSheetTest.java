@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Random;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.Row;
@@ -99,8 +100,7 @@ class KitSheetTest {
     PlannedCloths.of(book, lesson, pack)
         .forEach(
             (slot, id) -> {
-              Cloth cloth = book.cloths().find(id);
-              assertThat(cloth).isNotNull();
+              Cloth cloth = Objects.requireNonNull(book.cloths().find(id));
               args.add("--cloth");
               args.add(slot + "=" + cloth.name());
             });

@@ -134,8 +134,7 @@ class TermWorkbookTest {
   @Test
   void theStreamedSheetSaysHowManyRowsItHas() throws IOException {
     int columns = grid("Pieces").headers().size();
-    String last =
-        org.apache.poi.ss.util.CellReference.convertNumToColString(columns - 1) + "301";
+    String last = org.apache.poi.ss.util.CellReference.convertNumToColString(columns - 1) + "301";
     String sheet = workbook.getSheet("Pieces").getPackagePart().getPartName().getName();
     assertThat(Parts.of(file).get(sheet.substring(1)))
         .contains("<dimension ref=\"A1:" + last + "\"/>");

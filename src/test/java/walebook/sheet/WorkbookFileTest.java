@@ -118,8 +118,10 @@ class WorkbookFileTest {
   void aDeviceIsNoFile() {
     Path device = Path.of("/dev/full");
     org.junit.jupiter.api.Assumptions.assumeTrue(Files.exists(device));
-    assertThat(WorkbookFile.inTheWay(device)).isNotNull();
-    assertThat(WorkbookFile.inTheWay(device).code()).isEqualTo("sheet.not-a-file");
+    assertThat(WorkbookFile.inTheWay(device))
+        .isNotNull()
+        .extracting(walebook.problem.Problem::code)
+        .isEqualTo("sheet.not-a-file");
   }
 
   private static List<String> files(Path folder) throws IOException {

@@ -96,8 +96,7 @@ final class GatherExtras {
               line.unit().sign(),
               laid ? Double.valueOf(plans.next().plan().alongMm()) : null));
     }
-    kit.remarks()
-        .forEach(each -> rows.add(KitRow.remark(lesson.title(), words.say(each))));
+    kit.remarks().forEach(each -> rows.add(KitRow.remark(lesson.title(), words.say(each))));
     return rows;
   }
 

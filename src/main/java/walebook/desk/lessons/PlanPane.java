@@ -44,14 +44,16 @@ final class PlanPane extends VBox {
         .words(words.say("desk.lessons.col.student"), 8, Row::student)
         .setCellFactory(WrappedCell::new);
     table.words(words.say("desk.lessons.col.nth"), 3, row -> String.valueOf(row.nth()));
-    table.words(words.say("desk.lessons.col.code"), 6, row -> PieceCode.spoken(row.piece().code()));
+    table
+        .words(words.say("desk.lessons.col.code"), 6, row -> PieceCode.spoken(row.piece().code()))
+        .setCellFactory(WrappedCell::new);
     table
         .words(words.say("desk.lessons.col.cloth"), 9, this::cloth)
         .setCellFactory(WrappedCell::new);
     table
         .words(words.say("desk.lessons.col.settings"), 12, this::settings)
         .setCellFactory(WrappedCell::new);
-    table.words(words.say("desk.lessons.col.done"), 4, this::done);
+    table.words(words.say("desk.lessons.col.done"), 4, this::done).setCellFactory(WrappedCell::new);
     table.getItems().setAll(rows(plan));
     table.asHighAs(ROWS);
     getChildren().setAll(Texts.caption(words.say("desk.lessons.plan.note")), table);

@@ -20,10 +20,7 @@ final class ExportItems<K> extends TitledPane {
   private final FlowPane boxes = new FlowPane(ACROSS, DOWN);
 
   ExportItems(
-      Words words,
-      String title,
-      ExportChoice choice,
-      ObservableList<ExportChoice.Item<K>> items) {
+      Words words, String title, ExportChoice choice, ObservableList<ExportChoice.Item<K>> items) {
     this.words = words;
     this.title = title;
     this.items = items;

@@ -53,9 +53,9 @@ class ExportViewModelTest {
           .extracting(ExportChosen.Preview.Row::sheet, ExportChosen.Preview.Row::rows)
           .containsExactly(org.assertj.core.groups.Tuple.tuple("Pieces", 2));
       model.studentSheetsProperty().set(true);
-      ExportChosen.Preview each = model.previewProperty().get();
-      assertThat(each.rowsIn(".json")).hasSameSizeAs(all.rowsIn(".json"));
-      assertThat(each.rowsIn(".xlsx")).hasSizeGreaterThan(all.rowsIn(".xlsx").size());
+      ExportChosen.Preview withSheets = model.previewProperty().get();
+      assertThat(withSheets.rowsIn(".json")).hasSameSizeAs(all.rowsIn(".json"));
+      assertThat(withSheets.rowsIn(".xlsx")).hasSizeGreaterThan(all.rowsIn(".xlsx").size());
       model.studentSheetsProperty().set(false);
       model.shownProperty().set(ExportViewModel.Shown.NAMES);
       assertThat(model.previewProperty().get().people()).contains("Ada Pier");

@@ -1,0 +1,39 @@
+package walebook.act.classroom;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import walebook.act.book.MakeDemoBook;
+import walebook.book.Book;
+import walebook.book.Classroom;
+import walebook.book.open.SqliteFiles;
+import walebook.sheet.TermChoice;
+import walebook.tables.SharedTables;
+import walebook.words.Words;
+
+class GatherExtrasTest {
+  @TempDir Path folder;
+
+  @Test
+  void theKitNamesTheRoomsClothsAndTheirMetres() {
+    Path file = folder.resolve("demo.walebook");
+    try (Book book =
+        new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK)
+            .make(file, MakeDemoBook.SEED)
+            .value()) {
+      assertThat(
+              new GatherExtras(book, Words.english(), SharedTables.read())
+                  .of(book.classes().all().get(0).id(), TermChoice.CODES)
+                  .kit())
+          .anySatisfy(
+              row -> {
+                assertThat(row.what()).contains("Gull jersey");
+                assertThat(row.unit()).isEqualTo("m");
+                // As the kit of twelve on paper has it: PrintKitTest and WorkOutKitTest.
+                assertThat(row.forClass()).isEqualTo(1.7);
+              });
+    }
+  }
+}
