@@ -13,7 +13,7 @@ final class GarmentColumns {
             "sheet.garments.garment",
             "sheet.garments.garment.says",
             Origin.TYPED,
-            Format.TEXT,
+            Format.LABEL,
             GarmentRow::garment),
         Column.text(
             "student",
@@ -40,7 +40,7 @@ final class GarmentColumns {
             "sheet.garments.check",
             "sheet.garments.check.says",
             Origin.GARMENT,
-            Format.TEXT,
+            Format.LABEL,
             GarmentRow::check),
         Column.words(
             "verdict",

@@ -19,7 +19,13 @@ final class TableFrame {
   /** ECMA-376 leaves a table column's name 255 signs. */
   private static final int LONGEST_HEADER = 250;
 
-  private static final float HEADER_POINTS = 78;
+  /** One line of bold letters, and the least that a header has. */
+  private static final float LINE_POINTS = 15.6f;
+
+  private static final int FEWEST_LINES = 5;
+
+  /** What the filter's mark takes of a header's width, in characters. */
+  private static final int FILTER_MARK = 3;
 
   private TableFrame() {}
 
@@ -33,12 +39,15 @@ final class TableFrame {
       XSSFSheet sheet, String table, List<Column<T>> columns, int rows, Pen pen, Words words) {
     List<String> titles = titles(columns, words);
     Row header = sheet.createRow(0);
-    header.setHeightInPoints(HEADER_POINTS);
+    int lines = FEWEST_LINES;
     for (int i = 0; i < columns.size(); i++) {
       String title = titles.get(i);
       pen.own(header, i, pen.styles().header(CellText.looksLikeFormula(title)), title);
-      sheet.setColumnWidth(i, 256 * width(columns.get(i).format(), title));
+      int width = width(columns.get(i).format(), title);
+      sheet.setColumnWidth(i, 256 * width);
+      lines = Math.max(lines, lines(title, width - FILTER_MARK));
     }
+    header.setHeightInPoints(LINE_POINTS * lines);
     sheet.createFreezePane(1, 1);
     int last = Math.max(1, rows);
     filter(sheet, table, last, columns.size() - 1);
@@ -79,6 +88,20 @@ final class TableFrame {
       titles.add(title);
     }
     return titles;
+  }
+
+  /** How many lines words take that are broken between them. */
+  private static int lines(String title, int width) {
+    int lines = 1;
+    int used = 0;
+    for (String word : title.split(" ")) {
+      if (used > 0 && used + 1 + word.length() > width) {
+        lines++;
+        used = 0;
+      }
+      used += word.length() + (used == 0 ? 0 : 1);
+    }
+    return lines;
   }
 
   /** Wide enough for the usual value and for the header's longest word beside the filter's mark. */
