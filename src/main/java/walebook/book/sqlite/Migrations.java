@@ -21,7 +21,9 @@ public final class Migrations {
           "V004__marks_and_history.sql",
           "V005__assessment.sql",
           "V006__bin.sql",
-          "V007__gather.sql");
+          "V007__gather.sql",
+          "V008__sewing_time.sql",
+          "V009__planned_readings.sql");
 
   private Migrations() {}
 
