@@ -76,6 +76,7 @@ final class PieceJson {
     json.put("releasedMm", measure.releasedMm());
     json.put("restSeconds", measure.how().restS());
     json.put("needPercent", measure.needPercent());
+    json.put("sewingMinutes", measure.sewingMinutes());
     Json.key(json, "fold", measure.how().fold());
     Json.key(json, "pull", measure.how().pull());
     json.put("loadGrams", measure.how().loadG());

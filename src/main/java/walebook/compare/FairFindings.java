@@ -248,6 +248,9 @@ public final class FairFindings {
     if (found.pairs().stream().anyMatch(p -> p.isSure() || p.size() == FairPair.Size.LESS)) {
       says.add(Message.of("compare.found.sure"));
     }
+    if (found.question().outcome() == Outcome.TIME && found.pieces() > 1) {
+      says.add(Message.of("compare.found.minutes"));
+    }
     Additivity additivity = found.additivity();
     if (additivity != null && additivity.p() < ODD) {
       says.add(Message.of("compare.found.not-alike"));

@@ -51,6 +51,7 @@ public record LeaveOut(List<ResultLine> lines, int setAside) {
         kept(seam, piece.seamStretch()),
         kept(edge, piece.edgeChange()),
         kept(grade, piece.grade()),
+        piece.sewingMinutes(),
         piece.worstFault());
   }
 

@@ -42,7 +42,7 @@ public record MeasuringError(double sd, From from) {
       case SEAM_SHARE ->
           sd > 0 && cloth > 0 ? new MeasuringError(100 * sd / cloth, From.REPEATED_READINGS) : null;
       case EDGE_CHANGE -> new MeasuringError(ofRule(), From.RULE);
-      case GRADE, HELD -> null;
+      case GRADE, HELD, TIME -> null;
     };
   }
 

@@ -15,12 +15,14 @@ public enum Outcome implements Keyed {
   /** Look, 1 to 5. */
   GRADE("grade", MarkedValue.GRADE),
   /** Whether the cloth stopped before the seam gave. */
-  HELD("held", MarkedValue.SEAM_STRETCH);
+  HELD("held", MarkedValue.SEAM_STRETCH),
+  /** Minutes at the machine. */
+  TIME("time", null);
 
   private final String key;
-  private final MarkedValue marked;
+  private final @Nullable MarkedValue marked;
 
-  Outcome(String key, MarkedValue marked) {
+  Outcome(String key, @Nullable MarkedValue marked) {
     this.key = key;
     this.marked = marked;
   }
@@ -30,8 +32,8 @@ public enum Outcome implements Keyed {
     return key;
   }
 
-  /** The value whose mark sets a piece aside for this outcome. */
-  public MarkedValue marked() {
+  /** The value whose mark sets a piece aside for this outcome; null where none is marked. */
+  public @Nullable MarkedValue marked() {
     return marked;
   }
 
@@ -52,12 +54,17 @@ public enum Outcome implements Keyed {
       case SEAM_STRETCH -> piece.seamStretch();
       case EDGE_CHANGE -> piece.edgeChange();
       case GRADE -> piece.grade() == null ? null : Double.valueOf(piece.grade());
+      case TIME -> piece.sewingMinutes();
       case HELD -> piece.end() == null ? null : Double.valueOf(piece.held() ? 1 : 0);
     };
   }
 
-  /** How good a value is, higher for better: an edge is best unchanged. */
+  /** How good a value is, higher for better: an edge is best unchanged, a time is best short. */
   public double goodness(double value) {
-    return this == EDGE_CHANGE ? -Math.abs(value) : value;
+    return switch (this) {
+      case EDGE_CHANGE -> -Math.abs(value);
+      case TIME -> -value;
+      case SEAM_SHARE, SEAM_STRETCH, GRADE, HELD -> value;
+    };
   }
 }

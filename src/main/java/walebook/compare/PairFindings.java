@@ -52,6 +52,10 @@ final class PairFindings {
     String high = wording.apart(pair.high());
     String unit = wording.unit();
     String matters = matters();
+    if (found.question().outcome() == Outcome.TIME && pair.size() != FairPair.Size.CANT_TELL) {
+      says.add(times(pair, new String[] {first, second, apart, low, high, matters}));
+      return;
+    }
     says.add(
         switch (pair.size()) {
           case MORE ->
@@ -78,6 +82,16 @@ final class PairFindings {
       double limit = measuring.limit(pieces(pair.first()), pieces(pair.second()));
       says.add(Message.of("compare.found.only-measuring", wording.apart(limit), unit));
     }
+  }
+
+  /** A time is longer or shorter rather than higher or lower. */
+  private static Message times(FairPair pair, String[] numbers) {
+    return switch (pair.size()) {
+      case MORE -> Message.of("compare.time.more", numbers);
+      case LESS -> Message.of("compare.time.less", numbers);
+      case DIFFERS_MAYBE_LITTLE -> Message.of("compare.time.maybe", numbers);
+      case DIFFERS, CANT_TELL, NOT_COMPARABLE -> Message.of("compare.time.differs", numbers);
+    };
   }
 
   private Message rates(FairPair pair) {

@@ -15,6 +15,7 @@ import walebook.record.TestPiece;
  *     cloth's stretch is not known
  * @param edgeChange percent, after pressing where measured
  * @param grade 1 to 5
+ * @param sewingMinutes at the machine
  * @param worstFault highest severity seen, 0 when none
  */
 public record PieceResult(
@@ -26,6 +27,7 @@ public record PieceResult(
     @Nullable Double seamShare,
     @Nullable Double edgeChange,
     @Nullable Integer grade,
+    @Nullable Double sewingMinutes,
     int worstFault) {
 
   /** Reads a piece's results off it. */
@@ -49,6 +51,7 @@ public record PieceResult(
         share,
         piece.edgeChange(),
         piece.grade(),
+        piece.sewingMinutes(),
         piece.worstFault());
   }
 

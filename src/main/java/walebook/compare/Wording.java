@@ -28,17 +28,26 @@ final class Wording {
   }
 
   String value(double value) {
-    return outcome == Outcome.GRADE ? Show.fixed(value, 1) : Show.percent(value);
+    return switch (outcome) {
+      case GRADE -> Show.fixed(value, 1);
+      case TIME -> Show.fixed(value, 1) + " min";
+      case SEAM_SHARE, SEAM_STRETCH, EDGE_CHANGE, HELD -> Show.percent(value);
+    };
   }
 
-  /** A difference: points of percent, or grades. */
+  /** A difference: points of percent, grades, or minutes. */
   String apart(double value) {
     return Show.fixed(value, 1);
   }
 
   /** What a difference is counted in, as a name of the bundle. */
   String unit() {
-    return Message.name(outcome == Outcome.GRADE ? "compare.unit.grades" : "compare.unit.points");
+    return Message.name(
+        switch (outcome) {
+          case GRADE -> "compare.unit.grades";
+          case TIME -> "compare.unit.minutes";
+          case SEAM_SHARE, SEAM_STRETCH, EDGE_CHANGE, HELD -> "compare.unit.points";
+        });
   }
 
   static String count(int number) {

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param broke what went first where it gave
  * @param releasedMm the gauge after release and rest
  * @param needPercent how far the seam has to stretch, in percent
+ * @param sewingMinutes at the machine, threading and turning left out; above 0, up to 600
  */
 public record Measure(
     @Nullable Double gaugeMm,
@@ -29,7 +30,11 @@ public record Measure(
     @Nullable Double needPercent,
     How how,
     @Nullable UUID measuredBy,
-    @Nullable LocalDate measuredOn) {
+    @Nullable LocalDate measuredOn,
+    @Nullable Double sewingMinutes) {
+  /** The longest that sewing a piece can have taken, in minutes. */
+  public static final double MOST_MINUTES = 600;
+
   public Measure {
     Check.positive("gaugeMm", gaugeMm);
     Check.positive("edgeBeforeMm", edgeBeforeMm);
@@ -37,6 +42,8 @@ public record Measure(
     Check.positive("edgePressedMm", edgePressedMm);
     Check.positive("releasedMm", releasedMm);
     Check.notNegative("needPercent", needPercent);
+    Check.positive("sewingMinutes", sewingMinutes);
+    Check.within("sewingMinutes", sewingMinutes, 0, MOST_MINUTES);
     pulls = List.copyOf(pulls);
     if (!pulls.isEmpty() && gaugeMm == null) {
       throw new IllegalArgumentException("gaugeMm must be known where a seam was pulled");

@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param seamStretch percent at the counting pull; a lower bound when it held
  * @param edgeChange percent, after pressing where that was measured
  * @param grade 1 to 5
+ * @param sewingMinutes at the machine
  * @param worstFault highest severity seen, 0 when none or not asked for
  */
 public record ResultLine(
@@ -24,6 +25,7 @@ public record ResultLine(
     @Nullable Double seamStretch,
     @Nullable Double edgeChange,
     @Nullable Integer grade,
+    @Nullable Double sewingMinutes,
     int worstFault) {
 
   /** The line of a whole piece. */
@@ -40,6 +42,7 @@ public record ResultLine(
         piece.measure().seamStretchPercent(),
         piece.measure().edgeChangePercent(),
         piece.seen().grade(),
+        piece.measure().sewingMinutes(),
         piece.seen().faults().stream().mapToInt(FaultSeen::severity).max().orElse(0));
   }
 

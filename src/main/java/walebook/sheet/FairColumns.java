@@ -2,7 +2,6 @@ package walebook.sheet;
 
 import java.util.List;
 import java.util.stream.Stream;
-import walebook.compare.Outcome;
 import walebook.words.Words;
 
 /** The columns of the fair comparison: a row is one setting under one outcome. */
@@ -118,6 +117,10 @@ final class FairColumns {
   }
 
   private static String unit(Words words, FairLine line) {
-    return line.outcome() == Outcome.GRADE ? words.say("sheet.fair.grades") : "%";
+    return switch (line.outcome()) {
+      case GRADE -> words.say("sheet.fair.grades");
+      case TIME -> "min";
+      case SEAM_SHARE, SEAM_STRETCH, EDGE_CHANGE, HELD -> "%";
+    };
   }
 }

@@ -9,7 +9,9 @@ final class PieceMeasureColumns {
   private PieceMeasureColumns() {}
 
   static List<Column<TestPiece>> of(PieceLookup lookup, Choices choices) {
-    return Stream.of(lengths(), how(choices), who(lookup)).flatMap(List::stream).toList();
+    return Stream.of(lengths(), minutes(), how(choices), who(lookup))
+        .flatMap(List::stream)
+        .toList();
   }
 
   private static List<Column<TestPiece>> lengths() {
@@ -54,6 +56,18 @@ final class PieceMeasureColumns {
             Origin.EDGE_CHANGE,
             Format.TENTHS,
             piece -> piece.measure().edgeChangePercent()));
+  }
+
+  private static List<Column<TestPiece>> minutes() {
+    return List.of(
+        Column.figure(
+            "minutes",
+            "sheet.pieces.minutes",
+            "min",
+            "sheet.pieces.minutes.says",
+            Origin.TYPED,
+            Format.TENTHS,
+            piece -> piece.measure().sewingMinutes()));
   }
 
   private static List<Column<TestPiece>> how(Choices choices) {

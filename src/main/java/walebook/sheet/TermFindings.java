@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
 import walebook.compare.ClothStretch;
 import walebook.compare.CompareBySetting;
@@ -46,6 +47,9 @@ public record TermFindings(
 
   /** With more of them each setting would have too few pieces to say anything. */
   private static final int MOST_FACTORS = 2;
+
+  private static final List<Outcome> FAIRLY =
+      List.of(Outcome.HELD, Outcome.SEAM_SHARE, Outcome.EDGE_CHANGE, Outcome.GRADE, Outcome.TIME);
 
   public TermFindings {
     fair = List.copyOf(fair);
@@ -93,8 +97,7 @@ public record TermFindings(
       Map<UUID, Map<Grain, ClothStretch>> stretches,
       Names names,
       Map<MarkedValue, Set<UUID>> aside) {
-    return List.of(Outcome.HELD, Outcome.SEAM_SHARE, Outcome.EDGE_CHANGE, Outcome.GRADE)
-        .parallelStream()
+    return FAIRLY.parallelStream()
         .map(
             outcome ->
                 CompareFairly.of(
@@ -102,10 +105,14 @@ public record TermFindings(
                     FairQuestion.of(outcome, factors),
                     stretches,
                     names,
-                    aside.getOrDefault(outcome.marked(), Set.of()),
+                    outOf(aside, outcome.marked()),
                     null))
         .filter(found -> !found.isEmpty())
         .toList();
+  }
+
+  private static Set<UUID> outOf(Map<MarkedValue, Set<UUID>> aside, @Nullable MarkedValue marked) {
+    return marked == null ? Set.of() : aside.getOrDefault(marked, Set.of());
   }
 
   private static Map<UUID, List<OddReading>> odd(

@@ -155,7 +155,8 @@ public final class Classroom implements AutoCloseable {
             50.0,
             How.UNKNOWN,
             student,
-            LocalDate.of(2026, 10, 5)),
+            LocalDate.of(2026, 10, 5),
+            4.5),
         new Seen(4, null, faults, "slow feed"),
         parent,
         FRESH);

@@ -23,6 +23,7 @@ class ExtremesTest {
               null,
               null,
               null,
+              null,
               0));
     }
     return new SettingRow(List.of(level), results);

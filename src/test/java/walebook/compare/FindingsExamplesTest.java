@@ -25,6 +25,7 @@ class FindingsExamplesTest {
     FairQuestion edges = FairQuestion.of(Outcome.EDGE_CHANGE, List.of(Factor.WIDTH));
     FairQuestion held = FairQuestion.of(Outcome.HELD, List.of(Factor.WIDTH));
     FairQuestion seams = FairQuestion.of(Outcome.SEAM_SHARE, List.of(Factor.WIDTH));
+    FairQuestion times = FairQuestion.of(Outcome.TIME, List.of(Factor.WIDTH));
     return Stream.of(
         Arguments.of("nothing", new MadeClass(), edges),
         Arguments.of("one-piece", new MadeClass().edge("Ada", 2, 3.5), edges),
@@ -39,7 +40,9 @@ class FindingsExamplesTest {
         Arguments.of("bounds", bounds(), seams.mattering(10.0)),
         Arguments.of("looks-real-and-is-not", noise(), edges.mattering(3.0)),
         Arguments.of("small-for-sure", smallForSure(), edges.mattering(2.0)),
-        Arguments.of("nobody-twice", nobodyTwice(), edges));
+        Arguments.of("nobody-twice", nobodyTwice(), edges),
+        Arguments.of("quicker", quicker(), times.mattering(1.0)),
+        Arguments.of("one-slow-piece", oneSlowPiece(), times.mattering(1.0)));
   }
 
   private static MadeClass oneStudent() {
@@ -134,6 +137,33 @@ class FindingsExamplesTest {
 
   private static MadeClass nobodyTwice() {
     return new MadeClass().edge("Ada", 1, 2.0).edge("Ada", 3, 4.0).edge("Bo", 5, 3.0);
+  }
+
+  /** The slow sewed wide and the quick narrow; wide takes 2 minutes less in everybody's hands. */
+  private static MadeClass quicker() {
+    Random random = new Random(6);
+    MadeClass made = new MadeClass();
+    for (int student = 0; student < 8; student++) {
+      double hands = student < 4 ? 9 : 5;
+      for (int i = 0; i < (student < 4 ? 1 : 3); i++) {
+        made.minutes("S" + student, 1, round(hands + 0.6 * random.nextGaussian()));
+      }
+      for (int i = 0; i < (student < 4 ? 3 : 1); i++) {
+        made.minutes("S" + student, 3, round(hands - 2 + 0.6 * random.nextGaussian()));
+      }
+    }
+    return made;
+  }
+
+  /** Settings that take alike, and one piece that was sewn over a chat. */
+  private static MadeClass oneSlowPiece() {
+    return new MadeClass()
+        .minutes("Ada", 1, 4.0, 4.5)
+        .minutes("Ada", 3, 4.5, 4.0)
+        .minutes("Bo", 1, 5.0)
+        .minutes("Bo", 3, 25.0)
+        .minutes("Cy", 1, 3.5)
+        .minutes("Cy", 3, 4.0);
   }
 
   private static double round(double value) {

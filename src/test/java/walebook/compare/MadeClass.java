@@ -43,28 +43,35 @@ public final class MadeClass {
 
   public MadeClass edge(String student, double width, double... changes) {
     for (double each : changes) {
-      add(student, width, null, null, each, null);
+      add(student, width, null, null, each, null, null);
     }
     return this;
   }
 
   public MadeClass grade(String student, double width, int... grades) {
     for (int each : grades) {
-      add(student, width, null, null, null, each);
+      add(student, width, null, null, null, each, null);
     }
     return this;
   }
 
   public MadeClass gave(String student, double width, double... stretches) {
     for (double each : stretches) {
-      add(student, width, SeamEnd.GAVE, each, null, null);
+      add(student, width, SeamEnd.GAVE, each, null, null, null);
     }
     return this;
   }
 
   public MadeClass held(String student, double width, double... stretches) {
     for (double each : stretches) {
-      add(student, width, SeamEnd.HELD, each, null, null);
+      add(student, width, SeamEnd.HELD, each, null, null, null);
+    }
+    return this;
+  }
+
+  public MadeClass minutes(String student, double width, double... minutes) {
+    for (double each : minutes) {
+      add(student, width, null, null, null, null, each);
     }
     return this;
   }
@@ -87,7 +94,8 @@ public final class MadeClass {
       @Nullable SeamEnd end,
       @Nullable Double stretch,
       @Nullable Double edge,
-      @Nullable Integer grade) {
+      @Nullable Integer grade,
+      @Nullable Double minutes) {
     names.put(id(student).toString(), student);
     names.put(id("m" + machine).toString(), machine);
     String code = String.format(java.util.Locale.ROOT, "P%05d", lines.size() + 1);
@@ -114,6 +122,7 @@ public final class MadeClass {
             stretch,
             edge,
             grade,
+            minutes,
             0));
   }
 

@@ -203,7 +203,8 @@ public final class RoomBook {
                     50.0,
                     How.UNKNOWN,
                     student.id(),
-                    LocalDate.of(2026, 9, 21)),
+                    LocalDate.of(2026, 9, 21),
+                    nth % 6 == 5 ? null : Double.valueOf(4 + nth % 3)),
                 new Seen(
                     3 + nth % 3,
                     nth % 4 == 0 ? PieceOutcome.KEEP : PieceOutcome.CHANGE,

@@ -222,7 +222,8 @@ final class HarbourClass implements AutoCloseable {
         50.0,
         new How(Fold.SINGLE, Pull.FIRM, null, 10.0, 60.0),
         who.id(),
-        day(61));
+        day(61),
+        4.5);
   }
 
   private void enrol(String name) {

@@ -16,6 +16,7 @@ import walebook.problem.Answer;
 import walebook.problem.Place;
 import walebook.problem.Problem;
 import walebook.quantity.ReadNumber;
+import walebook.quantity.Show;
 import walebook.sheet.in.InCell;
 import walebook.sheet.in.InRow;
 import walebook.sheet.in.SerialDay;
@@ -26,6 +27,8 @@ final class CellReader {
   private static final double FIRST_SERIAL = 36_526;
 
   private static final double LAST_SERIAL = 73_051;
+  private static final double MINUTES_A_DAY = 1440;
+  private static final double MINUTES_AN_HOUR = 60;
 
   private final BringPlan plan;
   private final Map<String, Integer> places;
@@ -58,6 +61,9 @@ final class CellReader {
       return "";
     }
     InCell cell = row.at(column);
+    if (field.kind() == PieceField.Kind.MINUTES && cell.kind() == InCell.Kind.NO_DAY) {
+      return clock(cell, column);
+    }
     if (cell.isBroken()) {
       problems.add(Problem.refuse(code(cell), place(column), cell.text(), ""));
       return "";
@@ -71,6 +77,7 @@ final class CellReader {
       case DATE -> day(cell, text, column);
       case LENGTH -> notADay(cell, column) ? "" : length(text, match.unit());
       case NUMBER, WHOLE -> notADay(cell, column) ? "" : number(field, text, match.unit(), column);
+      case MINUTES -> notADay(cell, column) ? "" : minutes(text, match.unit());
       case CHOICE, TEXT -> text;
     };
   }
@@ -125,6 +132,35 @@ final class CellReader {
   private static String length(String text, String unit) {
     boolean bare = ReadNumber.plain(text, new Place.Whole()).isGood() && !text.endsWith("%");
     return bare && !unit.isEmpty() ? text + " " + unit : text;
+  }
+
+  private static String minutes(String text, String unit) {
+    boolean bare = ReadNumber.plain(text, new Place.Whole()).isGood();
+    return bare && unit.equals("s") ? text + " s" : text;
+  }
+
+  /**
+   * A time of day, which spreadsheet programs make of minutes and seconds. Beyond an hour 4:30 was
+   * meant as minutes and seconds and taken for hours, which is asked.
+   */
+  private String clock(InCell cell, int column) {
+    Double days = plainNumber(cell.text());
+    if (days == null || days >= 1) {
+      problems.add(Problem.refuse(code(cell), place(column), cell.text(), ""));
+      return "";
+    }
+    double minutes = days * MINUTES_A_DAY;
+    if (minutes < MINUTES_AN_HOUR) {
+      return Show.upTo(minutes, 3);
+    }
+    String taken = Show.upTo(minutes / MINUTES_AN_HOUR, 3);
+    problems.add(Problem.ask("bring.minutes-from-hours", place(column), ofDay(minutes), taken));
+    return taken;
+  }
+
+  private static String ofDay(double minutes) {
+    long all = Math.round(minutes);
+    return all / 60 + ":" + (all % 60 < 10 ? "0" : "") + all % 60;
   }
 
   private String number(BringField field, String text, String unit, int column) {

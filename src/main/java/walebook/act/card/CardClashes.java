@@ -13,6 +13,7 @@ import walebook.act.piece.PieceField;
 import walebook.problem.Answer;
 import walebook.problem.Place;
 import walebook.problem.Problem;
+import walebook.quantity.ReadMinutes;
 import walebook.quantity.ReadNumber;
 import walebook.quantity.Unit;
 import walebook.record.PieceCode;
@@ -116,6 +117,7 @@ public final class CardClashes {
         switch (field.kind()) {
           case LENGTH -> ReadNumber.length(text, lengthUnit, place);
           case NUMBER, WHOLE -> ReadNumber.plain(text, place);
+          case MINUTES -> ReadMinutes.read(text, place);
           case CHOICE, TEXT, DATE -> null;
         };
     return read != null && read.isGood() ? read.value() : null;

@@ -55,6 +55,8 @@ public final class LoggedText {
     length(PieceField.EDGE_PRESSED, measure.edgePressedMm());
     length(PieceField.RELEASED, measure.releasedMm());
     key(PieceField.BROKE, measure.broke());
+    Double minutes = measure.sewingMinutes();
+    put(PieceField.MINUTES, minutes == null ? "" : Show.upTo(minutes, 3));
     List<PullReading> pulls = measure.pulls();
     for (int i = 0; i < Math.min(ENDS.size(), pulls.size()); i++) {
       key(ENDS.get(i), pulls.get(i).end());

@@ -35,6 +35,6 @@ public final class AskControl {
         question,
         stretches,
         Names.of(book, which.namesHidden(), lines),
-        book.marks().setAside(question.outcome().marked()));
+        SetAside.of(book, question.outcome()));
   }
 }

@@ -67,7 +67,7 @@ public final class AskKnown {
               lines,
               Stretches.of(book, lines),
               List.of(Names.of(book, namesHidden, lines)),
-              book.marks().setAside(question.outcome().marked()));
+              SetAside.of(book, question.outcome()));
       classes.addAll(classes(book, own, question));
       all.lines().addAll(own.lines());
       all.stretches().putAll(own.stretches());

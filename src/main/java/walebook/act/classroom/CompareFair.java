@@ -102,7 +102,7 @@ public final class CompareFair {
         lines,
         stretches,
         names,
-        book.marks().setAside(outcome.marked()),
+        SetAside.of(book, outcome),
         MeasuringError.of(outcome, stretchSd(readings, names), clothStretch));
   }
 

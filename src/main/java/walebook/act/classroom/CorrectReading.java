@@ -164,7 +164,8 @@ public final class CorrectReading {
         was.needPercent(),
         was.how(),
         was.measuredBy(),
-        was.measuredOn());
+        was.measuredOn(),
+        was.sewingMinutes());
   }
 
   /** The pull that speaks for the piece is the one that was odd. */

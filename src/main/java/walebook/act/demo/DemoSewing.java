@@ -47,7 +47,8 @@ final class DemoSewing {
     double pressedEdge = sewnEdge * 0.45 + chance.normal(0.3);
     List<PullReading> pulls = pulls(attempt, skill);
     List<FaultSeen> seen = faults.on(attempt, skill, pressedEdge, pulls);
-    Measure measure = measure(attempt, pulls, sewnEdge, pressedEdge);
+    Measure measure =
+        measure(attempt, pulls, sewnEdge, pressedEdge, DemoMinutes.of(attempt, skill, code));
     int grade = grade(skill, pressedEdge, seen);
     return new TestPiece(
         Ids.next(),
@@ -143,7 +144,11 @@ final class DemoSewing {
   }
 
   private Measure measure(
-      Attempt attempt, List<PullReading> pulls, double sewnEdge, double pressedEdge) {
+      Attempt attempt,
+      List<PullReading> pulls,
+      double sewnEdge,
+      double pressedEdge,
+      @Nullable Double minutes) {
     boolean gave = pulls.stream().anyMatch(each -> each.end() == SeamEnd.GAVE);
     double end = pulls.get(0).endMm();
     double stays = (end - GAUGE_MM) * attempt.cloth().growth() * (1 + chance.normal(0.2));
@@ -158,7 +163,8 @@ final class DemoSewing {
         null,
         new How(Fold.SINGLE, Pull.FIRM, null, 0.0, 60.0),
         room.row(attempt.student()).id(),
-        attempt.evening().date());
+        attempt.evening().date(),
+        minutes);
   }
 
   private Broke broke() {

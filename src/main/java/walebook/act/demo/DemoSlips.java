@@ -42,7 +42,8 @@ final class DemoSlips {
             was.needPercent(),
             was.how(),
             was.measuredBy(),
-            was.measuredOn());
+            was.measuredOn(),
+            was.sewingMinutes());
     return new TestPiece(
         piece.id(),
         piece.code(),

@@ -45,7 +45,8 @@ public final class Asked {
           PieceField.GRADE,
           PieceField.FAULTS,
           PieceField.OUTCOME,
-          PieceField.REMARK);
+          PieceField.REMARK,
+          PieceField.MINUTES);
 
   private Asked() {}
 

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import walebook.problem.Answer;
 import walebook.problem.Place;
 import walebook.problem.Problem;
+import walebook.quantity.ReadMinutes;
 import walebook.quantity.ReadNumber;
 import walebook.quantity.Show;
 import walebook.quantity.Unit;
@@ -77,6 +78,28 @@ final class FieldReader {
     }
     if (value > usual) {
       ask(field, "number.unlikely", Show.upTo(usual, 2) + unit);
+    }
+    return value;
+  }
+
+  /** Minutes above 0 up to most; asked about beyond usual. */
+  @Nullable Double minutes(PieceField field, double most, double usual) {
+    String typed = entry.at(field);
+    if (typed.isEmpty()) {
+      return null;
+    }
+    Answer<Double> read = ReadMinutes.read(typed, place(field));
+    problems.addAll(read.problems());
+    if (!read.isGood()) {
+      return null;
+    }
+    double value = read.value();
+    if (value <= 0 || value > most) {
+      refuse(field, "minutes.outside", Show.upTo(most, 0));
+      return null;
+    }
+    if (value > usual) {
+      ask(field, "minutes.unlikely", Show.upTo(usual, 0));
     }
     return value;
   }

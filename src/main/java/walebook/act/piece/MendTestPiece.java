@@ -172,6 +172,7 @@ public final class MendTestPiece {
     LocalDate on = measure.measuredOn();
     put(typed, PieceField.MEASURED_BY, by == null ? "" : by.toString());
     put(typed, PieceField.MEASURED_ON, on == null ? "" : on.toString());
+    put(typed, PieceField.MINUTES, number(measure.sewingMinutes()));
   }
 
   private static void seen(Map<PieceField, String> typed, Seen seen) {

@@ -50,7 +50,8 @@ public enum PieceField implements Keyed {
   GRADE("grade", Group.SEEN, Kind.WHOLE),
   FAULTS("faults", Group.SEEN, Kind.TEXT),
   OUTCOME("outcome", Group.SEEN, Kind.CHOICE),
-  REMARK("remark", Group.SEEN, Kind.TEXT);
+  REMARK("remark", Group.SEEN, Kind.TEXT),
+  MINUTES("minutes", Group.SEEN, Kind.MINUTES);
 
   /** The groups of the form; MORE and HOW are folded away at first. */
   public enum Group {
@@ -69,7 +70,8 @@ public enum PieceField implements Keyed {
     NUMBER,
     WHOLE,
     TEXT,
-    DATE
+    DATE,
+    MINUTES
   }
 
   private final String key;

@@ -41,6 +41,7 @@ public final class ReadPiece {
   private static final double USUAL_NEED = 250;
   private static final double USUAL_SECONDS = 7200;
   private static final double USUAL_LOAD_G = 5000;
+  private static final double USUAL_MINUTES = 60;
 
   private final PieceEntry entry;
   private final PieceRoom room;
@@ -145,7 +146,8 @@ public final class ReadPiece {
         read.number(PieceField.NEED, 0, USUAL_NEED),
         how(),
         measuredBy(),
-        measuredOn == null && !pulls.isEmpty() ? sewnOn : measuredOn);
+        measuredOn == null && !pulls.isEmpty() ? sewnOn : measuredOn,
+        read.minutes(PieceField.MINUTES, Measure.MOST_MINUTES, USUAL_MINUTES));
   }
 
   // A rest belongs to a reading after release; without one the usual seconds would say nothing.

@@ -20,7 +20,8 @@ final class CardWording {
   private static final Map<PieceField, Integer> SHARES = new EnumMap<>(PieceField.class);
 
   static {
-    shares(12, PieceField.BROKE, PieceField.REMARK);
+    shares(12, PieceField.BROKE);
+    shares(9, PieceField.REMARK);
     shares(8, PieceField.FAULTS, PieceField.OUTCOME);
     shares(7, PieceField.PULL);
     shares(

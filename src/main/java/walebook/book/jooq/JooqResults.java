@@ -45,7 +45,8 @@ record JooqResults(Access access) implements Results {
           TEST_PIECE.EDGE_BEFORE_MM,
           TEST_PIECE.EDGE_SEWN_MM,
           TEST_PIECE.EDGE_PRESSED_MM,
-          TEST_PIECE.GRADE);
+          TEST_PIECE.GRADE,
+          TEST_PIECE.SEWING_MINUTES);
 
   @Override
   public List<ResultLine> list(ResultFilter filter) {

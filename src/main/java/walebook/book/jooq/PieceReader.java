@@ -154,7 +154,8 @@ final class PieceReader {
             row.number(TEST_PIECE.HOLD_S),
             row.number(TEST_PIECE.REST_S)),
         row.key(TEST_PIECE.MEASURED_BY),
-        measured == null ? null : row.day(measured));
+        measured == null ? null : row.day(measured),
+        row.number(TEST_PIECE.SEWING_MINUTES));
   }
 
   private static List<PullReading> onePull(Row row) throws SQLException {

@@ -91,6 +91,7 @@ final class PieceRows {
     row.setHoldS(measure.how().holdS());
     row.setMeasuredBy(measure.measuredBy());
     row.setMeasuredOn(measure.measuredOn());
+    row.setSewingMinutes(measure.sewingMinutes());
   }
 
   private static void put(TestPieceRecord row, Seen seen) {
@@ -165,7 +166,8 @@ final class PieceRows {
             row.getHoldS(),
             row.getRestS()),
         row.getMeasuredBy(),
-        row.getMeasuredOn());
+        row.getMeasuredOn(),
+        row.getSewingMinutes());
   }
 
   private static List<PullReading> onePull(TestPieceRecord row) {

@@ -87,6 +87,7 @@ final class ResultReader {
         ResultLine.changePercent(number(row, 19), number(row, 20)),
         ResultLine.changePercent(edgeBefore, edgeAfter),
         grade == null ? null : Integer.valueOf(grade.intValue()),
+        number(row, 25),
         faults.getOrDefault(id, 0));
   }
 

@@ -67,6 +67,7 @@ final class FairDrawn {
           case EDGE_CHANGE -> "desk.class.axis.edge-change";
           case GRADE -> "desk.class.axis.grade";
           case HELD -> "desk.class.axis.held";
+          case TIME -> "desk.class.axis.time";
         });
   }
 

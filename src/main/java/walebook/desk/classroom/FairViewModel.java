@@ -230,6 +230,10 @@ public final class FairViewModel {
   }
 
   private static String value(double value, Outcome outcome) {
-    return outcome == Outcome.GRADE ? Show.fixed(value, 0) : Show.percent(value);
+    return switch (outcome) {
+      case GRADE -> Show.fixed(value, 0);
+      case TIME -> Show.upTo(value, 2) + " min";
+      case SEAM_SHARE, SEAM_STRETCH, EDGE_CHANGE, HELD -> Show.percent(value);
+    };
   }
 }

@@ -127,6 +127,9 @@ final class FormGroups {
     group.below(causes);
     group.below(views.of(PieceField.OUTCOME));
     group.below(views.of(PieceField.REMARK));
+    FlowPane last = row();
+    add(last, PieceField.MINUTES, 9);
+    group.below(last);
     return group.below(new PhotoStrip(words, model.photos()));
   }
 

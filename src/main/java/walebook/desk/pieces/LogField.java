@@ -18,6 +18,7 @@ import walebook.act.piece.PieceField;
 import walebook.problem.Answer;
 import walebook.problem.Place;
 import walebook.problem.Problem;
+import walebook.quantity.ReadMinutes;
 import walebook.quantity.ReadNumber;
 import walebook.quantity.Show;
 import walebook.quantity.Unit;
@@ -161,8 +162,13 @@ public final class LogField {
     return switch (field.kind()) {
       case LENGTH -> shown(ReadNumber.length(typed, lengthUnit, place), true);
       case NUMBER, WHOLE -> shown(ReadNumber.plain(typed, place), false);
+      case MINUTES -> minutes(ReadMinutes.read(typed, place));
       case CHOICE, TEXT, DATE -> "";
     };
+  }
+
+  private static String minutes(Answer<Double> read) {
+    return read.isGood() ? Show.upTo(read.value(), 3) + " min" : "";
   }
 
   private String shown(Answer<Double> read, boolean length) {

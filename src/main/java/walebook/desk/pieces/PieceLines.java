@@ -75,6 +75,7 @@ final class PieceLines {
     lines.add(PieceField.BROKE, choice(measure.broke()));
     lines.add(PieceField.RELEASED, length(measure.releasedMm()));
     lines.add(PieceField.NEED, number(measure.needPercent()));
+    lines.add(PieceField.MINUTES, number(measure.sewingMinutes()));
     How how = measure.how();
     lines.add(PieceField.FOLD, choice(how.fold()));
     lines.add(PieceField.PULL, choice(how.pull()));

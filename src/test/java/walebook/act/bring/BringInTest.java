@@ -132,6 +132,76 @@ class BringInTest {
     assertThat(piece.seen().remark()).isEqualTo("+44 20");
   }
 
+  private List<Double> minutes(String header, boolean sure, Object... cells) {
+    Object[] head = HEAD.clone();
+    head[9] = header;
+    Object[][] rows = new Object[cells.length + 1][];
+    rows[0] = head;
+    for (int i = 0; i < cells.length; i++) {
+      rows[i + 1] = with(9, cells[i]);
+      rows[i + 1][6] = 3 + i / 10.0;
+    }
+    pieces(true, sure, rows);
+    return room.book.pieces().list(PieceFilter.ALL).stream()
+        .sorted(java.util.Comparator.comparing(each -> each.measure().gaugeMm()))
+        .map(each -> each.measure().sewingMinutes())
+        .toList();
+  }
+
+  @Test
+  void minutesComeInHoweverTheyWereWritten() {
+    assertThat(minutes("Time to sew", false, 4, "4,5", "4:30", "4 min", ""))
+        .containsExactly(4.0, 4.5, 4.5, 4.0, null);
+  }
+
+  @Test
+  void secondsBecomeMinutesAndMinutesThatCantBeAreRefused() {
+    assertThat(minutes("Time taken (s)", false, 270, "5 min", 0, "soon", 36_060))
+        .containsExactly(4.5, 5.0);
+  }
+
+  /** Spreadsheet programs take 4:30 for half past four in the morning, 0.1875 of a day. */
+  @Test
+  void aTimeOfDayIsAskedAboutAndTakenAsMinutes() {
+    Trial trial = clock(false);
+    assertThat(trial.fates().get(0).problems())
+        .extracting(Problem::code, Problem::found, Problem::wanted)
+        .containsExactly(
+            org.assertj.core.groups.Tuple.tuple("bring.minutes-from-hours", "4:30", "4.5"));
+    assertThat(fates(clock(true))).containsExactly(RowFate.Fate.NEW, RowFate.Fate.NEW);
+    assertThat(room.book.pieces().list(PieceFilter.ALL))
+        .extracting(each -> each.measure().sewingMinutes())
+        .containsExactlyInAnyOrder(4.5, 2.25);
+  }
+
+  private Trial clock(boolean sure) {
+    byte[] made =
+        MadeWorkbook.with(
+            workbook -> {
+              var sheet = workbook.createSheet("Mine");
+              var style = workbook.createCellStyle();
+              style.setDataFormat(workbook.createDataFormat().getFormat("h:mm"));
+              Object[] head = HEAD.clone();
+              head[9] = "Minutes";
+              double[] days = {0.1875, 2.25 / 1440};
+              for (int i = 0; i < head.length; i++) {
+                for (int row = 0; row <= 2; row++) {
+                  var at = sheet.getRow(row) == null ? sheet.createRow(row) : sheet.getRow(row);
+                  Object value = row == 0 ? head[i] : i == 6 ? 3 + row : GOOD[i];
+                  if (row > 0 && i == 9) {
+                    at.createCell(i).setCellValue(days[row - 1]);
+                    at.getCell(i).setCellStyle(style);
+                  } else if (value instanceof Number number) {
+                    at.createCell(i).setCellValue(number.doubleValue());
+                  } else {
+                    at.createCell(i).setCellValue(value.toString());
+                  }
+                }
+              }
+            });
+    return bring(plan(BringWhat.PIECES, false, sure, made));
+  }
+
   @Test
   void everyRowThatIsInTheWayNamesItsCell() {
     Trial trial =

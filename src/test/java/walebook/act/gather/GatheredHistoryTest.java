@@ -279,7 +279,8 @@ class GatheredHistoryTest {
             was.needPercent(),
             was.how(),
             was.measuredBy(),
-            was.measuredOn()),
+            was.measuredOn(),
+            was.sewingMinutes()),
         new Seen(2, null, List.of(Classroom.fault("wavy-seam", severity)), ""),
         piece.parent(),
         piece.stamp().next(at));

@@ -96,6 +96,11 @@ class LogTestPieceTest {
         "PULL|load|field.needed",
         "FAULTS|wobbly|choice.unknown",
         "FAULTS|wavy-seam,nowhere|fault.part",
+        "MINUTES|soon|minutes.not-minutes",
+        "MINUTES|4 mm|minutes.unit",
+        "MINUTES|0|minutes.outside",
+        "MINUTES|-2|minutes.outside",
+        "MINUTES|601|minutes.outside",
       })
   void whatIsWrongIsRefusedAtItsField(PieceField field, String typed, String code) {
     Answer<TestPiece> answer =
@@ -122,6 +127,8 @@ class LogTestPieceTest {
         "STITCH|three-step|stitch.not-on-machine",
         "MEASURED_ON|2026-10-01|date.measured-before-sewn",
         "DIFFERENTIAL_FEED|3|number.unlikely",
+        "MINUTES|75|minutes.unlikely",
+        "MINUTES|1:30:00|minutes.unlikely",
       })
   void whatIsUnlikelyIsAskedAboutAndTakenOnAYes(PieceField field, String typed, String code) {
     PieceEntry entry = bench.good().with(field, typed);
@@ -131,6 +138,36 @@ class LogTestPieceTest {
     assertThat(bench.room.book.pieces().count(PieceFilter.ALL)).isZero();
     assertThat(bench.log().save(entry, bench.pieceRoom(), true).isGood()).isTrue();
     assertThat(bench.room.book.pieces().count(PieceFilter.ALL)).isEqualTo(1);
+  }
+
+  @Test
+  void minutesAtTheMachineAreKeptAndMayBeLeftOut() {
+    TestPiece timed =
+        bench
+            .log()
+            .save(bench.good().with(PieceField.MINUTES, "4:30"), bench.pieceRoom(), false)
+            .value();
+    assertThat(timed.measure().sewingMinutes()).isEqualTo(4.5);
+    assertThat(bench.room.book.pieces().find(timed.id())).isEqualTo(timed);
+    TestPiece untimed = bench.log().save(bench.good(), bench.pieceRoom(), false).value();
+    assertThat(untimed.measure().sewingMinutes()).isNull();
+  }
+
+  /** How long one piece took says nothing of the next. */
+  @Test
+  void minutesAreNotCarriedOverToTheNextPiece() {
+    TestPiece timed =
+        bench
+            .log()
+            .save(bench.good().with(PieceField.MINUTES, "4.5"), bench.pieceRoom(), false)
+            .value();
+    StartPiece start = new StartPiece(bench.room.book);
+    assertThat(start.again(timed, bench.pieceRoom()).at(PieceField.MINUTES)).isEmpty();
+    assertThat(
+            start
+                .fresh(timed.whose().classId(), timed.whose().studentId(), null, bench.pieceRoom())
+                .at(PieceField.MINUTES))
+        .isEmpty();
   }
 
   @Test

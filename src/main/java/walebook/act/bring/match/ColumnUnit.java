@@ -39,6 +39,12 @@ public final class ColumnUnit {
     return switch (field) {
       case "load" -> one(unit, "g", "kg", 1000);
       case "hold", "rest" -> one(unit, "s", "min", 60);
+      case "minutes" ->
+          switch (unit) {
+            case "min" -> 1.0;
+            case "s" -> 1.0 / 60;
+            default -> null;
+          };
       case "need" -> unit.equals("%") ? Double.valueOf(1) : null;
       case "sewn-width", "sewn-length", "dial-width", "dial-length" ->
           switch (unit) {

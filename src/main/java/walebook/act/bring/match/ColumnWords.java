@@ -61,12 +61,30 @@ final class ColumnWords {
           Map.entry("faults", List.of("faults", "fault", "problems", "defects", "what was seen")),
           Map.entry("outcome", List.of("outcome", "verdict", "what becomes of it", "decision")),
           Map.entry("remark", List.of("remark", "remarks", "note", "notes", "comment", "comments")),
+          Map.entry(
+              "minutes",
+              List.of(
+                  "minutes",
+                  "minutes to sew",
+                  "time to sew",
+                  "sewing time",
+                  "time taken",
+                  "mins",
+                  "duration")),
           Map.entry("again-of", List.of("follows", "tries again", "parent", "earlier piece")),
           Map.entry("changed", List.of("changed", "what was changed", "change")));
+
+  /** Words that tell a field only beside its unit: a bare time may be the time of day. */
+  private static final Map<String, List<String>> WITH_UNIT = Map.of("minutes", List.of("time"));
 
   private ColumnWords() {}
 
   static List<String> of(String field) {
     return KNOWN.getOrDefault(field, List.of());
+  }
+
+  /** What else heads a column whose header names a unit of the field. */
+  static List<String> withUnit(String field) {
+    return WITH_UNIT.getOrDefault(field, List.of());
   }
 }

@@ -94,6 +94,11 @@ public final class GuessColumns {
     for (String each : ColumnWords.of(field.key())) {
       best = Math.max(best, score(HeaderText.words(each), header.words()));
     }
+    if (!header.unit().isEmpty()) {
+      for (String each : ColumnWords.withUnit(field.key())) {
+        best = Math.max(best, score(HeaderText.words(each), header.words()));
+      }
+    }
     return best;
   }
 

@@ -38,6 +38,18 @@ class GuessColumnsTest {
   }
 
   @Test
+  void minutesAtTheMachineAreFoundButNotTheTimeOfDay() {
+    for (String each : List.of("Minutes", "Minutes to sew", "Time to sew", "Sewing time", "mins")) {
+      assertThat(guess(BringWhat.PIECES, each)).as(each).containsExactly("minutes");
+    }
+    assertThat(guess(BringWhat.PIECES, "Time (min)")).containsExactly("minutes:min");
+    assertThat(guess(BringWhat.PIECES, "Time taken [s]")).containsExactly("minutes:s");
+    assertThat(guess(BringWhat.PIECES, "Start time")).containsExactly("");
+    assertThat(guess(BringWhat.PIECES, "Rest time (min)", "Hold time (s)"))
+        .containsExactly("rest:min", "hold:s");
+  }
+
+  @Test
   void aUnitThatDoesNotFitKeepsAFieldAway() {
     assertThat(guess(BringWhat.PIECES, "Gauge (kg)")).containsExactly("");
   }
