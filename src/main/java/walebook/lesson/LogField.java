@@ -30,6 +30,7 @@ public enum LogField implements Keyed {
   FAULTS("faults"),
   OUTCOME("outcome"),
   NOTE("note"),
+  MINUTES("minutes"),
   PHOTO("photo");
 
   private final String key;

@@ -28,8 +28,10 @@ class AnyClassTest {
         made.held(who, width, value);
       } else if (random.nextInt(5) > 0) {
         made.gave(who, width, value);
-      } else {
+      } else if (random.nextBoolean()) {
         made.edge(who, width, value / 10);
+      } else {
+        made.minutes(who, width, value / 10);
       }
       if (random.nextInt(8) == 0) {
         made.aside();

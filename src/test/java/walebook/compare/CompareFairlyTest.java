@@ -64,6 +64,29 @@ class CompareFairlyTest {
     assertThat(pair.size()).isEqualTo(FairPair.Size.MORE);
   }
 
+  /** Means of 4, 5, 6 and of 2, 3, 4 in the same three hands: by hand 5 and 3, 2 apart. */
+  @Test
+  void minutesAreAveragedAndTheQuickestComesFirst() {
+    FairComparison found =
+        new MadeClass()
+            .minutes("Ada", 1, 4.0)
+            .minutes("Bo", 1, 5.0)
+            .minutes("Cy", 1, 6.0)
+            .minutes("Ada", 3, 2.0)
+            .minutes("Bo", 3, 3.0)
+            .minutes("Cy", 3, 4.0)
+            .edge("Cy", 3, 1.0)
+            .ask(Outcome.TIME, null);
+    assertThat(found.pieces()).isEqualTo(6);
+    assertThat(found.without()).isEqualTo(1);
+    assertThat(requireNonNull(requireNonNull(found.row(NARROW)).adjusted()).mean())
+        .isCloseTo(5, within(1e-12));
+    assertThat(requireNonNull(requireNonNull(found.pair(NARROW, WIDE)).estimate()))
+        .isCloseTo(2, within(1e-12));
+    assertThat(found.bestFirst().get(0).value()).isEqualTo(2);
+    assertThat(found.measuring()).isNull();
+  }
+
   @Test
   void whatOnlyHeldIsNeverAveraged() {
     FairComparison found =

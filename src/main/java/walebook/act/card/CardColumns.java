@@ -71,6 +71,7 @@ public final class CardColumns {
       case FAULTS -> List.of(PieceField.FAULTS);
       case OUTCOME -> List.of(PieceField.OUTCOME);
       case NOTE -> List.of(PieceField.REMARK);
+      case MINUTES -> List.of(PieceField.MINUTES);
       case PHOTO -> List.of();
     };
   }

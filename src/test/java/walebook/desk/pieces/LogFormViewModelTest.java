@@ -125,6 +125,25 @@ class LogFormViewModelTest {
   }
 
   @Test
+  void minutesSayHowTheyWereUnderstoodAndAreSaved() {
+    LogField minutes = form.field(PieceField.MINUTES);
+    assertThat(minutes.textProperty().get()).isEmpty();
+    type(PieceField.MINUTES, "4:30");
+    assertThat(minutes.understoodProperty().get()).isEqualTo("4.5 min");
+    type(PieceField.MINUTES, "4.5");
+    assertThat(minutes.understoodProperty().get()).isEmpty();
+    type(PieceField.MINUTES, "4 kg");
+    minutes.leave();
+    assertThat(problem(PieceField.MINUTES)).isNotNull();
+    type(PieceField.MINUTES, "4:30");
+    type(PieceField.END, "gave");
+    type(PieceField.END_LENGTH, "140");
+    form.save();
+    assertThat(saved).hasSize(1);
+    assertThat(saved.get(0).measure().sewingMinutes()).isEqualTo(4.5);
+  }
+
+  @Test
   void aRefusedSaveLosesNothingAndPointsAtTheField() {
     type(PieceField.END, "gave");
     type(PieceField.END_LENGTH, "wide");
