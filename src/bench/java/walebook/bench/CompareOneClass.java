@@ -31,7 +31,7 @@ public final class CompareOneClass {
       "id, code, class_id, student_id, sewn_on, cloth_id, grain, stitch_name, dial_width,"
           + " dial_length, needle_point, needle_nm, hem_method, differential_feed, pressure,"
           + " stabiliser, machine_id, seam_end, gauge_mm, end_mm, edge_before_mm, edge_sewn_mm,"
-          + " edge_pressed_mm, grade";
+          + " edge_pressed_mm, grade, sewing_minutes";
 
   private CompareOneClass() {}
 

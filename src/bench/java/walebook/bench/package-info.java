@@ -1,4 +1,4 @@
-/** Measurements: what a save costs beside a bare insert, and what a keystroke costs. */
+/** Measurements: what a save, a keystroke, a comparison, an export or a gathering costs. */
 @NullMarked
 package walebook.bench;
 

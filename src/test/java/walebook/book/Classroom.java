@@ -10,6 +10,7 @@ import java.util.Random;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import walebook.book.open.SqliteFiles;
+import walebook.book.sqlite.Migrations;
 import walebook.quantity.Unit;
 import walebook.record.Cloth;
 import walebook.record.ClothUse;
@@ -160,6 +161,38 @@ public final class Classroom implements AutoCloseable {
         new Seen(4, null, faults, "slow feed"),
         parent,
         FRESH);
+  }
+
+  /** The same as a book kept it before pieces had minutes. */
+  public static TestPiece untimed(TestPiece piece) {
+    Measure was = piece.measure();
+    return new TestPiece(
+        piece.id(),
+        piece.code(),
+        piece.whose(),
+        piece.cloth(),
+        piece.setting(),
+        new Measure(
+            was.gaugeMm(),
+            was.edgeBeforeMm(),
+            was.edgeSewnMm(),
+            was.edgePressedMm(),
+            was.pulls(),
+            was.broke(),
+            was.releasedMm(),
+            was.needPercent(),
+            was.how(),
+            was.measuredBy(),
+            was.measuredOn(),
+            null),
+        piece.seen(),
+        piece.parent(),
+        piece.stamp());
+  }
+
+  /** What a book of an older shape holds of a piece. */
+  public static TestPiece inShape(TestPiece piece, int shape) {
+    return shape <= Migrations.SCRIPTS.indexOf("V008__sewing_time.sql") ? untimed(piece) : piece;
   }
 
   /** A fault as seen off the machine. */
