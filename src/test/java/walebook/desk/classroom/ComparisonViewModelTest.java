@@ -71,7 +71,23 @@ class ComparisonViewModelTest {
       session.changed();
       // Fisher's exact p of 11 of 12 against 0 of 12 is about 0.00001 (hypergeometric, by hand:
       // 12 / C(24, 11) and its like are the only tables as unlikely).
-      assertThat(model.foundProperty().get().says().get(0)).contains("larger than luck");
+      assertThat(model.foundProperty().get().says().get(0)).contains("Luck alone would seldom");
+    }
+  }
+
+  @Test
+  void aVerdictOnLuckSaysOfHowManyPairsTheTwoWerePicked() {
+    try (Classroom room = Classroom.in(folder.resolve("f.walebook"))) {
+      pieces(room, 1.5, 3, 0);
+      pieces(room, 2.5, 1, 2);
+      Session session = Sessions.of(room);
+      ComparisonViewModel model = model(session);
+      assertThat(model.foundProperty().get().says().get(0)).doesNotContain("pairs");
+      pieces(room, 3.5, 0, 3);
+      session.changed();
+      // Three settings make three pairs.
+      assertThat(model.foundProperty().get().says().get(0))
+          .contains("Of 3 pairs of settings these two lie furthest apart", "so many pairs");
     }
   }
 
