@@ -62,13 +62,17 @@ final class AlikeView extends VBox implements PartView {
   }
 
   private void show(AlikeViewModel.@Nullable Found found) {
-    if (found != null && found.studies().isEmpty() && model.filters().isNarrowed()) {
+    Choice there = found == null ? null : found.elsewhere();
+    if (there != null) {
+      boolean one = there.id() != null;
       getChildren()
           .setAll(
               new EmptyState(
-                  words.say("desk.class.alike.none-here"),
-                  words.say("desk.class.ask-all"),
-                  model.filters()::widen));
+                  one
+                      ? words.say("desk.class.alike.there", there.name())
+                      : words.say("desk.class.alike.outside"),
+                  words.say(one ? "desk.class.alike.look-there" : "desk.class.ask-all"),
+                  model::lookElsewhere));
       return;
     }
     if (found == null || found.studies().isEmpty()) {
