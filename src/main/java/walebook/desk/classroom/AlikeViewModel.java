@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
-import javafx.beans.property.ReadOnlyObjectProperty;
 import org.jspecify.annotations.Nullable;
 import walebook.act.classroom.AskAlike;
 import walebook.act.classroom.CompareFair;
@@ -27,10 +26,7 @@ import walebook.statistics.Member;
 import walebook.words.Words;
 
 /** Do we measure alike: who reads high, who scatters, what a difference must pass. */
-public final class AlikeViewModel {
-  private final FiltersViewModel filters;
-  private final Asking<Found> asking;
-
+public final class AlikeViewModel extends AskingModel<AlikeViewModel.Found> {
   /**
    * What was found.
    *
@@ -58,31 +54,18 @@ public final class AlikeViewModel {
       List<List<String>> table) {}
 
   public AlikeViewModel(FiltersViewModel filters) {
-    this.filters = filters;
-    Book book = filters.session().book();
-    Words words = filters.session().words();
-    asking =
-        new Asking<>(
-            filters,
-            (in, hidden) -> {
-              CompareFair.Which which = filters.which(in.id(), hidden);
-              return () -> find(book, words, in.id(), which);
-            });
+    super(filters);
   }
 
-  ReadOnlyObjectProperty<@Nullable Found> foundProperty() {
-    return asking.foundProperty();
+  @Override
+  Asking.Work<Found> ask(CompareFair.Which which) {
+    Book book = session().book();
+    Words words = words();
+    return progress -> find(book, words, which);
   }
 
-  Asking<Found> asking() {
-    return asking;
-  }
-
-  FiltersViewModel filters() {
-    return filters;
-  }
-
-  private static Found find(Book book, Words words, UUID classId, CompareFair.Which which) {
+  private static Found find(Book book, Words words, CompareFair.Which which) {
+    UUID classId = which.classIds().get(0);
     List<AlikeStudy> all =
         new AskAlike(book)
             .ask(classId, which.lessonId(), which.clothId(), which.namesHidden())
@@ -134,7 +117,7 @@ public final class AlikeViewModel {
     Found now = foundProperty().get();
     Choice there = now == null ? null : now.elsewhere();
     if (there != null) {
-      filters.lookAt(there.id());
+      filters().lookAt(there.id());
     }
   }
 
