@@ -68,7 +68,7 @@ class FairCommandsTest {
           run("compare", "--outcome", outcome, "--by", "stitch", "--matters", "2", "--tables");
       assertThat(text.err()).isEmpty();
       assertThat(text.exit()).isZero();
-      assertThat(text.out()).contains("Pieces that count").doesNotContain("NaN", "[c");
+      assertThat(text.out()).contains("Pieces counted here").doesNotContain("NaN", "[c");
       Ran ran = run("compare", "--outcome", outcome, "--by", "stitch", "--json");
       assertThat(ran.out()).doesNotContain("NaN", "pHolm");
       JsonNode json = ran.json();

@@ -42,7 +42,9 @@ class FindingsExamplesTest {
         Arguments.of("small-for-sure", smallForSure(), edges.mattering(2.0)),
         Arguments.of("nobody-twice", nobodyTwice(), edges),
         Arguments.of("quicker", quicker(), times.mattering(1.0)),
-        Arguments.of("one-slow-piece", oneSlowPiece(), times.mattering(1.0)));
+        Arguments.of("one-slow-piece", oneSlowPiece(), times.mattering(1.0)),
+        Arguments.of("left-out", leftOut(), edges),
+        Arguments.of("rates-differ", ratesDiffer(), held));
   }
 
   private static MadeClass oneStudent() {
@@ -151,6 +153,25 @@ class FindingsExamplesTest {
       for (int i = 0; i < (student < 4 ? 3 : 1); i++) {
         made.minutes("S" + student, 3, round(hands - 2 + 0.6 * random.nextGaussian()));
       }
+    }
+    return made;
+  }
+
+  /** Nine logged: six count, one set aside, two pulled only. */
+  private static MadeClass leftOut() {
+    return new MadeClass()
+        .edge("Ada", 1, 2.0, 2.4)
+        .edge("Ada", 3, 4.0, 4.2)
+        .edge("Bo", 1, 3.0)
+        .edge("Bo", 3, 5.2, 20.0)
+        .aside()
+        .gave("Bo", 3, 40, 42);
+  }
+
+  private static MadeClass ratesDiffer() {
+    MadeClass made = new MadeClass();
+    for (String who : List.of("Ada", "Bo", "Cy", "Di")) {
+      made.held(who, 3, 90, 92).gave(who, 1, 40, 44);
     }
     return made;
   }

@@ -1,8 +1,6 @@
 package walebook.desk.classroom;
 
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 import java.util.function.Consumer;
 import javafx.collections.FXCollections;
 import javafx.scene.Node;
@@ -18,7 +16,7 @@ import walebook.desk.common.TypedField;
 import walebook.words.Words;
 
 /** The list of odd readings, and the marks for the one that is chosen. */
-final class OddView extends VBox implements PartView {
+final class OddView extends AskedPart<List<OddViewModel.Row>> {
   private static final int ROWS = 10;
 
   private final OddViewModel model;
@@ -27,40 +25,29 @@ final class OddView extends VBox implements PartView {
   private final VBox chosen = new VBox(12);
 
   OddView(OddViewModel model, Consumer<Notice> told) {
-    super(16);
+    super(model, told, FiltersView.Ask.LESSON, FiltersView.Ask.CLOTH);
     this.model = model;
-    this.words = model.asking().words();
+    this.words = model.words();
     chosen.getStyleClass().add("card");
-    model.foundProperty().addListener((from, old, now) -> show(now));
     model.chosenProperty().addListener((from, old, now) -> choose(now));
     model.noticeProperty().addListener((from, old, now) -> told.accept(now));
-    show(model.foundProperty().get());
+    follow();
     choose(model.chosenProperty().get());
     getChildren().setAll(list, chosen);
   }
 
   @Override
-  public Node node() {
-    return this;
+  List<Node> large(List<OddViewModel.Row> rows) {
+    return List.of(table(rows));
   }
 
   @Override
-  public Set<FiltersView.Ask> asks() {
-    return EnumSet.of(FiltersView.Ask.LESSON, FiltersView.Ask.CLOTH);
-  }
-
-  @Override
-  public void shown(boolean now) {
-    model.asking().shown(now);
-  }
-
-  @Override
-  public void showLarge(Large board) {
-    model.asking().forBoard(rows -> board.show(List.of(table(rows))));
-  }
-
-  private void show(@Nullable List<OddViewModel.Row> rows) {
-    if (rows == null || rows.isEmpty()) {
+  void show(@Nullable List<OddViewModel.Row> rows) {
+    if (rows == null) {
+      list.getChildren().clear();
+      return;
+    }
+    if (rows.isEmpty()) {
       list.getChildren().setAll(Texts.text(words.say("desk.class.odd.empty")));
       return;
     }

@@ -8,6 +8,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
 import walebook.desk.common.ColumnTable;
 import walebook.desk.common.EmptyState;
 import walebook.desk.common.Texts;
@@ -38,6 +39,11 @@ final class ProgressView extends VBox implements PartView {
   @Override
   public Set<FiltersView.Ask> asks() {
     return Set.of();
+  }
+
+  @Override
+  public @Nullable Asking<?> asking() {
+    return null;
   }
 
   @Override

@@ -2,9 +2,7 @@ package walebook.desk.classroom;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 import java.util.function.Consumer;
 import javafx.beans.Observable;
 import javafx.geometry.Pos;
@@ -17,28 +15,30 @@ import org.jspecify.annotations.Nullable;
 import walebook.desk.common.ChoiceField;
 import walebook.desk.common.ColumnTable;
 import walebook.desk.common.Notice;
-import walebook.desk.common.PicturePane;
 import walebook.desk.common.Texts;
 import walebook.drawing.DotPlot;
 import walebook.words.Words;
 
 /** What all terms know so far. */
-final class TermsView extends VBox implements PartView {
+final class TermsView extends AskedPart<TermsViewModel.Known> {
   private static final int ROWS = 9;
 
   private final TermsViewModel model;
   private final Words words;
-  private final Consumer<Notice> told;
   private final FlowPane books = new FlowPane(8, 8);
   private final VBox known = new VBox(16);
 
   TermsView(TermsViewModel model, Consumer<Notice> told) {
-    super(16);
+    super(
+        model,
+        told,
+        FiltersView.Ask.CLOTH,
+        FiltersView.Ask.OUTCOME,
+        FiltersView.Ask.MATTERS,
+        FiltersView.Ask.FACTORS);
     this.model = model;
-    this.words = model.asking().words();
-    this.told = told;
-    model.foundProperty().addListener((from, old, now) -> showKnown(now));
-    showKnown(model.foundProperty().get());
+    this.words = model.words();
+    follow();
     Button also = new Button(words.say("desk.class.terms.also"));
     also.setOnAction(pressed -> model.alsoAsk());
     model.others().addListener((Observable change) -> books(also));
@@ -60,38 +60,8 @@ final class TermsView extends VBox implements PartView {
   }
 
   @Override
-  public Node node() {
-    return this;
-  }
-
-  @Override
-  public Set<FiltersView.Ask> asks() {
-    return EnumSet.of(
-        FiltersView.Ask.CLOTH,
-        FiltersView.Ask.OUTCOME,
-        FiltersView.Ask.MATTERS,
-        FiltersView.Ask.FACTORS);
-  }
-
-  @Override
-  public void shown(boolean now) {
-    model.asking().shown(now);
-  }
-
-  @Override
-  public void showLarge(Large board) {
-    model
-        .asking()
-        .forBoard(
-            found -> {
-              List<Node> lines = new ArrayList<>();
-              found.says().stream().limit(4).forEach(each -> lines.add(Texts.text(each, "strong")));
-              DotPlot plot = found.plot();
-              if (plot != null) {
-                lines.add(new PicturePane(words, plot));
-              }
-              board.show(lines);
-            });
+  List<Node> large(TermsViewModel.Known found) {
+    return large(found.says(), found.plot());
   }
 
   private void books(Button also) {
@@ -106,12 +76,15 @@ final class TermsView extends VBox implements PartView {
     books.getChildren().add(also);
   }
 
-  private void showKnown(TermsViewModel.@Nullable Known found) {
+  @Override
+  void show(TermsViewModel.@Nullable Known found) {
+    known.getChildren().clear();
     if (found == null) {
-      known.getChildren().setAll(Texts.text(words.say("desk.class.terms.empty")));
+      if (model.session().schoolClassProperty().get() == null) {
+        known.getChildren().setAll(Texts.text(words.say("desk.class.terms.empty")));
+      }
       return;
     }
-    known.getChildren().clear();
     found.troubles().forEach(each -> known.getChildren().add(Texts.text(each, "strong")));
     known.getChildren().add(Sentences.card(found.says(), ""));
     if (!found.lines().isEmpty()) {
@@ -119,7 +92,7 @@ final class TermsView extends VBox implements PartView {
     }
     DotPlot plot = found.plot();
     if (plot != null) {
-      PlotCard card = new PlotCard(model.filters().session(), told);
+      PlotCard card = card();
       List<List<String>> table = new ArrayList<>();
       table.add(FairTables.header(words));
       plot.rows().forEach(row -> table.add(FairTables.line("", row)));
