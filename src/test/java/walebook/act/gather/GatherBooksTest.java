@@ -24,6 +24,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import walebook.book.Book;
 import walebook.book.Classroom;
 import walebook.book.Ids;
+import walebook.book.OlderRows;
 import walebook.book.PieceFilter;
 import walebook.book.gather.Choice;
 import walebook.book.gather.Conflict;
@@ -454,7 +455,7 @@ class GatherBooksTest {
               "test_piece",
               "piece_pull",
               "fault_seen")) {
-        SqliteLink.run(link, "INSERT INTO " + table + " SELECT * FROM today." + table);
+        OlderRows.take(link, table);
       }
       SqliteLink.run(link, "DETACH today");
     }
