@@ -18,6 +18,7 @@ import walebook.act.assess.CheckPiece;
 import walebook.act.assess.GiveFeedback;
 import walebook.act.assess.KeepCriteria;
 import walebook.act.assess.LookOver;
+import walebook.act.assess.ReadMarkings;
 import walebook.act.assess.TagEvidence;
 import walebook.book.Book;
 import walebook.compare.assessed.AssessedClass;
@@ -63,6 +64,7 @@ final class AssessJobs {
             Option.of("change", "CODE", "command.option.criterion-change"),
             Option.of("code", "CODE", "command.option.criterion-code"),
             Option.of("says", "WORDS", "command.option.criterion-says"),
+            Option.of("marks", "KEYS", "command.option.criterion-marks"),
             Option.of("move", "CODE", "command.option.criterion-move"),
             Option.of("to", "NUMBER", "command.option.criterion-to"),
             Option.many("remove", "CODE", "command.option.criterion-remove")),
@@ -127,7 +129,7 @@ final class AssessJobs {
         () -> {
           String lines = lines(typed);
           if (!lines.isBlank()) {
-            Refused.unless(keep.addList(in.id(), lines));
+            Refused.unless(keep.addList(in.id(), lines, typed.text("marks", "")));
           }
           change(typed, keep, book, in);
           typed
@@ -158,7 +160,11 @@ final class AssessJobs {
     if (changed != null) {
       Criterion now = criterion(changed, "change", book, in);
       Refused.unless(
-          keep.change(now, typed.text("code", now.code()), typed.text("says", now.says())));
+          keep.change(
+              now,
+              typed.text("code", now.code()),
+              typed.text("says", now.says()),
+              typed.text("marks", ReadMarkings.typed(now.looksAt()))));
     }
     String moved = typed.text("move");
     if (moved != null) {

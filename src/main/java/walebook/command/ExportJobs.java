@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 import walebook.act.classroom.ExportTerm;
@@ -14,6 +15,7 @@ import walebook.record.Lesson;
 import walebook.record.SchoolClass;
 import walebook.record.Student;
 import walebook.sheet.ExportProgress;
+import walebook.sheet.NameInText;
 import walebook.sheet.TermChoice;
 import walebook.sheet.TermFormat;
 import walebook.sheet.TermPreview;
@@ -100,6 +102,16 @@ final class ExportJobs {
           .forEach(each -> sheets.addObject().put("name", each.name()).put("rows", each.rows()));
       ArrayNode people = json.putArray("people");
       preview.people().forEach(people::add);
+      if (preview.tutor() != null) {
+        json.put("tutor", preview.tutor());
+      }
+      ArrayNode inText = json.putArray("inText");
+      for (NameInText each : preview.inText()) {
+        ObjectNode name = inText.addObject().put("name", each.name()).put("whole", each.whole());
+        ArrayNode places = name.putArray("places");
+        each.places()
+            .forEach(in -> places.addObject().put("sheet", in.sheet()).put("cells", in.cells()));
+      }
       ArrayNode columns = json.putArray("columns");
       preview.columns().forEach(columns::add);
       terminal.out().println(Json.write(json));
@@ -116,10 +128,47 @@ final class ExportJobs {
             terminal.say(
                 preview.names() ? "command.say.export-names" : "command.say.export-codes",
                 String.join(", ", preview.people())));
+    sayNames(preview, terminal);
     if (preview.setAside() > 0) {
       terminal.out().println(terminal.say("command.say.export-aside", preview.setAside()));
     }
     return Exit.DONE;
+  }
+
+  private static void sayNames(TermPreview preview, Terminal terminal) {
+    if (preview.tutor() != null) {
+      terminal.out().println(terminal.say("command.say.export-tutor", preview.tutor()));
+    }
+    String whole = named(preview, true, terminal);
+    String parts = named(preview, false, terminal);
+    if (!whole.isEmpty()) {
+      terminal
+          .out()
+          .println(
+              terminal.say(
+                  preview.names() ? "command.say.export-in-text" : "command.say.export-covered",
+                  whole));
+    }
+    if (!parts.isEmpty()) {
+      terminal.out().println(terminal.say("command.say.export-parts", parts));
+    }
+    if (whole.isEmpty() && parts.isEmpty()) {
+      terminal.out().println(terminal.say("command.say.export-no-names"));
+    }
+  }
+
+  private static String named(TermPreview preview, boolean whole, Terminal terminal) {
+    return preview.inText().stream()
+        .filter(each -> each.whole() == whole)
+        .map(
+            each ->
+                terminal.say(
+                    "command.say.export-named",
+                    each.name(),
+                    each.places().stream()
+                        .map(in -> in.sheet() + " " + in.cells())
+                        .collect(Collectors.joining(", "))))
+        .collect(Collectors.joining("; "));
   }
 
   private static ExportTerm act(Terminal terminal, Book book) {

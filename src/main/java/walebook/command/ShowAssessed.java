@@ -47,16 +47,27 @@ final class ShowAssessed {
             List.of(
                 terminal.say("command.column.criterion"),
                 terminal.say("command.column.asks"),
+                terminal.say("command.column.looks-at"),
                 terminal.say("command.column.lessons"),
                 terminal.say("command.column.pieces")));
     for (Criterion each : assessed.criteria()) {
       long pieces =
           assessed.pieces().stream().filter(piece -> piece.criteria().contains(each.id())).count();
       long tagged = lessons.getOrDefault(each.id(), 0L);
-      table.row(List.of(each.code(), each.says(), String.valueOf(tagged), String.valueOf(pieces)));
+      table.row(
+          List.of(
+              each.code(),
+              each.says(),
+              MarkWords.of(each).stream()
+                  .map(terminal.words()::say)
+                  .collect(Collectors.joining(", ")),
+              String.valueOf(tagged),
+              String.valueOf(pieces)));
       ObjectNode node = json.addObject();
       node.put("code", each.code());
       node.put("says", each.says());
+      ArrayNode marks = node.putArray("marks");
+      each.inOrder().forEach(marking -> marks.add(marking.key()));
       node.put("lessons", tagged);
       node.put("pieces", pieces);
     }

@@ -3,6 +3,7 @@ package walebook.record;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -32,10 +33,15 @@ public record PieceCheck(
     return marks.get(marking);
   }
 
-  /** True when everything was looked at and nothing is below the pass. */
-  public boolean passes() {
-    return marks.size() == Marking.values().length
-        && marks.values().stream().allMatch(mark -> mark >= Marking.PASS);
+  /** True when all of these were looked at and none is below the pass. */
+  public boolean passes(Set<Marking> looksAt) {
+    return marks.keySet().containsAll(looksAt) && !isBelow(looksAt);
+  }
+
+  /** True when one of these is below the pass. */
+  public boolean isBelow(Set<Marking> looksAt) {
+    return marks.entrySet().stream()
+        .anyMatch(each -> looksAt.contains(each.getKey()) && each.getValue() < Marking.PASS);
   }
 
   /** True when record and reasoning pass, whatever became of the piece. */

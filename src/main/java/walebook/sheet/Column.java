@@ -42,6 +42,14 @@ public record Column<T>(
     return unit.isEmpty() ? name : words.say("sheet.header.with-unit", name, unit);
   }
 
+  /** Whether its cells are words. */
+  boolean isWords() {
+    return switch (format) {
+      case WORD, TEXT, LABEL, LONG_TEXT -> true;
+      case WHOLE, TENTHS, HUNDREDTHS, DAY, MOMENT -> false;
+    };
+  }
+
   static <T> Column<T> words(
       String key, String header, String says, Origin origin, Function<T, @Nullable String> value) {
     return of(key, header, "", says, origin, Format.WORD, row -> Value.of(value.apply(row)));

@@ -1,6 +1,8 @@
 package walebook.sheet;
 
 import java.util.List;
+import java.util.stream.Collectors;
+import walebook.compare.assessed.MarkWords;
 import walebook.words.Words;
 
 /** The columns of the sheet of coverage: a row is one student and one criterion. */
@@ -31,6 +33,16 @@ final class CoverageColumns {
             Origin.TYPED,
             Format.LONG_TEXT,
             line -> line.criterion().says()),
+        Column.text(
+            "looks-at",
+            "sheet.coverage.looks-at",
+            "sheet.coverage.looks-at.says",
+            Origin.TYPED,
+            Format.TEXT,
+            line ->
+                MarkWords.of(line.criterion()).stream()
+                    .map(words::say)
+                    .collect(Collectors.joining(", "))),
         Column.whole(
             "evidence",
             "sheet.coverage.evidence",

@@ -3,6 +3,7 @@ package walebook.sheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import walebook.compare.RosterOrder;
 import walebook.compare.assessed.Coverage;
 import walebook.record.Criterion;
 import walebook.record.Student;
@@ -10,11 +11,10 @@ import walebook.record.Student;
 /** A student and a criterion on the sheet of coverage. */
 record CoverageLine(Student student, Criterion criterion, Coverage.Cell cell) {
 
-  /** By name when names go out; by alias otherwise, since the order of names would tell them. */
   static List<CoverageLine> all(Coverage coverage, boolean names) {
     List<CoverageLine> lines = new ArrayList<>();
     coverage.rows().stream()
-        .sorted(Comparator.comparing(row -> names ? row.student().name() : row.student().alias()))
+        .sorted(Comparator.comparing(Coverage.Row::student, RosterOrder.of(names)))
         .forEach(
             row -> {
               for (int i = 0; i < coverage.criteria().size(); i++) {

@@ -13,12 +13,14 @@ import java.util.UUID;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
 import walebook.book.ResultFilter;
 import walebook.compare.ClassProgress;
 import walebook.compare.ClothStretch;
 import walebook.compare.Names;
+import walebook.compare.RosterOrder;
 import walebook.compare.assessed.AssessedClass;
 import walebook.record.Cloth;
 import walebook.record.ClothReading;
@@ -30,6 +32,7 @@ import walebook.record.ResultLine;
 import walebook.record.SchoolClass;
 import walebook.record.Student;
 import walebook.record.TestPiece;
+import walebook.record.Tutor;
 
 /** Reads what the workbook of a class needs from the book, all as it was at one moment. */
 public final class GatherTerm {
@@ -88,6 +91,7 @@ public final class GatherTerm {
                     .map(ResultLine::pieceId)
                     .toList()),
         piece -> book.photos().ofPiece(piece),
+        everyName(),
         cover(choice.names()),
         LocalDateTime.now(clock).withNano(0));
   }
@@ -109,9 +113,7 @@ public final class GatherTerm {
   private List<Student> students(UUID classId, TermChoice choice) {
     return book.enrolments().everyoneOf(classId).stream()
         .filter(each -> choice.hasStudent(each.id()))
-        .sorted(
-            Comparator.comparing((Student each) -> choice.names() ? each.name() : each.alias())
-                .thenComparing(Student::alias))
+        .sorted(RosterOrder.of(choice.names()))
         .toList();
   }
 
@@ -172,16 +174,16 @@ public final class GatherTerm {
     return lines;
   }
 
-  /** By name when names go out; by alias otherwise, since the order of names would tell them. */
   private ClassProgress progress(UUID classId, TermChoice choice, List<DoneLine> done) {
     ClassProgress read = ClassProgress.of(book, classId, choice.lessonIds(), done);
     List<ClassProgress.Row> rows =
         read.rows().stream().filter(row -> choice.hasStudent(row.student().id())).toList();
     return new ClassProgress(
         read.lessons(),
-        choice.names()
-            ? rows
-            : rows.stream().sorted(Comparator.comparing(row -> row.student().alias())).toList());
+        rows.stream()
+            .sorted(
+                Comparator.comparing(ClassProgress.Row::student, RosterOrder.of(choice.names())))
+            .toList());
   }
 
   private List<ClothLine> cloths(
@@ -202,6 +204,13 @@ public final class GatherTerm {
       }
     }
     return found;
+  }
+
+  private Set<String> everyName() {
+    return Stream.concat(
+            book.students().all().stream().map(Student::name),
+            book.tutors().all().stream().map(Tutor::name))
+        .collect(Collectors.toSet());
   }
 
   private UnaryOperator<String> cover(boolean names) {

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
@@ -44,13 +45,18 @@ final class NameCover implements UnaryOperator<String> {
     }
     Map<String, String> plain = new HashMap<>();
     insteadOf.forEach((name, other) -> plain.put(plain(name), other));
-    List<String> longestFirst =
-        plain.keySet().stream()
+    return new NameCover(plain, anyOf(plain.keySet()));
+  }
+
+  /** Finds any of these plain names, the longest first. */
+  static Pattern anyOf(Set<String> plain) {
+    String any =
+        plain.stream()
             .sorted(Comparator.comparingInt(String::length).reversed().thenComparing(n -> n))
-            .toList();
-    String any = longestFirst.stream().map(NameCover::pattern).collect(Collectors.joining("|"));
+            .map(NameCover::pattern)
+            .collect(Collectors.joining("|"));
     int flags = Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE | Pattern.UNICODE_CHARACTER_CLASS;
-    return new NameCover(plain, Pattern.compile(any, flags));
+    return Pattern.compile(any, flags);
   }
 
   @Override
@@ -67,8 +73,7 @@ final class NameCover implements UnaryOperator<String> {
   }
 
   private String cover(String text) {
-    String composed = Normalizer.normalize(text, Normalizer.Form.NFC);
-    Matcher found = names.matcher(composed);
+    Matcher found = names.matcher(composed(text));
     if (!found.find()) {
       return text;
     }
@@ -76,8 +81,14 @@ final class NameCover implements UnaryOperator<String> {
         hit -> Matcher.quoteReplacement(instead.getOrDefault(plain(hit.group()), "–")));
   }
 
-  private static String plain(String name) {
-    return Normalizer.normalize(name, Normalizer.Form.NFC)
+  /** Accents put together in one way. */
+  static String composed(String text) {
+    return Normalizer.normalize(text, Normalizer.Form.NFC);
+  }
+
+  /** A name as it is looked up: case and blanks do not matter. */
+  static String plain(String name) {
+    return composed(name)
         .strip()
         .replaceAll("(?U)\\s+", " ")
         .toUpperCase(Locale.ROOT)

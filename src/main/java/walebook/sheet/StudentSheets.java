@@ -35,6 +35,9 @@ final class StudentSheets {
           "outcome",
           "remark");
 
+  /** Of the 31 signs of a sheet's name, those left beside a number. */
+  private static final int LONGEST = 26;
+
   private static final int HEADER_ROW = 2;
   private static final int PHOTO_WIDTH = 16;
   private static final int PHOTOS = 3;
@@ -53,7 +56,7 @@ final class StudentSheets {
     this.pen = pen;
     this.words = words;
     this.columns =
-        PieceColumns.all(facts.lookup(), words).stream()
+        facts.chosen(PieceColumns.all(facts.lookup(), words)).stream()
             .filter(each -> COLUMNS.contains(each.key()))
             .toList();
     workbook.forEach(sheet -> taken.add(sheet.getSheetName().toLowerCase(Locale.ROOT)));
@@ -120,10 +123,15 @@ final class StudentSheets {
     }
   }
 
-  /** A sheet is called by the code: short, and the same whether names go out or not. */
+  /** Where to cut so that no sign of two halves is cut in two. */
+  private static int whole(String name) {
+    return Character.isHighSurrogate(name.charAt(LONGEST - 1)) ? LONGEST - 1 : LONGEST;
+  }
+
+  /** A sheet is called as the student is in the whole workbook. */
   private String name(Student student) {
-    String plain = WorkbookUtil.createSafeSheetName(CellText.clean(student.alias()).strip());
-    String cut = plain.length() > 26 ? plain.substring(0, 26) : plain;
+    String plain = WorkbookUtil.createSafeSheetName(CellText.clean(facts.shown(student)).strip());
+    String cut = plain.length() > LONGEST ? plain.substring(0, whole(plain)) : plain;
     String name = cut;
     for (int nth = 2; !taken.add(name.toLowerCase(Locale.ROOT)); nth++) {
       name = cut + " " + nth;

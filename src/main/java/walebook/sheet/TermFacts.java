@@ -2,6 +2,7 @@ package walebook.sheet;
 
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
@@ -30,6 +31,7 @@ import walebook.record.Tutor;
  * @param assessed of the whole class, whatever was chosen
  * @param piecesOf the pieces of one student
  * @param photosOf the photos of a piece, small
+ * @param everyName of students and tutors of the whole book, in the class or not
  * @param cover takes names out of free text when they are not wanted
  * @param written when the workbook was written
  */
@@ -51,6 +53,7 @@ public record TermFacts(
     TermExtras extras,
     Function<UUID, Iterable<TestPiece>> piecesOf,
     Function<UUID, List<PhotoInfo>> photosOf,
+    Set<String> everyName,
     UnaryOperator<String> cover,
     LocalDateTime written) {
   public TermFacts {
@@ -58,6 +61,7 @@ public record TermFacts(
     lines = List.copyOf(lines);
     cloths = List.copyOf(cloths);
     plan = List.copyOf(plan);
+    everyName = Set.copyOf(everyName);
   }
 
   boolean names() {

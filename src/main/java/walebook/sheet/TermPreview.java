@@ -3,6 +3,8 @@ package walebook.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import walebook.record.Tutor;
 import walebook.words.Words;
 
 /**
@@ -11,6 +13,8 @@ import walebook.words.Words;
  * @param sheets each with how many rows of data
  * @param people students as they would appear, by name or by code
  * @param names whether these are names
+ * @param tutor the tutor's name where it goes out, or null
+ * @param inText names of people that stand in free text, of the class or not
  * @param columns titles of the chosen columns of the table of pieces
  * @param pieces how many test pieces
  * @param setAside how many values are left out of the comparisons
@@ -20,6 +24,8 @@ public record TermPreview(
     int pieces,
     List<String> people,
     boolean names,
+    @Nullable String tutor,
+    List<NameInText> inText,
     List<String> columns,
     int setAside) {
 
@@ -37,13 +43,15 @@ public record TermPreview(
   public TermPreview {
     sheets = List.copyOf(sheets);
     people = List.copyOf(people);
+    inText = List.copyOf(inText);
     columns = List.copyOf(columns);
   }
 
   /** What the workbook would hold. */
   public static TermPreview of(TermFacts facts, Words words) {
     List<Sheet> sheets = new ArrayList<>();
-    for (SheetPart<?> each : TermParts.of(facts, words)) {
+    List<SheetPart<?>> parts = TermParts.of(facts, words);
+    for (SheetPart<?> each : parts) {
       sheets.add(new Sheet(words.say(each.name()), each.count(), formats(each)));
     }
     if (facts.choice().studentSheets()) {
@@ -53,20 +61,26 @@ public record TermPreview(
               each ->
                   sheets.add(
                       new Sheet(
-                          each.alias(), pieces(facts, each.id()), Set.of(TermFormat.WORKBOOK))));
+                          facts.shown(each),
+                          pieces(facts, each.id()),
+                          Set.of(TermFormat.WORKBOOK))));
     }
+    Tutor tutor = facts.tutor();
     return new TermPreview(
         sheets,
         facts.lines().size(),
         facts.students().stream().map(facts::shown).toList(),
         facts.names(),
+        tutor == null ? null : tutor.name(),
+        NameSearch.in(facts, parts, words),
         facts.chosen(PieceColumns.all(facts.lookup(), words)).stream()
             .map(each -> each.title(words))
             .toList(),
         facts.comparison().setAside());
   }
 
-  private static Set<TermFormat> formats(SheetPart<?> part) {
+  /** The kinds of file that hold a part. */
+  static Set<TermFormat> formats(SheetPart<?> part) {
     return part.streamed()
         ? Set.of(TermFormat.values())
         : Set.of(TermFormat.WORKBOOK, TermFormat.JSON);

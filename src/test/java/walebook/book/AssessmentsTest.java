@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.EnumSet;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.record.CheckedBy;
@@ -32,8 +34,23 @@ class AssessmentsTest {
       Assessments all = room.book.assessments();
       Criterion one =
           new Criterion(
-              Ids.next(), room.schoolClass.id(), "1.1", "Chooses a stitch", 1, Classroom.FRESH);
+              Ids.next(),
+              room.schoolClass.id(),
+              "1.1",
+              "Chooses a stitch",
+              1,
+              Criterion.ALL,
+              Classroom.FRESH);
       all.keep(one);
+      for (Marking left : Marking.values()) {
+        Set<Marking> looksAt = EnumSet.complementOf(EnumSet.of(left));
+        Criterion some =
+            new Criterion(
+                Ids.next(), one.classId(), left.key(), "Some", 2, looksAt, Classroom.FRESH);
+        all.keep(some);
+        assertThat(all.criteriaOf(one.classId())).containsExactly(one, some);
+        all.remove(some.id());
+      }
       CriterionTag tag = CriterionTag.onPiece(one.id(), piece.id());
       all.tag(tag);
       all.tag(tag);
@@ -65,7 +82,7 @@ class AssessmentsTest {
       all.keep(tutor);
       assertThat(all.check(piece.id(), CheckedBy.SELF)).isEqualTo(self);
       assertThat(all.checksOf(room.schoolClass.id())).containsExactly(self, tutor);
-      assertThat(tutor.passes()).isFalse();
+      assertThat(tutor.passes(Criterion.ALL)).isFalse();
       assertThat(tutor.reasoningPasses()).isTrue();
       assertThatThrownBy(() -> check(piece, CheckedBy.TUTOR, Map.of(Marking.FINISH, 4), Help.NONE))
           .isInstanceOf(IllegalArgumentException.class);

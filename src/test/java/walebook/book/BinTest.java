@@ -96,7 +96,13 @@ class BinTest {
     Assessments all = room.book.assessments();
     Criterion criterion =
         new Criterion(
-            Ids.next(), room.schoolClass.id(), "1.1", "Chooses a stitch", 1, Classroom.FRESH);
+            Ids.next(),
+            room.schoolClass.id(),
+            "1.1",
+            "Chooses a stitch",
+            1,
+            Criterion.ALL,
+            Classroom.FRESH);
     all.keep(criterion);
     all.tag(CriterionTag.onPiece(criterion.id(), piece.id()));
     LocalDate day = LocalDate.of(2026, 10, 5);

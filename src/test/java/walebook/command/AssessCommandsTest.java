@@ -101,6 +101,11 @@ class AssessCommandsTest {
     assertThat(run("missing", "--on", "2026-12-10").out())
         .contains("Two weeks’ warning", ": 5.", "Bo Quay");
     assertThat(run("marks").out()).contains("– | 3", "passes in reasoning");
+    var marked = run("criteria", "--change", "2.1", "--marks", "reasoning", "--json").json();
+    assertThat(marked.get(0).get("marks").toString()).isEqualTo("[\"reasoning\"]");
+    assertThat(run("criteria", "--change", "2.1", "--says", "Tells why").out())
+        .contains("Tells why", "Record and reasoning", "All five");
+    assertThat(run("criteria", "--change", "2.1", "--marks", "shine").exit()).isEqualTo(1);
     assertThat(run("criteria", "--remove", "1.1", "--json").json()).hasSize(2);
   }
 

@@ -68,6 +68,87 @@ class ExportTermTest {
   }
 
   @Test
+  void thePreviewNamesThoseWhoStandInNotesAndWhatBecomesOfThem() throws IOException {
+    try (HarbourClass harbour = HarbourClass.in(folder.resolve("class.walebook"), 20)) {
+      harbour.sew(0, "sewn with josé  Núñez\nMuelle and BO's presser");
+      harbour.sew(1, "seen by " + HarbourClass.TUTOR + ", like José");
+      harbour.sew(1, "the pierhead jersey, adapted");
+      harbour.sew(2, "ada showed me");
+      TermPreview codes = preview(harbour, TermChoice.CODES);
+      assertThat(codes.tutor()).isNull();
+      assertThat(found(codes))
+          .containsExactly(
+              "José Núñez Muelle! Pieces 1 Cloths 2",
+              HarbourClass.TUTOR + "! Pieces 1",
+              "Ada Pieces 1",
+              "José Pieces 1");
+      TermPreview names = preview(harbour, TermChoice.CODES.withNames(true));
+      assertThat(names.tutor()).isEqualTo(HarbourClass.TUTOR);
+      assertThat(found(names)).isEqualTo(found(codes));
+      TermPreview noNotes = preview(harbour, TermChoice.CODES.inColumns(java.util.Set.of("grade")));
+      assertThat(found(noNotes)).containsExactly("José Núñez Muelle! Cloths 2");
+    }
+  }
+
+  @Test
+  void studentsStandInOneOrderOnEverySheetAndByTheirOwnSheets() throws IOException {
+    try (HarbourClass harbour = HarbourClass.empty(folder.resolve("class.walebook"))) {
+      for (int i = 0; i < 11; i++) {
+        harbour.enrol(List.of("Zoe", "Élise", "eva", "Eda").get(i % 4) + " Quay " + i);
+      }
+      List<String> codes = harbour.students.stream().map(each -> each.alias()).toList();
+      assertThat(tabs(harbour, false)).isEqualTo(codes);
+      List<String> names = tabs(harbour, true);
+      assertThat(names).startsWith("Eda Quay 3", "Eda Quay 7", "Élise Quay 1", "Élise Quay 5");
+      assertThat(names).endsWith("Zoe Quay 4", "Zoe Quay 8");
+    }
+  }
+
+  /** The tabs of students' sheets, which are in the order of the sheet of progress. */
+  private List<String> tabs(HarbourClass harbour, boolean names) throws IOException {
+    Path file = folder.resolve(names + ".xlsx");
+    new ExportTerm(harbour.book, HarbourClass.WORDS, HarbourClass.TABLES, Classroom.CLOCK)
+        .export(
+            file,
+            harbour.schoolClass.id(),
+            TermChoice.CODES.withNames(names).withStudentSheets(true),
+            false,
+            ExportProgress.UNHEARD)
+        .value();
+    try (XSSFWorkbook workbook = Grid.open(file)) {
+      int count = workbook.getNumberOfSheets();
+      List<String> tabs =
+          java.util.stream.IntStream.range(count - harbour.students.size(), count)
+              .mapToObj(workbook::getSheetName)
+              .toList();
+      List<String> progress = new ArrayList<>();
+      for (int i = 1; i <= harbour.students.size(); i++) {
+        progress.add(workbook.getSheet("Progress").getRow(i).getCell(0).getStringCellValue());
+      }
+      assertThat(progress).isEqualTo(tabs);
+      return tabs;
+    }
+  }
+
+  private static TermPreview preview(HarbourClass harbour, TermChoice choice) {
+    return new ExportTerm(harbour.book, HarbourClass.WORDS, HarbourClass.TABLES, Classroom.CLOCK)
+        .preview(harbour.schoolClass.id(), choice)
+        .value();
+  }
+
+  private static List<String> found(TermPreview preview) {
+    return preview.inText().stream()
+        .map(
+            each ->
+                each.name()
+                    + (each.whole() ? "!" : "")
+                    + each.places().stream()
+                        .map(in -> " " + in.sheet() + " " + in.cells())
+                        .collect(java.util.stream.Collectors.joining()))
+        .toList();
+  }
+
+  @Test
   void onlyWhatWasChosenGoesOutAndThePreviewSaidSo() throws IOException {
     try (HarbourClass harbour = HarbourClass.in(folder.resolve("class.walebook"), 60)) {
       var student = harbour.students.get(2);

@@ -226,7 +226,7 @@ final class HarbourClass implements AutoCloseable {
         4.5);
   }
 
-  private void enrol(String name) {
+  void enrol(String name) {
     String alias = everywhere == null ? "S0" + (students.size() + 1) : everywhere;
     Student student = new Student(Ids.next(), name, alias, Tier.STANDARD, Classroom.FRESH);
     book.students().add(student);

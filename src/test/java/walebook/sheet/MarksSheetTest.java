@@ -42,7 +42,8 @@ class MarksSheetTest {
         new KeepCriteria(harbour.book, Classroom.CLOCK)
             .addList(
                 harbour.schoolClass.id(),
-                "1.1 Chooses a stitch\n1.2 =SUM(A1) as Ada Pier says\n2.1 Works safely")
+                "1.1 Chooses a stitch\n1.2 =SUM(A1) as Ada Pier says\n2.1 Works safely",
+                "")
             .value();
     TagEvidence tag = new TagEvidence(harbour.book);
     TestPiece first = harbour.pieces.get(0);

@@ -14,6 +14,7 @@ import walebook.problem.Answer;
 import walebook.problem.Place;
 import walebook.problem.Problem;
 import walebook.record.Criterion;
+import walebook.record.Marking;
 import walebook.record.Stamp;
 
 /** Keeps the list of what a class's course asks for, as the tutor types it. */
@@ -23,6 +24,12 @@ public final class KeepCriteria {
 
   /** Field of a criterion's text. */
   public static final String SAYS = "criterion-says";
+
+  /** Field of the marks that count for a criterion, by their keys; empty for all of them. */
+  public static final String MARKS = "criterion-marks";
+
+  /** What stands in that field when no mark is to count, which is refused. */
+  public static final String NO_MARKS = "none";
 
   /** Field of a whole list, one criterion a line. */
   public static final String LIST = "criteria-list";
@@ -37,23 +44,35 @@ public final class KeepCriteria {
     this.clock = clock;
   }
 
-  /** Adds a criterion at the end of the list. */
-  public Answer<Criterion> add(UUID classId, String code, String says) {
+  /** Adds a criterion at the end of the list; {@code marks} is as {@link #MARKS} says. */
+  public Answer<Criterion> add(UUID classId, String code, String says, String marks) {
     return book.inOneStep(
         () -> {
           List<Criterion> there = book.assessments().criteriaOf(classId);
           List<Problem> problems = check(there, null, code, says);
+          Answer<Set<Marking>> looksAt = ReadMarkings.read(MARKS, marks);
+          problems.addAll(looksAt.problems());
           if (!problems.isEmpty()) {
             return Answer.bad(problems);
           }
-          Criterion added = fresh(classId, new CriterionLine(code.strip(), line(says)), end(there));
+          Criterion added =
+              fresh(
+                  classId,
+                  new CriterionLine(code.strip(), line(says)),
+                  end(there),
+                  looksAt.value());
           book.assessments().keep(added);
           return Answer.good(added);
         });
   }
 
-  /** Adds a list, one criterion a line as {@link CriterionLine} reads it: all of them or none. */
-  public Answer<List<Criterion>> addList(UUID classId, String lines) {
+  /**
+   * Adds a list, one criterion a line: all of them or none. What stands before a tab, or a first
+   * word with a figure in it, is its number or letter.
+   *
+   * @param marks those that count for each of them, as {@link #MARKS} says
+   */
+  public Answer<List<Criterion>> addList(UUID classId, String lines, String marks) {
     return book.inOneStep(
         () -> {
           List<Criterion> there = book.assessments().criteriaOf(classId);
@@ -61,12 +80,14 @@ public final class KeepCriteria {
           there.forEach(each -> taken.add(lower(each.code())));
           List<CriterionLine> read = CriterionLine.all(lines, taken);
           List<Problem> problems = checkList(read, taken);
+          Answer<Set<Marking>> looksAt = ReadMarkings.read(MARKS, marks);
+          problems.addAll(looksAt.problems());
           if (!problems.isEmpty()) {
             return Answer.bad(problems);
           }
           List<Criterion> added = new ArrayList<>();
           for (CriterionLine each : read) {
-            Criterion criterion = fresh(classId, each, end(there) + added.size());
+            Criterion criterion = fresh(classId, each, end(there) + added.size(), looksAt.value());
             book.assessments().keep(criterion);
             added.add(criterion);
           }
@@ -92,8 +113,8 @@ public final class KeepCriteria {
     return problems;
   }
 
-  /** Changes a criterion's code and text. */
-  public Answer<Criterion> change(Criterion criterion, String code, String says) {
+  /** Changes a criterion's code, text and the marks that count, as {@link #MARKS} says. */
+  public Answer<Criterion> change(Criterion criterion, String code, String says, String marks) {
     return book.inOneStep(
         () -> {
           List<Criterion> there = book.assessments().criteriaOf(criterion.classId());
@@ -103,8 +124,10 @@ public final class KeepCriteria {
                 Problem.refuse("criterion.gone", Place.field(CODE), criterion.code(), ""));
           }
           List<Problem> problems = check(there, now.id(), code, says);
+          Answer<Set<Marking>> looksAt = ReadMarkings.read(MARKS, marks);
+          problems.addAll(looksAt.problems());
           return problems.isEmpty()
-              ? Answer.good(kept(now, code.strip(), line(says), now.place()))
+              ? Answer.good(kept(now, code.strip(), line(says), now.place(), looksAt.value()))
               : Answer.bad(problems);
         });
   }
@@ -129,7 +152,7 @@ public final class KeepCriteria {
     for (int i = 0; i < all.size(); i++) {
       Criterion each = all.get(i);
       if (each.place() != i + 1) {
-        kept(each, each.code(), each.says(), i + 1);
+        kept(each, each.code(), each.says(), i + 1, each.looksAt());
       }
     }
   }
@@ -139,17 +162,23 @@ public final class KeepCriteria {
     book.assessments().remove(criterionId);
   }
 
-  private Criterion kept(Criterion now, String code, String says, int place) {
+  private Criterion kept(Criterion now, String code, String says, int place, Set<Marking> looksAt) {
     Criterion changed =
         new Criterion(
-            now.id(), now.classId(), code, says, place, now.stamp().next(clock.instant()));
+            now.id(), now.classId(), code, says, place, looksAt, now.stamp().next(clock.instant()));
     book.assessments().keep(changed);
     return changed;
   }
 
-  private Criterion fresh(UUID classId, CriterionLine line, int place) {
+  private Criterion fresh(UUID classId, CriterionLine line, int place, Set<Marking> looksAt) {
     return new Criterion(
-        Ids.next(), classId, line.code(), line.says(), place, Stamp.fresh(clock.instant()));
+        Ids.next(),
+        classId,
+        line.code(),
+        line.says(),
+        place,
+        looksAt,
+        Stamp.fresh(clock.instant()));
   }
 
   private static int end(List<Criterion> there) {

@@ -8,11 +8,12 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.function.DoubleConsumer;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
 import walebook.problem.Answer;
+import walebook.sheet.NameInText;
 import walebook.sheet.TermChoice;
 import walebook.sheet.TermFormat;
-import walebook.sheet.TermPreview;
 import walebook.tables.SharedTables;
 import walebook.words.Words;
 
@@ -63,13 +64,34 @@ public final class ExportChosen {
    *
    * @param rows each sheet with its number of rows
    * @param people by name or code
+   * @param tutor the tutor's name where it goes out, or null
+   * @param named people named in free text
    * @param setAside values left out of the comparisons
    */
   public record Preview(
-      List<Row> rows, List<String> people, boolean names, int pieces, int setAside) {
+      List<Row> rows,
+      List<String> people,
+      boolean names,
+      @Nullable String tutor,
+      List<Named> named,
+      int pieces,
+      int setAside) {
     public Preview {
       rows = List.copyOf(rows);
       people = List.copyOf(people);
+      named = List.copyOf(named);
+    }
+
+    /**
+     * A name that stands in free text.
+     *
+     * @param whole true for a full name, which codes cover; a part stays as it is
+     * @param in each sheet with how many of its cells hold the name
+     */
+    public record Named(String name, boolean whole, List<Row> in) {
+      public Named {
+        in = List.copyOf(in);
+      }
     }
 
     /**
@@ -87,6 +109,20 @@ public final class ExportChosen {
     public List<Row> rowsIn(String ending) {
       return rows.stream().filter(each -> each.endings().contains(ending)).toList();
     }
+
+    /** The names that a file of this ending would hold in free text, full ones or parts. */
+    public List<Named> namedIn(String ending, boolean whole) {
+      return named.stream()
+          .filter(each -> each.whole() == whole)
+          .map(
+              each ->
+                  new Named(
+                      each.name(),
+                      whole,
+                      each.in().stream().filter(in -> in.endings().contains(ending)).toList()))
+          .filter(each -> !each.in().isEmpty())
+          .toList();
+    }
   }
 
   /** Titles of the columns to choose from, by key and in order. */
@@ -101,16 +137,29 @@ public final class ExportChosen {
             found ->
                 new Preview(
                     found.sheets().stream()
-                        .map(each -> new Preview.Row(each.name(), each.rows(), endings(each)))
+                        .map(
+                            each ->
+                                new Preview.Row(each.name(), each.rows(), endings(each.formats())))
                         .toList(),
                     found.people(),
                     found.names(),
+                    found.tutor(),
+                    found.inText().stream().map(ExportChosen::named).toList(),
                     found.pieces(),
                     found.setAside()));
   }
 
-  private static Set<String> endings(TermPreview.Sheet sheet) {
-    return sheet.formats().stream().map(TermFormat::ending).collect(Collectors.toSet());
+  private static Preview.Named named(NameInText found) {
+    return new Preview.Named(
+        found.name(),
+        found.whole(),
+        found.places().stream()
+            .map(each -> new Preview.Row(each.sheet(), each.cells(), endings(each.formats())))
+            .toList());
+  }
+
+  private static Set<String> endings(Set<TermFormat> formats) {
+    return formats.stream().map(TermFormat::ending).collect(Collectors.toSet());
   }
 
   /**

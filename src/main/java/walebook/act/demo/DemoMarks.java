@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Predicate;
 import walebook.book.Book;
@@ -44,6 +45,13 @@ final class DemoMarks {
           "Finishes a hem that lies flat and still stretches",
           "3.2",
           "Explains what went wrong and what to change next");
+
+  /** Those of them that only some of the marks count for. */
+  private static final Map<String, Set<Marking>> LOOKS_AT =
+      Map.of(
+          "2.2", Set.of(Marking.REASONING),
+          "3.1", Set.of(Marking.TECHNIQUE, Marking.PERFORMANCE, Marking.FINISH),
+          "3.2", Set.of(Marking.REASONING));
 
   private static final List<String> BANK =
       List.of(
@@ -102,6 +110,7 @@ final class DemoMarks {
               CRITERIA.get(i),
               CRITERIA.get(i + 1),
               i / 2 + 1,
+              LOOKS_AT.getOrDefault(CRITERIA.get(i), Criterion.ALL),
               Evening.ALL.get(0).stamp(0));
       book.assessments().keep(each);
       criteria.add(each);

@@ -18,6 +18,7 @@ import walebook.compare.assessed.MarkWords;
 import walebook.paper.MarkPaper;
 import walebook.paper.PaperSize;
 import walebook.problem.Answer;
+import walebook.record.Criterion;
 import walebook.record.Help;
 import walebook.record.Lesson;
 import walebook.record.Marking;
@@ -82,10 +83,19 @@ public final class PrintMarks {
         Arrays.stream(Marking.values()).map(each -> words.say(MarkWords.of(each))).toList(),
         parts,
         assessed.criteria().stream()
-            .map(each -> new MarkPaper.Asked(each.code(), each.says()))
+            .map(each -> new MarkPaper.Asked(each.code(), asks(each)))
             .toList(),
         covered,
         words.say(assessed.tallySays(zone)));
+  }
+
+  private String asks(Criterion criterion) {
+    return criterion.looksAtAll()
+        ? criterion.says()
+        : words.say(
+            "act.print.marks.looks-at",
+            criterion.says(),
+            MarkWords.of(criterion).stream().map(words::say).collect(Collectors.joining(", ")));
   }
 
   private MarkPaper.Part part(String who, AssessedClass assessed, List<AssessedPiece> own) {

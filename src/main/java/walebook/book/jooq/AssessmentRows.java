@@ -2,6 +2,8 @@ package walebook.book.jooq;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import walebook.book.jooq.made.tables.records.CriterionRecord;
 import walebook.book.jooq.made.tables.records.FeedbackRecord;
@@ -24,7 +26,31 @@ final class AssessmentRows {
     row.setCode(criterion.code());
     row.setSays(criterion.says());
     row.setPlace((long) criterion.place());
+    row.setMarksLookedAt(criterion.looksAtAll() ? null : flags(criterion.looksAt()));
     return row;
+  }
+
+  private static long flags(Set<Marking> marks) {
+    return marks.stream().mapToLong(AssessmentRows::flag).sum();
+  }
+
+  private static Set<Marking> marks(@Nullable Long flags) {
+    return flags == null
+        ? Criterion.ALL
+        : Criterion.ALL.stream()
+            .filter(each -> (flags & flag(each)) != 0)
+            .collect(Collectors.toSet());
+  }
+
+  /** As the file has it, whatever becomes of the order of the marks. */
+  private static long flag(Marking marking) {
+    return switch (marking) {
+      case CHOICE -> 1;
+      case TECHNIQUE -> 2;
+      case PERFORMANCE -> 4;
+      case FINISH -> 8;
+      case REASONING -> 16;
+    };
   }
 
   static Criterion criterion(CriterionRecord row) {
@@ -34,6 +60,7 @@ final class AssessmentRows {
         row.getCode(),
         row.getSays(),
         Math.toIntExact(row.getPlace()),
+        marks(row.getMarksLookedAt()),
         Rows.stamp(row));
   }
 

@@ -23,7 +23,8 @@ public final class Migrations {
           "V006__bin.sql",
           "V007__gather.sql",
           "V008__sewing_time.sql",
-          "V009__planned_readings.sql");
+          "V009__planned_readings.sql",
+          "V010__criterion_marks.sql");
 
   private Migrations() {}
 

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import walebook.record.Criterion;
 import walebook.record.PieceCheck;
 
 /**
@@ -34,7 +35,12 @@ public record AssessedPiece(
     return self != null || tutor != null || comments > 0;
   }
 
-  /** How it stands by the tutor's check. */
+  /** How it stands for a criterion by the tutor's check, by the marks that count for it. */
+  public Standing standing(Criterion criterion) {
+    return Standing.of(tutor, criterion.looksAt());
+  }
+
+  /** How it stands by all marks of the tutor's check. */
   public Standing standing() {
     return Standing.of(tutor);
   }

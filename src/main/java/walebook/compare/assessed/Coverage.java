@@ -79,7 +79,7 @@ public record Coverage(List<Criterion> criteria, List<Row> rows) {
     List<Standing> standings =
         own.stream()
             .filter(each -> each.criteria().contains(criterion.id()))
-            .map(AssessedPiece::standing)
+            .map(each -> each.standing(criterion))
             .toList();
     Standing best = standings.stream().max(Comparator.naturalOrder()).orElse(Standing.NOTHING);
     int passed = (int) standings.stream().filter(Standing::isCovered).count();

@@ -1,6 +1,8 @@
 package walebook.compare.assessed;
 
+import java.util.List;
 import walebook.record.CheckedBy;
+import walebook.record.Criterion;
 import walebook.record.Help;
 import walebook.record.Marking;
 
@@ -16,6 +18,13 @@ public final class MarkWords {
       case FINISH -> "compare.marking.finish";
       case REASONING -> "compare.marking.reasoning";
     };
+  }
+
+  /** The marks that count for a criterion; one key alone where all of them do. */
+  public static List<String> of(Criterion criterion) {
+    return criterion.looksAtAll()
+        ? List.of("compare.marking.all")
+        : criterion.inOrder().stream().map(MarkWords::of).toList();
   }
 
   public static String of(Help help) {

@@ -1,6 +1,8 @@
 package walebook.compare.assessed;
 
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import walebook.record.Criterion;
 import walebook.record.Keyed;
 import walebook.record.Marking;
 import walebook.record.PieceCheck;
@@ -15,7 +17,7 @@ public enum Standing implements Keyed {
   UNCHECKED("unchecked", "compare.standing.unchecked"),
   /** Record and reasoning pass, whatever became of the piece. */
   REASONED("reasoned", "compare.standing.reasoned"),
-  /** Everything passes. */
+  /** All that is looked at passes. */
   MET("met", "compare.standing.met");
 
   private final String key;
@@ -41,18 +43,25 @@ public enum Standing implements Keyed {
     return this == MET || this == REASONED;
   }
 
-  /** How a piece stands by the tutor's check of it; null when there is none. */
+  /** How a piece stands by all marks of the tutor's check of it; null when there is none. */
   public static Standing of(@Nullable PieceCheck tutor) {
+    return of(tutor, Criterion.ALL);
+  }
+
+  /**
+   * The same by some of the marks. A failed piece well explained passes where record and reasoning
+   * are among them.
+   */
+  public static Standing of(@Nullable PieceCheck tutor, Set<Marking> looksAt) {
     if (tutor == null) {
       return UNCHECKED;
     }
-    if (tutor.passes()) {
+    if (tutor.passes(looksAt)) {
       return MET;
     }
-    if (tutor.reasoningPasses()) {
+    if (looksAt.contains(Marking.REASONING) && tutor.reasoningPasses()) {
       return REASONED;
     }
-    boolean below = tutor.marks().values().stream().anyMatch(mark -> mark < Marking.PASS);
-    return below ? BELOW : UNCHECKED;
+    return tutor.isBelow(looksAt) ? BELOW : UNCHECKED;
   }
 }

@@ -87,7 +87,7 @@ final class AssessPane extends VBox {
         Texts.text(
             words.say(none ? "desk.term.assess.no-criteria" : "desk.term.assess.nothing"), "soft"));
     table.words(words.say("desk.term.assess.student"), 13, gap -> model.called(gap.student()));
-    table.words(words.say("desk.term.assess.code"), 8, gap -> gap.criterion().code());
+    table.words(words.say("desk.term.assess.code"), 10, gap -> gap.criterion().code());
     TableColumn<Coverage.Gap, Coverage.Cell> standing =
         cells(words.say("desk.term.assess.standing"), Coverage.Gap::cell);
     table.made(standing, 12);

@@ -15,6 +15,7 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.jspecify.annotations.Nullable;
+import walebook.compare.RosterOrder;
 import walebook.compare.assessed.AssessedClass;
 import walebook.compare.assessed.AssessedPiece;
 import walebook.compare.assessed.Coverage;
@@ -163,7 +164,7 @@ public final class AssessViewModel {
     List<Coverage.Row> rows =
         session.namesHiddenProperty().get()
             ? now.rows().stream()
-                .sorted(Comparator.comparing(row -> row.student().alias()))
+                .sorted(Comparator.comparing(Coverage.Row::student, RosterOrder.of(false)))
                 .toList()
             : now.rows();
     Coverage shown = new Coverage(now.criteria(), rows);

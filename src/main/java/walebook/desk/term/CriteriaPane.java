@@ -1,5 +1,6 @@
 package walebook.desk.term;
 
+import java.util.stream.Collectors;
 import javafx.animation.PauseTransition;
 import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
@@ -14,6 +15,7 @@ import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 import org.jspecify.annotations.Nullable;
 import walebook.act.assess.KeepCriteria;
+import walebook.compare.assessed.MarkWords;
 import walebook.desk.common.ColumnTable;
 import walebook.desk.common.FieldGroup;
 import walebook.desk.common.LinesField;
@@ -45,8 +47,12 @@ final class CriteriaPane extends VBox {
     ColumnTable<Criterion> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.term.assess.criteria"));
     table.setPlaceholder(Texts.text(words.say("desk.term.criteria.none"), "soft"));
-    table.words(words.say("desk.term.assess.code"), 8, Criterion::code);
-    table.words(words.say("desk.term.assess.asks"), 34, Criterion::says);
+    table.words(words.say("desk.term.assess.code"), 10, Criterion::code);
+    table.words(words.say("desk.term.assess.asks"), 30, Criterion::says);
+    table.words(
+        words.say("desk.term.criteria.looks-at"),
+        16,
+        each -> MarkWords.of(each).stream().map(words::say).collect(Collectors.joining(", ")));
     table.figures(
         words.say("desk.term.criteria.lessons"),
         7,
@@ -110,7 +116,11 @@ final class CriteriaPane extends VBox {
             ? words.say("desk.term.criteria.new")
             : words.say("desk.term.criteria.card", open.code());
     FieldGroup fields =
-        new FieldGroup(title).add(code, 10).below(typed(KeepCriteria.SAYS)).below(buttons);
+        new FieldGroup(title)
+            .add(code, 16)
+            .below(typed(KeepCriteria.SAYS))
+            .below(new CriterionMarks(words, model))
+            .below(buttons);
     if (open != null) {
       buttons
           .getChildren()

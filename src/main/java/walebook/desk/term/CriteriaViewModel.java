@@ -1,5 +1,6 @@
 package walebook.desk.term;
 
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -15,6 +16,7 @@ import javafx.collections.ObservableList;
 import org.jspecify.annotations.Nullable;
 import walebook.act.assess.KeepAssessDraft;
 import walebook.act.assess.KeepCriteria;
+import walebook.act.assess.ReadMarkings;
 import walebook.act.assess.TagEvidence;
 import walebook.desk.common.FormFields;
 import walebook.desk.common.Notice;
@@ -23,6 +25,7 @@ import walebook.problem.Answer;
 import walebook.record.Criterion;
 import walebook.record.CriterionTag;
 import walebook.record.Lesson;
+import walebook.record.Marking;
 import walebook.record.SchoolClass;
 
 /** The list of what the course asks for: add, paste, change, order, remove, tag lessons with it. */
@@ -43,7 +46,7 @@ public final class CriteriaViewModel {
   private final ReadOnlyObjectWrapper<Notice> notice =
       new ReadOnlyObjectWrapper<>(this, "notice", Notice.NONE);
   private final FormFields card =
-      new FormFields(this::edited, KeepCriteria.CODE, KeepCriteria.SAYS);
+      new FormFields(this::edited, KeepCriteria.CODE, KeepCriteria.SAYS, KeepCriteria.MARKS);
   private final FormFields list = new FormFields(this::edited, KeepCriteria.LIST);
   private List<CriterionTag> tags = List.of();
   private int kept;
@@ -116,6 +119,24 @@ public final class CriteriaViewModel {
     return list;
   }
 
+  /** Whether a mark counts for what is on the card. */
+  public boolean looksAt(Marking marking) {
+    return looksAt().contains(marking);
+  }
+
+  /** Says whether a mark counts for what is on the card. */
+  public void lookAt(Marking marking, boolean counts) {
+    Set<Marking> now = EnumSet.noneOf(Marking.class);
+    now.addAll(looksAt());
+    if (counts ? now.add(marking) : now.remove(marking)) {
+      card.field(KeepCriteria.MARKS).text().set(ReadMarkings.typed(now));
+    }
+  }
+
+  private Set<Marking> looksAt() {
+    return ReadMarkings.ticked(card.text(KeepCriteria.MARKS));
+  }
+
   /** How many lessons speak for a criterion. */
   public int lessonsOf(Criterion criterion) {
     return (int)
@@ -134,7 +155,13 @@ public final class CriteriaViewModel {
   }
 
   private static Map<String, String> typed(Criterion criterion) {
-    return Map.of(KeepCriteria.CODE, criterion.code(), KeepCriteria.SAYS, criterion.says());
+    return Map.of(
+        KeepCriteria.CODE,
+        criterion.code(),
+        KeepCriteria.SAYS,
+        criterion.says(),
+        KeepCriteria.MARKS,
+        ReadMarkings.typed(criterion.looksAt()));
   }
 
   /** Saves the card: a new criterion, or the changed one. */
@@ -146,8 +173,12 @@ public final class CriteriaViewModel {
     Criterion now = open.get();
     String code = card.text(KeepCriteria.CODE);
     String says = card.text(KeepCriteria.SAYS);
+    String marks = card.text(KeepCriteria.MARKS);
     session.run(
-        progress -> now == null ? keep.add(of.id(), code, says) : keep.change(now, code, says),
+        progress ->
+            now == null
+                ? keep.add(of.id(), code, says, marks)
+                : keep.change(now, code, says, marks),
         this::saved);
   }
 
@@ -168,7 +199,7 @@ public final class CriteriaViewModel {
     }
     String lines = list.text(KeepCriteria.LIST);
     session.run(
-        progress -> keep.addList(of.id(), lines),
+        progress -> keep.addList(of.id(), lines, ""),
         answer -> {
           list.show(answer.problems());
           if (answer.isGood()) {

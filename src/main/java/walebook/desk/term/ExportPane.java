@@ -110,9 +110,47 @@ final class ExportPane extends VBox {
                     found.people().size(),
                     String.join(", ", found.people())),
                 found.names() ? "strong" : "soft"));
+    inText(found);
     if (found.setAside() > 0) {
       preview.getChildren().add(Texts.text(words.say("desk.term.export.aside", found.setAside())));
     }
+  }
+
+  /** Names in notes: codes cover full ones, a first name alone stays and has to be looked at. */
+  private void inText(ExportChosen.Preview found) {
+    String tutor = found.tutor();
+    if (tutor != null) {
+      preview.getChildren().add(Texts.text(words.say("desk.term.export.tutor", tutor), "strong"));
+    }
+    String whole = named(found, true);
+    String parts = named(found, false);
+    if (!whole.isEmpty()) {
+      preview
+          .getChildren()
+          .add(
+              found.names()
+                  ? Texts.text(words.say("desk.term.export.in-text", whole), "strong")
+                  : Texts.text(words.say("desk.term.export.covered", whole), "soft"));
+    }
+    if (!parts.isEmpty()) {
+      preview.getChildren().add(Texts.text(words.say("desk.term.export.parts", parts), "strong"));
+    }
+    if (whole.isEmpty() && parts.isEmpty()) {
+      preview.getChildren().add(Texts.text(words.say("desk.term.export.no-names"), "soft"));
+    }
+  }
+
+  private String named(ExportChosen.Preview found, boolean whole) {
+    return found.namedIn(model.kindProperty().get().ending(), whole).stream()
+        .map(
+            each ->
+                words.say(
+                    "desk.term.export.named",
+                    each.name(),
+                    each.in().stream()
+                        .map(in -> words.say("desk.term.export.named-in", in.sheet(), in.rows()))
+                        .collect(Collectors.joining(", "))))
+        .collect(Collectors.joining("; "));
   }
 
   private String shown(ExportViewModel.Shown each) {

@@ -40,9 +40,10 @@ final class GatherPane extends VBox {
     Button look = button("desk.term.gather.look", model::look);
     Button clear = button("desk.term.gather.clear", model::clear);
     Button cancel = button("desk.term.gather.cancel", model::cancel);
-    for (Button each : new Button[] {folder, file, look, clear}) {
-      each.disableProperty().bind(model.workingProperty());
-    }
+    folder.disableProperty().bind(model.workingProperty());
+    file.disableProperty().bind(model.workingProperty());
+    look.disableProperty().bind(model.readyProperty().not());
+    clear.disableProperty().bind(model.readyProperty().not());
     ProgressBar bar = new ProgressBar();
     bar.setAccessibleText(words.say("desk.term.gather.working"));
     bar.progressProperty().bind(model.shareProperty());
@@ -88,6 +89,9 @@ final class GatherPane extends VBox {
 
   private void showBooks() {
     books.getChildren().clear();
+    if (model.picked().isEmpty()) {
+      books.getChildren().add(Texts.text(words.say("desk.term.gather.pick-first"), "soft"));
+    }
     if (model.books().isEmpty()) {
       model.picked().forEach(each -> books.getChildren().add(Texts.text(each.toString())));
     }

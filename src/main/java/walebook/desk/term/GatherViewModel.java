@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Collectors;
+import javafx.beans.binding.Bindings;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -50,6 +51,7 @@ public final class GatherViewModel {
   private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper(this, "working");
   private final ReadOnlyDoubleWrapper share = new ReadOnlyDoubleWrapper(this, "share", 0);
   private final ReadOnlyStringWrapper says = new ReadOnlyStringWrapper(this, "says", "");
+  private final ReadOnlyBooleanWrapper ready = new ReadOnlyBooleanWrapper(this, "ready");
   private final BooleanProperty byName = new SimpleBooleanProperty(this, "byName", false);
   private @Nullable Task task;
   private AtomicReference<Phase> phase = new AtomicReference<>(Phase.GATHERING);
@@ -59,6 +61,7 @@ public final class GatherViewModel {
     this.act = new GatherBooks(session.book(), files, session.clock());
     this.give = new GiveStarterBooks(session.book(), files, session.clock());
     this.decide = new DecideConflicts(session.book());
+    ready.bind(Bindings.isNotEmpty(picked).and(working.not()));
   }
 
   /** The books and folders to gather from. */
@@ -78,6 +81,11 @@ public final class GatherViewModel {
 
   public ReadOnlyBooleanProperty workingProperty() {
     return working.getReadOnlyProperty();
+  }
+
+  /** True when something is picked and nothing is being gathered. */
+  public ReadOnlyBooleanProperty readyProperty() {
+    return ready.getReadOnlyProperty();
   }
 
   /** How far the gathering is, 0 to 1. */
@@ -121,11 +129,7 @@ public final class GatherViewModel {
   }
 
   private void run(boolean really) {
-    if (working.get()) {
-      return;
-    }
-    if (picked.isEmpty()) {
-      says.set(session.words().say("desk.term.gather.pick-first"));
+    if (!ready.get()) {
       return;
     }
     List<Path> files = List.copyOf(picked);

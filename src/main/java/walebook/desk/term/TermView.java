@@ -112,7 +112,7 @@ public final class TermView extends BorderPane {
       case GATHER -> {
         Button go = new Button(words.say("desk.term.gather.go"));
         go.setOnAction(pressed -> gather.gather());
-        go.disableProperty().bind(gather.workingProperty());
+        go.disableProperty().bind(gather.readyProperty().not());
         frame.work(parts, new GatherPane(words, gather)).primary(go);
       }
       case ASSESS -> {

@@ -73,7 +73,8 @@ class AssessTest {
 
             (2a)\tFinishes a seam
             • Works safely
-            """);
+            """,
+            "");
     assertThat(added.value())
         .extracting(Criterion::code, Criterion::says)
         .containsExactly(
@@ -86,9 +87,9 @@ class AssessTest {
 
   @Test
   void aListWithAMistakeAddsNothingAndNamesEachLine() {
-    keep.add(room.schoolClass.id(), "1.1", "Chooses a stitch");
+    keep.add(room.schoolClass.id(), "1.1", "Chooses a stitch", "");
     Answer<List<Criterion>> refused =
-        keep.addList(room.schoolClass.id(), "1.1 again\n2.1\n3.1 fine\n3.1 twice");
+        keep.addList(room.schoolClass.id(), "1.1 again\n2.1\n3.1 fine\n3.1 twice", "");
     assertThat(refused.problems())
         .extracting(Problem::code, Problem::found)
         .containsExactly(
@@ -96,12 +97,12 @@ class AssessTest {
             org.assertj.core.groups.Tuple.tuple("criterion.no-text", "2.1"),
             org.assertj.core.groups.Tuple.tuple("criterion.taken", "3.1"));
     assertThat(codes()).containsExactly("1.1");
-    assertThat(problems(keep.addList(room.schoolClass.id(), " \n "))).contains("field.needed");
+    assertThat(problems(keep.addList(room.schoolClass.id(), " \n ", ""))).contains("field.needed");
   }
 
   @Test
   void criteriaAreChangedMovedAndRemovedAndEachIsUndone() {
-    keep.addList(room.schoolClass.id(), "1 One\n2 Two\n3 Three");
+    keep.addList(room.schoolClass.id(), "1 One\n2 Two\n3 Three", "");
     Criterion three = criteria().get(2);
     keep.move(three, -1);
     assertThat(codes()).containsExactly("1", "3", "2");
@@ -111,14 +112,24 @@ class AssessTest {
     undo();
     assertThat(codes()).containsExactly("1", "2", "3");
     Criterion one = criteria().get(0);
-    assertThat(problems(keep.change(one, "2", ""))).contains("criterion.taken", "field.needed");
-    assertThat(keep.change(one, "1", "Once").value().says()).isEqualTo("Once");
-    assertThat(problems(keep.add(room.schoolClass.id(), "12345678901234567", "x")))
+    assertThat(one.looksAtAll()).isTrue();
+    assertThat(keep.change(one, "1", "One", "finish, Choice").value().inOrder())
+        .containsExactly(Marking.CHOICE, Marking.FINISH);
+    keep.move(one, 1);
+    keep.move(one, -1);
+    assertThat(keep.change(one, "1", "One", "all").value().looksAtAll()).isTrue();
+    assertThat(problems(keep.change(one, "1", "One", KeepCriteria.NO_MARKS)))
+        .containsExactly("criterion.no-marks");
+    assertThat(problems(keep.add(one.classId(), "9", "Nine", "finish, shine")))
+        .containsExactly("choice.unknown");
+    assertThat(problems(keep.change(one, "2", "", ""))).contains("criterion.taken", "field.needed");
+    assertThat(keep.change(one, "1", "Once", "").value().says()).isEqualTo("Once");
+    assertThat(problems(keep.add(room.schoolClass.id(), "12345678901234567", "x", "")))
         .containsExactly("criterion.long-code");
     new TagEvidence(room.book).piece(one.id(), piece.id(), true);
     keep.remove(one.id());
     assertThat(codes()).containsExactly("2", "3");
-    assertThat(problems(keep.change(one, "7", "x"))).containsExactly("criterion.gone");
+    assertThat(problems(keep.change(one, "7", "x", ""))).containsExactly("criterion.gone");
     undo();
     assertThat(codes()).containsExactly("1", "2", "3");
     assertThat(room.book.assessments().tagsOf(room.schoolClass.id())).hasSize(1);
@@ -126,7 +137,7 @@ class AssessTest {
 
   @Test
   void bothCheckAPieceAndTheTutorsCountsForTheCriterion() {
-    keep.add(room.schoolClass.id(), "1.1", "Chooses a stitch");
+    keep.add(room.schoolClass.id(), "1.1", "Chooses a stitch", "");
     new TagEvidence(room.book).piece(criteria().get(0).id(), piece.id(), true);
     assertThat(standing()).isEqualTo(Standing.UNCHECKED);
     CheckPiece check = new CheckPiece(room.book, Classroom.CLOCK);

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
 import walebook.act.gather.GatherBooks;
@@ -81,7 +82,13 @@ public final class FullBook {
   private static void onPiece(Book book, TestPiece piece) {
     Criterion criterion =
         new Criterion(
-            Ids.next(), piece.whose().classId(), piece.code(), "Chooses", 1, Classroom.FRESH);
+            Ids.next(),
+            piece.whose().classId(),
+            piece.code(),
+            "Chooses",
+            1,
+            Set.of(Marking.REASONING),
+            Classroom.FRESH);
     book.assessments().keep(criterion);
     book.assessments().tag(CriterionTag.onPiece(criterion.id(), piece.id()));
     for (CheckedBy by : CheckedBy.values()) {

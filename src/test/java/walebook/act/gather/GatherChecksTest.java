@@ -40,7 +40,7 @@ class GatherChecksTest {
     old = room.piece(SeamEnd.GAVE, 140);
     room.book.pieces().add(old);
     new KeepCriteria(room.book, Classroom.CLOCK)
-        .addList(room.schoolClass.id(), "1.1 Chooses a stitch\n1.2 Works safely")
+        .addList(room.schoolClass.id(), "1.1 Chooses a stitch\n1.2 Works safely", "")
         .value();
     room.close();
   }

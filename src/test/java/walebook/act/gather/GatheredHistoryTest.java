@@ -351,7 +351,8 @@ class GatheredHistoryTest {
   }
 
   private static Criterion criterion(SchoolClass of, String code) {
-    return new Criterion(Ids.next(), of.id(), code, "Chooses a stitch", 1, Classroom.FRESH);
+    return new Criterion(
+        Ids.next(), of.id(), code, "Chooses a stitch", 1, Criterion.ALL, Classroom.FRESH);
   }
 
   @Test

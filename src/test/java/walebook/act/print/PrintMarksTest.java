@@ -43,7 +43,7 @@ class PrintMarksTest {
     TestPiece second = in.log(in.plan(in.room.second, 1).get(0), like);
     List<Criterion> criteria =
         new KeepCriteria(in.room.book, Classroom.CLOCK)
-            .addList(in.room.schoolClass.id(), "1.1 Chooses a stitch\n1.2 Works safely")
+            .addList(in.room.schoolClass.id(), "1.1 Chooses a stitch\n1.2 Works safely", "")
             .value();
     TagEvidence tag = new TagEvidence(in.room.book);
     tag.piece(criteria.get(0).id(), first.id(), true);
@@ -109,7 +109,7 @@ class PrintMarksTest {
         list.append("that go on and on until the line is full and then some\n");
       }
       new KeepCriteria(in.room.book, Classroom.CLOCK)
-          .addList(in.room.schoolClass.id(), list.toString())
+          .addList(in.room.schoolClass.id(), list.toString(), "")
           .value();
       try (ReadPdf pdf = print(in, PaperSize.A4, Naming.NAME)) {
         assertThat(pdf.pages()).isGreaterThan(3);

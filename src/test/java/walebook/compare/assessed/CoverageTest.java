@@ -41,7 +41,8 @@ class CoverageTest {
     UUID inClass = UUID.randomUUID();
     List<Criterion> criteria = new ArrayList<>();
     for (int i = 1; i <= random.nextInt(6); i++) {
-      criteria.add(new Criterion(UUID.randomUUID(), inClass, "1." + i, "says", i, FRESH));
+      criteria.add(
+          new Criterion(UUID.randomUUID(), inClass, "1." + i, "says", i, randomLook(), FRESH));
     }
     List<Student> students = new ArrayList<>();
     for (int i = 1; i <= random.nextInt(5); i++) {
@@ -55,6 +56,16 @@ class CoverageTest {
       pieces.add(piece(student, tags, random.nextInt(4) == 0 ? null : check(randomMarks())));
     }
     return new Case(criteria, students, pieces);
+  }
+
+  private Set<Marking> randomLook() {
+    Set<Marking> looksAt = new HashSet<>();
+    for (Marking each : Marking.values()) {
+      if (random.nextInt(3) > 0) {
+        looksAt.add(each);
+      }
+    }
+    return looksAt.isEmpty() ? Criterion.ALL : looksAt;
   }
 
   private Map<Marking, Integer> randomMarks() {
@@ -149,6 +160,34 @@ class CoverageTest {
     assertThat(Standing.of(check(Map.of(Marking.CHOICE, 3)))).isEqualTo(Standing.UNCHECKED);
     assertThat(Standing.of(check(Map.of(Marking.CHOICE, 1)))).isEqualTo(Standing.BELOW);
     assertThat(Standing.of(null)).isEqualTo(Standing.UNCHECKED);
+  }
+
+  @Test
+  void onlyTheMarksThatCountForACriterionCoverIt() {
+    PieceCheck weakFinish =
+        check(Map.of(Marking.CHOICE, 3, Marking.FINISH, 1, Marking.REASONING, 2));
+    assertThat(Standing.of(weakFinish, Set.of(Marking.CHOICE))).isEqualTo(Standing.MET);
+    assertThat(Standing.of(weakFinish, Set.of(Marking.REASONING))).isEqualTo(Standing.MET);
+    assertThat(Standing.of(weakFinish, Set.of(Marking.FINISH))).isEqualTo(Standing.BELOW);
+    assertThat(Standing.of(weakFinish, Set.of(Marking.TECHNIQUE))).isEqualTo(Standing.UNCHECKED);
+    assertThat(Standing.of(weakFinish, Set.of(Marking.FINISH, Marking.REASONING)))
+        .isEqualTo(Standing.REASONED);
+    assertThat(Standing.of(weakFinish, Set.of(Marking.CHOICE, Marking.FINISH)))
+        .isEqualTo(Standing.BELOW);
+    assertThat(Standing.of(weakFinish, Criterion.ALL)).isEqualTo(Standing.REASONED);
+    Student student = new Student(UUID.randomUUID(), "N", "S1", Tier.STANDARD, FRESH);
+    List<Criterion> criteria = new ArrayList<>();
+    Set<UUID> tags = new HashSet<>();
+    for (Set<Marking> looksAt : List.of(Set.of(Marking.CHOICE), Set.of(Marking.FINISH))) {
+      Criterion each = new Criterion(UUID.randomUUID(), student.id(), "1", "x", 1, looksAt, FRESH);
+      criteria.add(each);
+      tags.add(each.id());
+    }
+    Coverage found =
+        Coverage.of(criteria, List.of(student), List.of(piece(student.id(), tags, weakFinish)));
+    assertThat(found.rows().get(0).cells())
+        .extracting(Coverage.Cell::standing)
+        .containsExactly(Standing.MET, Standing.BELOW);
   }
 
   @Test

@@ -139,7 +139,7 @@ class LookOverViewModelTest {
   void tagsAreSetAndTakenOff() {
     Criterion criterion =
         new KeepCriteria(room.book, Classroom.CLOCK)
-            .add(room.schoolClass.id(), "1.1", "Chooses")
+            .add(room.schoolClass.id(), "1.1", "Chooses", "")
             .value();
     LookOverViewModel model = shown();
     model.tag(criterion, true);

@@ -26,7 +26,7 @@ class AssessViewModelTest {
 
   private static List<Criterion> criteria(Classroom room) {
     return new KeepCriteria(room.book, Classroom.CLOCK)
-        .addList(room.schoolClass.id(), "1.1 Chooses a stitch\n1.2 Works safely")
+        .addList(room.schoolClass.id(), "1.1 Chooses a stitch\n1.2 Works safely", "")
         .value();
   }
 

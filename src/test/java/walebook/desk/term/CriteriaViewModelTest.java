@@ -12,6 +12,7 @@ import walebook.desk.PlannedClass;
 import walebook.desk.Sessions;
 import walebook.desk.common.Session;
 import walebook.record.Criterion;
+import walebook.record.Marking;
 
 class CriteriaViewModelTest {
   @TempDir Path folder;
@@ -41,6 +42,34 @@ class CriteriaViewModelTest {
       model.remove();
       assertThat(model.openProperty().get()).isNull();
       assertThat(model.criteria()).extracting(Criterion::code).containsExactly("1");
+    }
+  }
+
+  @Test
+  void theMarksThatCountAreTickedAndSaved() {
+    try (Classroom room = Classroom.in(folder.resolve("m.walebook"))) {
+      CriteriaViewModel model = new CriteriaViewModel(Sessions.of(room));
+      assertThat(Marking.values()).allMatch(model::looksAt);
+      type(model, "1", "One");
+      for (Marking each : Marking.values()) {
+        model.lookAt(each, false);
+      }
+      model.save();
+      assertThat(
+              Objects.requireNonNull(model.card().field(KeepCriteria.MARKS).problem().get()).code())
+          .isEqualTo("criterion.no-marks");
+      model.lookAt(Marking.FINISH, true);
+      model.save();
+      assertThat(model.criteria().get(0).looksAt()).containsExactly(Marking.FINISH);
+      assertThat(Marking.values()).allMatch(model::looksAt);
+      model.open(model.criteria().get(0));
+      assertThat(model.looksAt(Marking.FINISH)).isTrue();
+      assertThat(model.looksAt(Marking.CHOICE)).isFalse();
+      model.lookAt(Marking.CHOICE, true);
+      model.rest();
+      CriteriaViewModel again = new CriteriaViewModel(Sessions.of(room));
+      assertThat(again.looksAt(Marking.CHOICE)).isTrue();
+      assertThat(again.looksAt(Marking.TECHNIQUE)).isFalse();
     }
   }
 

@@ -9,8 +9,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.act.classroom.ExportChosen;
 import walebook.book.Classroom;
+import walebook.book.Ids;
 import walebook.desk.Sessions;
 import walebook.desk.common.Session;
+import walebook.record.Cloth;
+import walebook.record.Edge;
 import walebook.record.SeamEnd;
 
 class ExportViewModelTest {
@@ -67,6 +70,21 @@ class ExportViewModelTest {
   }
 
   @Test
+  void aNameInTextIsSaidForTheFilesThatHoldIt() {
+    try (Classroom room = Classroom.in(folder.resolve("g.walebook"))) {
+      room.book.pieces().add(room.piece(SeamEnd.GAVE, 148));
+      room.book.cloths().add(cloth("Rib of Bo Quay"));
+      ExportViewModel model = new ExportViewModel(Sessions.of(room));
+      ExportChosen.Preview found = model.previewProperty().get();
+      assertThat(found.namedIn(".xlsx", true))
+          .extracting(ExportChosen.Preview.Named::name)
+          .containsExactly(room.second.name());
+      assertThat(found.namedIn(".csv", true)).isEmpty();
+      assertThat(found.namedIn(".xlsx", false)).isEmpty();
+    }
+  }
+
+  @Test
   void aFolderThatIsNotThereIsSaidInThePlace() {
     try (Classroom room = Classroom.in(folder.resolve("c.walebook"))) {
       Session session = Sessions.of(room.book, room.schoolClass, folder.resolve("no such folder"));
@@ -116,5 +134,21 @@ class ExportViewModelTest {
       assertThat(Files.readAllLines(folder.resolve("monday-evening.csv")).get(0))
           .startsWith("Piece,Student,Lesson");
     }
+  }
+
+  private static Cloth cloth(String name) {
+    return new Cloth(
+        Ids.next(),
+        name,
+        "rib-1x1",
+        "",
+        null,
+        null,
+        null,
+        null,
+        Edge.UNKNOWN,
+        "",
+        false,
+        Classroom.FRESH);
   }
 }

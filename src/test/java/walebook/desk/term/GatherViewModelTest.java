@@ -31,8 +31,9 @@ class GatherViewModelTest {
           new GatherViewModel(Sessions.of(room.book, room.schoolClass, books), new SqliteFiles());
       model.look();
       assertThat(model.books()).as("nothing picked").isEmpty();
-      assertThat(model.saysProperty().get()).startsWith("Pick a folder");
+      assertThat(model.readyProperty().get()).isFalse();
       model.pick(PickFile.Kind.FOLDER);
+      assertThat(model.readyProperty().get()).isTrue();
       model.look();
       assertThat(model.books()).hasSize(1);
       assertThat(model.sentence(model.books().get(0))).contains("s1.walebook", "test pieces 1");
@@ -41,6 +42,8 @@ class GatherViewModelTest {
       assertThat(room.book.pieces().count(PieceFilter.ALL)).isEqualTo(1);
       assertThat(model.saysProperty().get()).contains("before-gathering");
       assertThat(model.workingProperty().get()).isFalse();
+      model.clear();
+      assertThat(model.readyProperty().get()).isFalse();
       Conflict cloth =
           model.conflicts().stream()
               .filter(each -> each.entity().equals("cloth"))
