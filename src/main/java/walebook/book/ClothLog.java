@@ -29,5 +29,6 @@ public interface ClothLog {
   /** Every reading in the book, by cloth, then oldest first. */
   List<ClothReading> allReadings();
 
+  /** Washes of one cloth, oldest first. */
   List<ClothWash> washesOf(UUID clothId);
 }

@@ -20,4 +20,9 @@ public record ClothWash(
       throw new IllegalArgumentException("grain must be wale or course");
     }
   }
+
+  /** Change of the marked length, in percent of what it was; minus is shrinkage. */
+  public double changePercent() {
+    return 100 * (afterMm - beforeMm) / beforeMm;
+  }
 }

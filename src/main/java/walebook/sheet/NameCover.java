@@ -18,7 +18,7 @@ import java.util.stream.Collectors;
  * and the way accents are put together do not matter. A first name alone stays: it is a common word
  * too often.
  */
-final class NameCover implements UnaryOperator<String> {
+public final class NameCover implements UnaryOperator<String> {
   private static final int MOST_KNOWN = 10_000;
   private static final int LONG = 80;
 
@@ -39,7 +39,7 @@ final class NameCover implements UnaryOperator<String> {
    *
    * @param insteadOf what stands in the place of each full name
    */
-  static UnaryOperator<String> of(Map<String, String> insteadOf) {
+  public static UnaryOperator<String> of(Map<String, String> insteadOf) {
     if (insteadOf.isEmpty()) {
       return UnaryOperator.identity();
     }

@@ -37,4 +37,9 @@ public record ClothCard(
     washes = List.copyOf(washes);
     best = List.copyOf(best);
   }
+
+  /** What its washes come to, one summary for each grain that was marked. */
+  public List<WashSummary> washed() {
+    return WashSummary.of(washes);
+  }
 }

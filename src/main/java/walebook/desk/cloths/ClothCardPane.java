@@ -15,7 +15,6 @@ import walebook.desk.common.Texts;
 import walebook.desk.common.WorkingPane;
 import walebook.quantity.Show;
 import walebook.record.Cloth;
-import walebook.record.ClothWash;
 import walebook.record.Edge;
 import walebook.record.PieceCode;
 import walebook.record.TestPiece;
@@ -50,7 +49,7 @@ final class ClothCardPane extends VBox {
               Texts.section(words.say("desk.cloths.readings")),
               new ReadingTable(words, card, model));
     }
-    getChildren().add(sewn());
+    getChildren().addAll(new WashesPane(words, card, model), sewn());
   }
 
   private Node what() {
@@ -63,18 +62,6 @@ final class ClothCardPane extends VBox {
     line(lines, "desk.cloths.line.width", length(cloth.widthMm()));
     line(lines, "desk.cloths.line.thickness", length(cloth.thicknessMm()));
     lines.getChildren().add(Texts.text(words.say("desk.cloths.line.edge", edge())));
-    for (ClothWash wash : card.washes()) {
-      double change = 100 * (wash.afterMm() - wash.beforeMm()) / wash.beforeMm();
-      lines
-          .getChildren()
-          .add(
-              Texts.text(
-                  words.say(
-                      "desk.cloths.line.wash",
-                      wash.wash(),
-                      words.say("common.choice." + wash.grain().key()),
-                      Show.percent(change))));
-    }
     line(lines, "desk.cloths.line.remark", cloth.remark());
     return lines;
   }

@@ -1,53 +1,97 @@
 package walebook.desk.cloths;
 
+import java.util.List;
+import java.util.UUID;
+import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.act.cloth.ClothCard;
 import walebook.act.cloth.ReadClothCard;
 import walebook.compare.ClothStretch;
+import walebook.desk.common.AfterPause;
 import walebook.desk.common.ColumnTable;
 import walebook.desk.common.EmptyState;
+import walebook.desk.common.NotesPane;
+import walebook.desk.common.NotesViewModel;
 import walebook.desk.common.PlaceFrame;
 import walebook.desk.common.Session;
 import walebook.desk.common.Texts;
 import walebook.quantity.Show;
+import walebook.record.ClothWash;
 import walebook.record.Grain;
+import walebook.record.Note;
 import walebook.words.Words;
 
 /** The place of the cloths: the list, a card, its form, the form of a reading. */
 public final class ClothsView extends BorderPane {
   private static final int ROWS = 14;
+  private static final KeyCombination SAVE =
+      new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN);
 
   private final Words words;
   private final ClothsViewModel model;
   private final Session session;
+  private final ReadingFormViewModel reading;
+  private final WashFormViewModel wash;
+  private final NotesViewModel notes;
+  private final NotesPane notesPane;
+
+  /** Only what is in it changes while a card stays open, so that focus and scrolling stay. */
+  private final VBox cardHolder = new VBox();
+
+  private @Nullable UUID cardShown;
 
   public ClothsView(Session session) {
     this.words = session.words();
     this.model = new ClothsViewModel(session);
     this.session = session;
+    this.reading = new ReadingFormViewModel(session);
+    this.wash = new WashFormViewModel(session);
+    this.notes = new NotesViewModel(session);
+    this.notesPane = new NotesPane(words, notes);
+    AfterPause.of(reading.editsProperty(), reading::keepDraft);
+    AfterPause.of(wash.editsProperty(), wash::keepDraft);
     model.partProperty().addListener((from, old, now) -> show());
     model.cardProperty().addListener((from, old, now) -> cardChanged());
     model.loadedProperty().addListener((from, old, now) -> show());
     show();
   }
 
+  /** Keeps what is being typed; called before the book is closed. */
+  public void rest() {
+    reading.rest();
+    wash.rest();
+    notes.rest();
+  }
+
   private void cardChanged() {
-    if (model.partProperty().get() == ClothsViewModel.Part.CARD) {
+    ClothCard card = model.cardProperty().get();
+    if (card != null && card.cloth().id().equals(cardShown)) {
+      cardHolder.getChildren().setAll(new ClothCardPane(words, card, model));
+    } else if (model.partProperty().get() == ClothsViewModel.Part.CARD) {
       show();
     }
   }
 
   private void show() {
+    reading.keepDraft();
+    wash.keepDraft();
+    cardShown = null;
     setCenter(
         switch (model.partProperty().get()) {
           case LIST -> list();
           case CARD -> card();
           case FORM -> form();
           case READING -> reading();
+          case WASH -> wash();
         });
   }
 
@@ -112,16 +156,22 @@ public final class ClothsView extends BorderPane {
     PlaceFrame frame = new PlaceFrame(words, card.cloth().name());
     Button edit = new Button(words.say("desk.cloths.edit"));
     edit.setOnAction(pressed -> model.edit());
+    Button washed = new Button(words.say("desk.cloths.wash"));
+    washed.setOnAction(pressed -> model.wash());
     Button measure = new Button(words.say("desk.cloths.measure"));
     measure.setOnAction(pressed -> model.measure());
     Button bin = new Button(words.say("desk.cloths.bin"));
     bin.setOnAction(pressed -> model.binCloth());
     frame.notice().noticeProperty().bind(model.noticeProperty());
+    cardShown = card.cloth().id();
+    cardHolder.getChildren().setAll(new ClothCardPane(words, card, model));
+    notes.open(Note.About.CLOTH, card.cloth().id());
     return frame
         .context(back("desk.cloths.back-list"))
-        .work(new ClothCardPane(words, card, model))
+        .work(cardHolder, notesPane)
         .lesser(edit)
         .lesser(bin)
+        .lesser(washed)
         .primary(measure);
   }
 
@@ -133,6 +183,7 @@ public final class ClothsView extends BorderPane {
     PlaceFrame frame = new PlaceFrame(words, title);
     Button save = save(form.asksProperty());
     save.setOnAction(pressed -> form.save());
+    savedByKey(frame, form::save);
     return frame
         .context(back("desk.cloths.back-without"))
         .work(new ClothFormPane(words, form, session, model.unit().sign()))
@@ -144,18 +195,53 @@ public final class ClothsView extends BorderPane {
     if (card == null) {
       return list();
     }
-    ReadingFormViewModel reading = new ReadingFormViewModel(session);
     reading.begin(card.cloth().id(), card.unit());
     PlaceFrame frame =
         new PlaceFrame(words, words.say("desk.cloths.reading.title", card.cloth().name()));
     Button save = save(reading.asksProperty());
     save.setOnAction(pressed -> reading.save());
+    savedByKey(frame, reading::save);
     frame.notice().noticeProperty().bind(reading.noticeProperty());
     return frame
         .context(back("desk.cloths.back-card"))
         .work(new ReadingFormPane(words, reading, card.unit()))
         .means(new ReadingMeaningPane(words, reading))
         .primary(save);
+  }
+
+  private Node wash() {
+    ClothCard card = model.cardProperty().get();
+    if (card == null) {
+      return list();
+    }
+    List<ClothWash> before = card.washes();
+    String last = before.isEmpty() ? "" : before.get(before.size() - 1).wash();
+    wash.begin(card.cloth().id(), card.unit(), last);
+    PlaceFrame frame =
+        new PlaceFrame(words, words.say("desk.cloths.wash.title", card.cloth().name()));
+    Button save = save(wash.asksProperty());
+    save.setOnAction(pressed -> wash.save());
+    savedByKey(frame, wash::save);
+    frame.notice().noticeProperty().bind(wash.noticeProperty());
+    WashFormPane form = new WashFormPane(words, wash, card.unit());
+    // A control takes the focus only once it is in the window.
+    Platform.runLater(form.first().field()::requestFocus);
+    return frame
+        .context(back("desk.cloths.back-card"))
+        .work(form)
+        .means(new WashMeaningPane(words, wash))
+        .primary(save);
+  }
+
+  private static void savedByKey(Node frame, Runnable save) {
+    frame.addEventFilter(
+        KeyEvent.KEY_PRESSED,
+        event -> {
+          if (SAVE.match(event)) {
+            event.consume();
+            save.run();
+          }
+        });
   }
 
   private Button save(ReadOnlyBooleanProperty asks) {

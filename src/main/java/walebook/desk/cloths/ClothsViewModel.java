@@ -39,7 +39,8 @@ public final class ClothsViewModel {
     LIST,
     CARD,
     FORM,
-    READING
+    READING,
+    WASH
   }
 
   private final ReadOnlyObjectWrapper<Notice> notice =
@@ -110,6 +111,11 @@ public final class ClothsViewModel {
     part.set(Part.READING);
   }
 
+  /** Logs a wash of the open cloth. */
+  public void wash() {
+    part.set(Part.WASH);
+  }
+
   /** Back from form or reading to the card, from there to the list. */
   public void back() {
     boolean toCard = part.get() != Part.CARD && card.get() != null;
@@ -143,6 +149,11 @@ public final class ClothsViewModel {
   /** Puts a reading of the open cloth in the bin. */
   public void binReading(UUID readingId) {
     new ToBin(session).put("cloth_reading", readingId, notice::set, () -> {});
+  }
+
+  /** Puts a wash of the open cloth in the bin. */
+  public void binWash(UUID washId) {
+    new ToBin(session).put("cloth_wash", washId, notice::set, () -> {});
   }
 
   /** Shows the card of a cloth that was just saved. */

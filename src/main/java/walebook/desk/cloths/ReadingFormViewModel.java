@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.UUID;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.jspecify.annotations.Nullable;
@@ -17,6 +18,7 @@ import walebook.cloth.Recovery;
 import walebook.cloth.Stretch;
 import walebook.compare.ClothStretch;
 import walebook.desk.common.FormFields;
+import walebook.desk.common.KeptForm;
 import walebook.desk.common.Notice;
 import walebook.desk.common.Session;
 import walebook.drawing.GaugeReading;
@@ -35,6 +37,7 @@ public final class ReadingFormViewModel {
   private final Session session;
   private final LogClothReading act;
   private final FormFields fields;
+  private final KeptForm kept;
   private final ReadOnlyBooleanWrapper asks = new ReadOnlyBooleanWrapper(this, "asks");
   private final ReadOnlyObjectWrapper<Meaning> meaning =
       new ReadOnlyObjectWrapper<>(this, "meaning", Meaning.NOTHING);
@@ -79,6 +82,7 @@ public final class ReadingFormViewModel {
             "cycle",
             "measured-on",
             "remark");
+    kept = new KeptForm(session, "reading", fields);
   }
 
   public FormFields fields() {
@@ -97,7 +101,22 @@ public final class ReadingFormViewModel {
     return notice.getReadOnlyProperty();
   }
 
-  /** Starts on a cloth with what is usual filled in. */
+  /** Counts what was typed, so that it is kept as a draft. */
+  public ReadOnlyIntegerProperty editsProperty() {
+    return kept.editsProperty();
+  }
+
+  /** Keeps what was typed since it was last kept. */
+  public void keepDraft() {
+    kept.keep();
+  }
+
+  /** Keeps it at once; called before the book is closed. */
+  public void rest() {
+    kept.rest();
+  }
+
+  /** Starts on a cloth with what is usual filled in, or with what was typed and not saved. */
   public void begin(UUID cloth, Unit lengthUnit) {
     clothId = cloth;
     unit = lengthUnit;
@@ -110,7 +129,7 @@ public final class ReadingFormViewModel {
     usual.put("pull", "firm");
     usual.put("cycle", "1");
     usual.put("measured-on", LocalDate.now(session.clock()).toString());
-    fields.put(usual);
+    kept.begin(cloth.toString(), usual);
   }
 
   public void save() {
@@ -139,7 +158,7 @@ public final class ReadingFormViewModel {
       next.put("stretched", "");
       next.put("released", "");
       next.put("remark", "");
-      fields.put(next);
+      kept.done(next);
       String stretch = Show.percent(answer.value().stretchPercent());
       notice.set(new Notice(session.words().say("desk.cloths.reading.saved", stretch), null));
       session.changed();
@@ -147,6 +166,7 @@ public final class ReadingFormViewModel {
   }
 
   private void changed() {
+    kept.changed();
     asks.set(false);
     Double gauge = length("gauge");
     Double stretched = length("stretched");

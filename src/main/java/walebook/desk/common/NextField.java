@@ -3,6 +3,7 @@ package walebook.desk.common;
 import java.util.function.BooleanSupplier;
 import javafx.event.Event;
 import javafx.scene.Node;
+import javafx.scene.control.TextArea;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 
@@ -18,6 +19,28 @@ public final class NextField {
           if (event.getCode() == KeyCode.ENTER && !event.isControlDown() && leaves.getAsBoolean()) {
             event.consume();
             tab(node, event.isShiftDown());
+          }
+        });
+  }
+
+  /** Makes the Tab key leave a field of several lines, where it would be typed. */
+  public static void onTab(TextArea area) {
+    area.addEventFilter(
+        KeyEvent.KEY_PRESSED,
+        event -> {
+          if (event.getCode() == KeyCode.TAB && !event.isControlDown() && !event.isAltDown()) {
+            event.consume();
+            Event.fireEvent(
+                area,
+                new KeyEvent(
+                    KeyEvent.KEY_PRESSED,
+                    "\t",
+                    "\t",
+                    KeyCode.TAB,
+                    event.isShiftDown(),
+                    true,
+                    false,
+                    false));
           }
         });
   }

@@ -9,6 +9,8 @@ import javafx.scene.layout.BorderPane;
 import org.jspecify.annotations.Nullable;
 import walebook.act.lesson.ReadLessons;
 import walebook.act.print.PrintPaper;
+import walebook.desk.common.NotesPane;
+import walebook.desk.common.NotesViewModel;
 import walebook.desk.common.Notice;
 import walebook.desk.common.PlaceFrame;
 import walebook.desk.common.PrintPane;
@@ -18,6 +20,7 @@ import walebook.desk.common.Texts;
 import walebook.desk.look.Look;
 import walebook.lesson.LessonPack;
 import walebook.record.Lesson;
+import walebook.record.Note;
 import walebook.words.Words;
 
 /** The place of the lessons: packs and lessons taken up, a pack to read, its plan. */
@@ -28,6 +31,8 @@ public final class LessonsView extends BorderPane {
   private final PlanAgainViewModel planAgain;
   private final ShelfViewModel shelf;
   private final ShelfView shelfView;
+  private final NotesViewModel notes;
+  private final NotesPane notesPane;
   private @Nullable KitViewModel kept;
 
   /** A view over a session; the look dresses the board that is shown large. */
@@ -35,6 +40,8 @@ public final class LessonsView extends BorderPane {
     this.words = session.words();
     this.look = look;
     this.model = new LessonsViewModel(session);
+    this.notes = new NotesViewModel(session);
+    this.notesPane = new NotesPane(words, notes);
     this.planAgain = new PlanAgainViewModel(session);
     model.partProperty().addListener((from, old, now) -> planAgain.forget());
     this.shelf = new ShelfViewModel(session);
@@ -56,6 +63,7 @@ public final class LessonsView extends BorderPane {
   /** Keeps what is being typed; called before the book is closed. */
   public void rest() {
     shelf.rest();
+    notes.rest();
   }
 
   private void listChanged() {
@@ -171,13 +179,14 @@ public final class LessonsView extends BorderPane {
   }
 
   private Node plan(ReadLessons.ClassPlan plan) {
+    notes.open(Note.About.LESSON, plan.lesson().id());
     PlaceFrame frame =
         new PlaceFrame(words, words.say("desk.lessons.plan.title", plan.lesson().title()))
             .lesser(typeIn(plan))
             .lesser(kitOf(plan))
             .lesser(TeachButton.lesson(model.session(), look, plan.lesson(), planAgain::say))
             .context(asTaught(plan), back())
-            .work(new PlanPane(words, plan, model.session().tables()))
+            .work(new PlanPane(words, plan, model.session().tables()), notesPane)
             .means(print(plan));
     frame.notice().noticeProperty().bind(planAgain.noticeProperty());
     if (plan.fairness() == null) {

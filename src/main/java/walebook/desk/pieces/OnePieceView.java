@@ -15,6 +15,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.Fold;
+import walebook.desk.common.NotesPane;
 import walebook.desk.common.PlaceFrame;
 import walebook.desk.common.Texts;
 import walebook.desk.common.VerdictBadge;
@@ -47,7 +48,7 @@ final class OnePieceView {
     this.lookOver = new LookOverPane(words, place.lookOver());
     this.frame = new PlaceFrame(words, words.say("desk.pieces.one-title"));
     work.getStyleClass().add("one-piece");
-    frame.context(who).work(work).means(meaning);
+    frame.context(who).work(work, new NotesPane(words, place.notes())).means(meaning);
     Button list = new Button(words.say("desk.pieces.to-list"));
     list.setOnAction(pressed -> place.toList());
     again.setText(words.say("desk.pieces.again"));

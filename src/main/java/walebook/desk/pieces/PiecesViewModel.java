@@ -9,11 +9,13 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import org.jspecify.annotations.Nullable;
 import walebook.act.piece.MyPlan;
+import walebook.desk.common.NotesViewModel;
 import walebook.desk.common.Notice;
 import walebook.desk.common.Session;
 import walebook.desk.common.ToBin;
 import walebook.desk.common.Wish;
 import walebook.quantity.Unit;
+import walebook.record.Note;
 import walebook.record.PieceCode;
 import walebook.record.PlannedPiece;
 import walebook.record.SchoolClass;
@@ -38,6 +40,7 @@ public final class PiecesViewModel {
   private final LogFormViewModel form;
   private final OnePieceViewModel piece;
   private final LookOverViewModel lookOver;
+  private final NotesViewModel notes;
   private final ReadOnlyObjectWrapper<Mode> mode =
       new ReadOnlyObjectWrapper<>(this, "mode", Mode.LIST);
   private final ObjectProperty<Notice> notice =
@@ -56,12 +59,14 @@ public final class PiecesViewModel {
     this.form = new LogFormViewModel(session, lengthUnit, this::saved);
     this.piece = new OnePieceViewModel(session);
     this.lookOver = new LookOverViewModel(session);
+    this.notes = new NotesViewModel(session);
     piece
         .pieceProperty()
         .addListener(
             (from, old, now) -> {
               if (now != null) {
                 lookOver.open(now.id());
+                notes.open(Note.About.PIECE, now.id());
               }
             });
     lookOver
@@ -93,6 +98,11 @@ public final class PiecesViewModel {
   /** Looking over the piece that is shown. */
   public LookOverViewModel lookOver() {
     return lookOver;
+  }
+
+  /** The notes about the piece that is shown. */
+  public NotesViewModel notes() {
+    return notes;
   }
 
   public ReadOnlyObjectProperty<Mode> modeProperty() {
@@ -166,6 +176,7 @@ public final class PiecesViewModel {
   public void rest() {
     form.rest();
     lookOver.rest();
+    notes.rest();
   }
 
   /** Throws the form away and goes back to the list. */

@@ -51,6 +51,7 @@ final class Places {
   private final Unit lengthUnit;
   private final PiecesViewModel pieces;
   private final TypeInViewModel typing;
+  private @Nullable ClothsView cloths;
   private @Nullable LessonsView lessons;
   private @Nullable DecideView decide;
   private @Nullable TermView term;
@@ -77,7 +78,7 @@ final class Places {
     return List.of(
         entry(1, "today", "desk.start.place.today", this::today),
         entry(2, "pieces", "desk.start.place.pieces", () -> new PiecesView(words, pieces)),
-        entry(3, "cloths", "desk.start.place.cloths", () -> new ClothsView(session)),
+        entry(3, "cloths", "desk.start.place.cloths", this::cloths),
         entry(4, "decide", "desk.start.place.decide", this::decide),
         entry(5, "lessons", "desk.start.place.lessons", this::lessons),
         entry(6, "class", "desk.start.place.class", this::classroom),
@@ -100,6 +101,9 @@ final class Places {
   void rest() {
     pieces.rest();
     typing.rest();
+    if (cloths != null) {
+      cloths.rest();
+    }
     if (lessons != null) {
       lessons.rest();
     }
@@ -141,6 +145,12 @@ final class Places {
 
   private Node today() {
     return new TodayView(words, new TodayViewModel(session));
+  }
+
+  private Node cloths() {
+    ClothsView made = new ClothsView(session);
+    cloths = made;
+    return made;
   }
 
   private Node lessons() {
