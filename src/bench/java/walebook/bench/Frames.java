@@ -70,11 +70,18 @@ final class Frames extends AnimationTimer {
   }
 
   private String at() {
-    StackTraceElement[] stack = window.getStackTrace();
+    StringBuilder lines = new StringBuilder(top(window.getStackTrace()));
+    Thread.getAllStackTraces().keySet().stream()
+        .filter(each -> each.getName().startsWith("QuantumRenderer"))
+        .forEach(each -> lines.append("\n  drawing:").append(top(each.getStackTrace())));
+    return lines.toString();
+  }
+
+  private static String top(StackTraceElement[] stack) {
     StringBuilder lines = new StringBuilder();
     for (int i = 0; i < stack.length; i++) {
       String line = stack[i].toString();
-      if (i < 6 || line.contains("walebook.")) {
+      if (i < 8 || line.contains("walebook.")) {
         lines.append("\n    ").append(line);
       }
     }

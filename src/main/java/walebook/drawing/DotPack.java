@@ -1,6 +1,7 @@
 package walebook.drawing;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
@@ -21,44 +22,50 @@ final class DotPack {
    */
   record Placed(DotRow.Dot dot, double up) {}
 
-  private DotPack() {}
+  private final Axis axis;
+  private final double apart;
+  private final List<Placed> placed = new ArrayList<>();
+
+  /**
+   * How far to the right each place up or down is taken: dots come from left to right, so the last
+   * one there stands nearest, whatever number came before it.
+   */
+  private final double[] taken = new double[MOST_TURNS + 1];
+
+  private DotPack(Axis axis, double radius) {
+    this.axis = axis;
+    this.apart = 2 * radius + 0.8;
+    Arrays.fill(taken, Double.NEGATIVE_INFINITY);
+  }
 
   static List<Placed> of(List<DotRow.Dot> dots, Axis axis, double radius) {
-    List<Placed> placed = new ArrayList<>();
-    dots.stream()
-        .sorted(Comparator.comparingDouble(DotRow.Dot::value))
-        .forEach(dot -> placed.add(new Placed(dot, free(dot, placed, axis, radius))));
-    return placed;
+    DotPack pack = new DotPack(axis, radius);
+    dots.stream().sorted(Comparator.comparingDouble(DotRow.Dot::value)).forEach(pack::put);
+    return pack.placed;
   }
 
-  private static double free(DotRow.Dot dot, List<Placed> placed, Axis axis, double radius) {
-    double apart = 2 * radius + 0.8;
-    for (int turn = 0; turn <= MOST_TURNS; turn++) {
-      double up = up(turn, apart);
-      if (clear(dot, up, placed, axis, apart)) {
-        return up;
-      }
+  private void put(DotRow.Dot dot) {
+    double x = axis.place(dot.value());
+    int free = 0;
+    while (free <= MOST_TURNS && !isClear(x, free)) {
+      free++;
     }
     // A full pile: the number of pieces beside the row still tells how many there are.
-    return up(placed.size() % MOST_TURNS, apart);
+    int turn = free <= MOST_TURNS ? free : placed.size() % MOST_TURNS;
+    placed.add(new Placed(dot, up(turn)));
+    taken[turn] = Math.max(taken[turn], x + (dot.held() ? ARROW : 0));
   }
 
-  private static double up(int turn, double apart) {
+  private double up(int turn) {
     int step = (turn + 1) / 2;
     return step * (apart / 2) * (turn % 2 == 0 ? 1 : -1);
   }
 
-  private static boolean clear(
-      DotRow.Dot dot, double up, List<Placed> placed, Axis axis, double apart) {
-    double x = axis.place(dot.value());
-    for (int i = placed.size() - 1; i >= 0; i--) {
-      Placed other = placed.get(i);
-      double along = x - axis.place(other.dot().value());
-      if (along - ARROW >= apart) {
-        return true;
-      }
-      double gap = Math.max(0, along - (other.dot().held() ? ARROW : 0));
-      if (Math.hypot(gap, up - other.up()) < apart) {
+  private boolean isClear(double x, int turn) {
+    for (int other = 0; other <= MOST_TURNS; other++) {
+      double gap = Math.max(0, x - taken[other]);
+      double away = Math.abs(up(turn) - up(other));
+      if (gap < apart && away < apart && Math.hypot(gap, away) < apart) {
         return false;
       }
     }

@@ -64,10 +64,11 @@ public record DotPlot(String axisName, List<DotRow> rows, @Nullable Double wante
     double head = rows.size() > FEW_ROWS ? SCALE_ABOVE : 0;
     double top = TOP + head;
     sketch.text(wide, head + 15, words.say("drawing.dots.pieces"), Shape.Anchor.END, Role.SOFT);
+    List<Packed> packed = rows.stream().map(row -> Packed.of(row, axis)).toList();
     double y = top;
     double bottom = top;
-    for (DotRow row : rows) {
-      bottom += rowHeight(row, axis) + (above ? LABEL_LINE : 0);
+    for (Packed row : packed) {
+      bottom += row.tall() + (above ? LABEL_LINE : 0);
     }
     scale(sketch, axis, top, bottom, head > 0);
     if (wanted != null) {
@@ -82,11 +83,11 @@ public record DotPlot(String axisName, List<DotRow> rows, @Nullable Double wante
           left ? Shape.Anchor.END : Shape.Anchor.START,
           Role.ACCENT);
     }
-    for (DotRow row : rows) {
-      double tall = rowHeight(row, axis) + (above ? LABEL_LINE : 0);
+    for (Packed row : packed) {
+      double tall = row.tall() + (above ? LABEL_LINE : 0);
       double middle = y + tall / 2 + (above ? LABEL_LINE / 2 : 0);
       double base = above ? y + 16 : middle + 4.5;
-      label(sketch, row, above ? wide : labels, base, above);
+      label(sketch, row.row(), above ? wide : labels, base, above);
       row(sketch, axis, row, middle, wide);
       y += tall;
     }
@@ -130,7 +131,8 @@ public record DotPlot(String axisName, List<DotRow> rows, @Nullable Double wante
     sketch.text(above ? 0 : room, base, label, anchor, Role.INK);
   }
 
-  private void row(Sketch sketch, Axis axis, DotRow row, double middle, double wide) {
+  private static void row(Sketch sketch, Axis axis, Packed packed, double middle, double wide) {
+    DotRow row = packed.row();
     String count = Integer.toString(row.dots().size());
     sketch.text(wide, middle + 4.5, count, Shape.Anchor.END, Role.SOFT);
     Double low = row.low();
@@ -149,11 +151,11 @@ public record DotPlot(String axisName, List<DotRow> rows, @Nullable Double wante
     if (median != null) {
       // Behind the dots and longer than their pile, so that it hides none of them.
       double x = axis.place(median);
-      double half = rowHeight(row, axis) / 2 - 3;
+      double half = packed.tall() / 2 - 3;
       sketch.line(x, middle - half, x, middle + half, Pen.solid(Role.INK, 2.4));
     }
     Role role = Role.series(row.series());
-    for (DotPack.Placed placed : DotPack.of(row.dots(), axis, DOT)) {
+    for (DotPack.Placed placed : packed.dots()) {
       DotMark.draw(
           sketch,
           axis.place(placed.dot().value()),
@@ -171,13 +173,13 @@ public record DotPlot(String axisName, List<DotRow> rows, @Nullable Double wante
     return Math.min(longest + 2, wide * 0.36);
   }
 
-  private static double rowHeight(DotRow row, Axis axis) {
-    double most =
-        DotPack.of(row.dots(), axis, DOT).stream()
-            .mapToDouble(placed -> Math.abs(placed.up()))
-            .max()
-            .orElse(0);
-    return Math.max(LEAST_ROW, 2 * (most + DOT) + 10);
+  /** A row with its dots in their places, and its height. */
+  private record Packed(DotRow row, List<DotPack.Placed> dots, double tall) {
+    static Packed of(DotRow row, Axis axis) {
+      List<DotPack.Placed> dots = DotPack.of(row.dots(), axis, DOT);
+      double most = dots.stream().mapToDouble(dot -> Math.abs(dot.up())).max().orElse(0);
+      return new Packed(row, dots, Math.max(LEAST_ROW, 2 * (most + DOT) + 10));
+    }
   }
 
   /** An interval of a few pieces may span far more than was measured; the dots set the scale. */

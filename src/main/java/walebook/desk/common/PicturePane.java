@@ -1,12 +1,15 @@
 package walebook.desk.common;
 
 import java.util.List;
+import javafx.beans.value.ChangeListener;
 import javafx.css.CssMetaData;
 import javafx.css.Styleable;
 import javafx.css.StyleableProperty;
 import javafx.css.StyleablePropertyFactory;
+import javafx.geometry.Bounds;
 import javafx.geometry.Orientation;
 import javafx.scene.AccessibleRole;
+import javafx.scene.Scene;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.control.MenuItem;
@@ -22,6 +25,8 @@ import walebook.words.Words;
 
 /**
  * Shows a {@link Drawing} at the width it is given; colours and text size follow the style sheets.
+ * What lies outside the window is painted when it is scrolled to: a place may hold many pictures,
+ * and painting them all at once would hold up its frames.
  */
 public final class PicturePane extends Region {
   private static final double BODY = 15;
@@ -35,6 +40,8 @@ public final class PicturePane extends Region {
   private @Nullable Drawing drawing;
   private @Nullable Picture kept;
   private double drawnWidth = -1;
+  private final ChangeListener<Object> moved = (from, was, now) -> paintInView();
+  private @Nullable Scene watched;
 
   public PicturePane(Words words) {
     this.words = words;
@@ -47,6 +54,7 @@ public final class PicturePane extends Region {
     canvas.setManaged(false);
     getChildren().add(canvas);
     observe();
+    sceneProperty().addListener((from, was, now) -> movedToOther());
     setOnContextMenuRequested(
         event -> {
           MenuItem copy = new MenuItem(words.say("desk.common.copy-picture"));
@@ -124,7 +132,7 @@ public final class PicturePane extends Region {
   @Override
   protected void layoutChildren() {
     if (Math.abs(getWidth() - drawnWidth) > 0.5) {
-      paint();
+      paintInView();
     }
   }
 
@@ -141,9 +149,48 @@ public final class PicturePane extends Region {
   private void redraw() {
     drawnWidth = -1;
     kept = null;
-    Drawing now = drawing;
-    setAccessibleText(now == null ? "" : words.say(now.at(now.ownWidth(), words).says()));
+    if (drawing == null) {
+      setAccessibleText("");
+    }
     requestLayout();
+  }
+
+  /** Paints now where some of it can be seen, else once it can. */
+  private void paintInView() {
+    Scene scene = getScene();
+    if (scene != null && isWithin(scene)) {
+      watch(null);
+      paint();
+    } else if (scene != watched) {
+      watch(scene);
+    }
+  }
+
+  /** Nothing is kept by a window that it has left; in another one it is laid out again. */
+  private void movedToOther() {
+    watch(null);
+    if (drawnWidth < 0) {
+      requestLayout();
+    }
+  }
+
+  private boolean isWithin(Scene scene) {
+    Bounds at = localToScene(getLayoutBounds());
+    boolean sized = scene.getHeight() > 0;
+    return !sized || (at.getMaxY() >= 0 && at.getMinY() <= scene.getHeight());
+  }
+
+  private void watch(@Nullable Scene next) {
+    Scene last = watched;
+    if (last != null) {
+      localToSceneTransformProperty().removeListener(moved);
+      last.heightProperty().removeListener(moved);
+    }
+    watched = next;
+    if (next != null) {
+      localToSceneTransformProperty().addListener(moved);
+      next.heightProperty().addListener(moved);
+    }
   }
 
   private void paint() {
@@ -166,6 +213,7 @@ public final class PicturePane extends Region {
     }
     Picture fresh = now.at(width, words);
     kept = fresh;
+    setAccessibleText(words.say(fresh.says()));
     return fresh;
   }
 

@@ -3,7 +3,9 @@ package walebook.desk.common;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import javafx.scene.Scene;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.image.Image;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.scene.paint.Color;
 import javafx.stage.Stage;
@@ -53,6 +55,31 @@ class PicturePaneTest {
     }
     robot.interact(() -> look.textSizeProperty().set(new TextSize(200)));
     assertThat(pane.getHeight()).isEqualTo(2 * usual);
+  }
+
+  /** What is painted shows in the size of the canvas inside. */
+  @Test
+  void whatLiesBelowTheWindowIsPaintedOnceItIsScrolledTo(FxRobot robot) {
+    PicturePane below = new PicturePane(Words.english(), new IntervalBar(1, 2, 9.5, 90.5));
+    Region high = new Region();
+    high.setMinHeight(2000);
+    ScrollPane scroll = new ScrollPane(new VBox(high, below));
+    scroll.setFitToWidth(true);
+    robot.interact(() -> pane.getScene().setRoot(scroll));
+    assertThat(below.getHeight()).isPositive();
+    assertThat(below.getAccessibleText()).startsWith("1 of 2");
+    assertThat(painted(below)).isFalse();
+    robot.interact(() -> scroll.setVvalue(1));
+    assertThat(painted(below)).isTrue();
+    robot.interact(() -> below.show(new IntervalBar(3, 4, 30, 95)));
+    assertThat(below.getAccessibleText()).startsWith("3 of 4");
+    robot.interact(() -> scroll.setVvalue(0));
+    robot.interact(() -> scroll.setContent(new VBox(below, high)));
+    assertThat(painted(below)).isTrue();
+  }
+
+  private static boolean painted(PicturePane pane) {
+    return pane.getChildrenUnmodifiable().get(0).getLayoutBounds().getWidth() > 0;
   }
 
   private Image snapshot(FxRobot robot) {
