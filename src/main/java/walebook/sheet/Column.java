@@ -44,10 +44,7 @@ public record Column<T>(
 
   /** Whether its cells are words. */
   boolean isWords() {
-    return switch (format) {
-      case WORD, TEXT, LABEL, LONG_TEXT -> true;
-      case WHOLE, TENTHS, HUNDREDTHS, DAY, MOMENT -> false;
-    };
+    return format.isWords();
   }
 
   static <T> Column<T> words(

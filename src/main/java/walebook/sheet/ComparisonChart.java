@@ -28,14 +28,10 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTErrBars;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STErrBarType;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STErrValType;
-import walebook.compare.FairComparison;
-import walebook.compare.Outcome;
-import walebook.compare.SettingRow;
-import walebook.words.Words;
 
 /**
- * The native chart beside the comparison: one bar a setting for the share that held, with its
- * interval. Ground, ink, fill and line are all set, since some programs draw nothing by default.
+ * A native chart: one bar a setting, with its interval. Ground, ink, fill and line are all set,
+ * since some programs draw nothing by default.
  */
 final class ComparisonChart {
   private static final XDDFColor PAPER = XDDFColor.from(PresetColor.WHITE);
@@ -43,13 +39,14 @@ final class ComparisonChart {
   private static final XDDFColor BAR = XDDFColor.from(rgb(0x9DB4F2));
   private static final XDDFColor EDGE = XDDFColor.from(rgb(0x2F4B8F));
   private static final XDDFColor RULE = XDDFColor.from(rgb(0xDCD5C9));
-  private static final int COLUMNS_WIDE = 12;
-  private static final int LEAST_ROWS = 16;
 
-  /** More bars than these cannot be read; the table has them all. */
-  private static final int MOST_SETTINGS = 60;
+  /** As wide and high as a landscape page takes. */
+  static final int COLUMNS_WIDE = 11;
+
+  static final int ROWS_HIGH = 25;
 
   private final XSSFSheet sheet;
+  private final XSSFSheet numbers;
   private final Spot spot;
 
   /**
@@ -57,88 +54,37 @@ final class ComparisonChart {
    *
    * @param first the first row of the numbers, from 0
    * @param last the last of them
-   * @param left the column it is drawn from
-   * @param top the row it is drawn from
    */
-  private record Spot(
+  record Spot(
       int first,
       int last,
       Map<Range, Integer> columns,
       String title,
       String axis,
       String series,
-      boolean percentOfAll,
-      int left,
-      int top) {
-    int high() {
-      return Math.max(LEAST_ROWS, (last - first + 1) * 3 / 2 + 4);
-    }
-  }
+      boolean percentOfAll) {}
 
   /** What a chart needs of each setting. */
-  private enum Range {
+  enum Range {
     LABEL,
     MIDDLE,
     DOWN,
     UP
   }
 
-  private ComparisonChart(XSSFSheet sheet, Spot spot) {
+  private ComparisonChart(XSSFSheet sheet, XSSFSheet numbers, Spot spot) {
     this.sheet = sheet;
+    this.numbers = numbers;
     this.spot = spot;
   }
 
-  /** Draws the share held of every setting to the right of a filled table. */
-  static void ofSettings(XSSFSheet sheet, List<Column<SettingRow>> columns, int rows, Words words) {
-    Map<Range, Integer> at =
-        columns(
-            columns,
-            ComparisonColumns.LABEL,
-            ComparisonColumns.SHARE,
-            ComparisonColumns.DOWN,
-            ComparisonColumns.UP);
-    new ComparisonChart(
-            sheet,
-            new Spot(
-                1,
-                Math.min(rows, MOST_SETTINGS),
-                at,
-                words.say("sheet.chart.title"),
-                words.say("sheet.chart.axis"),
-                words.say("sheet.chart.series"),
-                true,
-                columns.size() + 1,
-                1))
-        .draw();
+  /** Draws one from a row on; {@code numbers} is the sheet that they are on. */
+  static void draw(XSSFSheet sheet, int top, XSSFSheet numbers, Spot spot) {
+    new ComparisonChart(sheet, numbers, spot).draw(top);
   }
 
-  /** Draws one chart for each outcome, one below the other. */
-  static void ofFair(
-      XSSFSheet sheet, List<Column<FairLine>> columns, List<FairComparison> all, Words words) {
-    Map<Range, Integer> at = columns(columns, "setting", "middle", "down", "up");
-    int first = 1;
-    int top = 1;
-    for (FairComparison each : all) {
-      Outcome outcome = each.question().outcome();
-      String name = words.say("compare.outcome." + outcome.key());
-      Spot spot =
-          new Spot(
-              first,
-              first + Math.min(each.rows().size(), MOST_SETTINGS) - 1,
-              at,
-              words.say("sheet.chart.fair-title", name),
-              name,
-              name,
-              outcome.isRate(),
-              columns.size() + 1,
-              top);
-      new ComparisonChart(sheet, spot).draw();
-      first += each.rows().size();
-      top += spot.high() + 2;
-    }
-  }
-
-  private static <T> Map<Range, Integer> columns(
+  /** The places of a table's columns by their keys. */
+  static <T> Map<Range, Integer> columns(
       List<Column<T>> columns, String label, String middle, String down, String up) {
     Map<Range, Integer> at = new EnumMap<>(Range.class);
     at.put(Range.LABEL, place(columns, label));
@@ -157,13 +103,11 @@ final class ComparisonChart {
     throw new IllegalStateException("no column is called " + key);
   }
 
-  private void draw() {
+  private void draw(int top) {
     XSSFDrawing drawing = sheet.createDrawingPatriarch();
-    int left = spot.left();
     XSSFChart chart =
         drawing.createChart(
-            drawing.createAnchor(
-                0, 0, 0, 0, left, spot.top(), left + COLUMNS_WIDE, spot.top() + spot.high()));
+            drawing.createAnchor(0, 0, 0, 0, 0, top, COLUMNS_WIDE, top + ROWS_HIGH));
     chart.setTitleText(spot.title());
     chart.setTitleOverlay(false);
     chart.displayBlanksAs(DisplayBlanks.GAP);
@@ -190,7 +134,7 @@ final class ComparisonChart {
     XDDFBarChartData.Series series =
         (XDDFBarChartData.Series)
             bars.addSeries(
-                XDDFDataSourcesFactory.fromStringCellRange(sheet, range(Range.LABEL)),
+                XDDFDataSourcesFactory.fromStringCellRange(numbers, range(Range.LABEL)),
                 numbers(Range.MIDDLE));
     series.setTitle(spot.series());
     XDDFShapeProperties look = new XDDFShapeProperties();
@@ -212,7 +156,7 @@ final class ComparisonChart {
   }
 
   private XDDFNumericalDataSource<Double> numbers(Range range) {
-    return XDDFDataSourcesFactory.fromNumericCellRange(sheet, range(range));
+    return XDDFDataSourcesFactory.fromNumericCellRange(numbers, range(range));
   }
 
   private CellRangeAddress range(Range range) {

@@ -15,11 +15,12 @@ final class FairColumns {
 
   private static List<Column<FairLine>> first(Words words, Choices choices) {
     return List.of(
-        Column.words(
+        Column.text(
             "outcome",
             "sheet.fair.outcome",
             "sheet.fair.outcome.says",
             Origin.SETTING,
+            Format.TITLE,
             line -> words.say("compare.outcome." + line.outcome().key())),
         Column.words(
             "unit",

@@ -4,8 +4,9 @@ package walebook.sheet;
 public enum Format {
   WORD("General", 14, false),
   TEXT("General", 22, false),
-  LABEL("General", 44, false),
-  LONG_TEXT("General", 60, true),
+  TITLE("General", 40, false),
+  LABEL("General", 58, false),
+  LONG_TEXT("General", 50, true),
   WHOLE("0", 9, false),
   TENTHS("0.0", 10, false),
   HUNDREDTHS("0.00", 10, false),
@@ -29,6 +30,14 @@ public enum Format {
   /** Usual width in characters. */
   int width() {
     return width;
+  }
+
+  /** Whether its cells are words. */
+  boolean isWords() {
+    return switch (this) {
+      case WORD, TEXT, TITLE, LABEL, LONG_TEXT -> true;
+      case WHOLE, TENTHS, HUNDREDTHS, DAY, MOMENT -> false;
+    };
   }
 
   boolean isWrapped() {

@@ -13,7 +13,7 @@ final class KitColumns {
             "sheet.kit.lesson",
             "sheet.kit.lesson.says",
             Origin.KIT,
-            Format.LABEL,
+            Format.TITLE,
             KitRow::lesson),
         Column.text(
             "what",

@@ -61,7 +61,7 @@ final class MarkColumns {
             "sheet.checks.lesson",
             "sheet.checks.lesson.says",
             Origin.TYPED,
-            Format.TEXT,
+            Format.TITLE,
             this::lesson));
     columns.add(
         Column.text(
@@ -75,11 +75,12 @@ final class MarkColumns {
       checked(by);
     }
     columns.add(
-        Column.words(
+        Column.text(
             "standing",
             "sheet.checks.standing",
             "sheet.checks.standing.says",
             Origin.COVERAGE,
+            Format.TEXT,
             piece -> words.say(piece.standing().says())));
     columns.add(
         Column.whole(

@@ -108,11 +108,12 @@ final class PieceResultColumns {
             Origin.TYPED,
             Format.TEXT,
             piece -> pulls(choices, piece.measure())),
-        Column.words(
+        Column.text(
             "broke",
             "sheet.pieces.broke",
             "sheet.pieces.broke.says",
             Origin.TYPED,
+            Format.TEXT,
             piece -> choices.broke(piece.measure().broke())));
   }
 

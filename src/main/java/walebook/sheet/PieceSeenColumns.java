@@ -45,7 +45,7 @@ final class PieceSeenColumns {
             "sheet.pieces.faults",
             "sheet.pieces.faults.says",
             Origin.TYPED,
-            Format.TEXT,
+            Format.TITLE,
             piece -> faults(lookup, choices, piece)),
         Column.whole(
             "worst-fault",

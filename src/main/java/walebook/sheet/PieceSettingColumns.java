@@ -37,11 +37,12 @@ final class PieceSettingColumns {
             Origin.ROOM,
             Format.TEXT,
             piece -> lookup.name(piece.setting().machineId())),
-        Column.words(
+        Column.text(
             "machine-kind",
             "sheet.pieces.machine-kind",
             "sheet.pieces.machine-kind.says",
             Origin.TYPED,
+            Format.TEXT,
             piece -> choices.machine(piece.setting().machineKind())));
   }
 

@@ -41,7 +41,7 @@ final class PieceWhoseColumns {
             "sheet.pieces.lesson",
             "sheet.pieces.lesson.says",
             Origin.TYPED,
-            Format.TEXT,
+            Format.TITLE,
             lookup::lesson),
         Column.whole(
             "plan-place",

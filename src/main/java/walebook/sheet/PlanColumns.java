@@ -21,7 +21,7 @@ final class PlanColumns {
             "sheet.plan.lesson",
             "sheet.plan.lesson.says",
             Origin.PLAN,
-            Format.TEXT,
+            Format.TITLE,
             PlanLine::lesson),
         Column.text(
             "student",

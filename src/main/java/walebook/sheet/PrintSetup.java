@@ -1,14 +1,19 @@
 package walebook.sheet;
 
+import java.util.List;
 import org.apache.poi.ss.usermodel.Footer;
+import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PaperSize;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** How a sheet goes to paper: landscape A4, header row on each page, as wide as can be read. */
 final class PrintSetup {
   /** Characters that can still be read across a landscape page. */
-  private static final int READABLE = 250;
+  private static final int READABLE = 210;
+
+  private static final double MARGIN_INCHES = 0.45;
 
   private PrintSetup() {}
 
@@ -26,6 +31,21 @@ final class PrintSetup {
     }
   }
 
+  /** A sheet that is read at one look: all of it on one upright page. */
+  static void onePage(XSSFSheet sheet) {
+    page(sheet, 1);
+    sheet.getPrintSetup().setLandscape(false);
+    sheet.getPrintSetup().setFitHeight((short) 1);
+  }
+
+  /** So many columns and rows of a sheet in their own size, with page breaks where they are set. */
+  static void asLarge(XSSFSheet sheet, int columns, int rows) {
+    page(sheet, 1);
+    sheet.setFitToPage(false);
+    XSSFWorkbook workbook = sheet.getWorkbook();
+    workbook.setPrintArea(workbook.getSheetIndex(sheet), 0, columns - 1, 0, rows - 1);
+  }
+
   /** Any sheet, so many pages wide and as long as it takes. */
   static void page(XSSFSheet sheet, int pagesWide) {
     sheet.setFitToPage(true);
@@ -33,6 +53,9 @@ final class PrintSetup {
     sheet.getPrintSetup().setPaperSize(PaperSize.A4_PAPER);
     sheet.getPrintSetup().setFitWidth((short) pagesWide);
     sheet.getPrintSetup().setFitHeight((short) 0);
+    for (PageMargin side : List.of(PageMargin.LEFT, PageMargin.RIGHT, PageMargin.TOP)) {
+      sheet.setMargin(side, MARGIN_INCHES);
+    }
     Footer footer = sheet.getFooter();
     footer.setLeft("&A");
     footer.setRight("&P / &N");

@@ -73,8 +73,9 @@ final class StudentSheets {
     Row header = sheet.createRow(HEADER_ROW);
     header.setHeightInPoints(2 * 15f);
     for (int i = 0; i < columns.size(); i++) {
-      pen.own(header, i, pen.styles().header(false), columns.get(i).title(words));
-      sheet.setColumnWidth(i, 256 * Math.min(30, columns.get(i).format().width()));
+      Format format = columns.get(i).format();
+      pen.own(header, i, pen.styles().header(format, false), columns.get(i).title(words));
+      sheet.setColumnWidth(i, 256 * Math.min(30, format.width()));
     }
     pen.own(header, columns.size(), pen.styles().header(false), words.say("sheet.student.photos"));
     for (int i = 0; i < PHOTOS; i++) {

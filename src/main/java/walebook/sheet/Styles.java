@@ -2,7 +2,6 @@ package walebook.sheet;
 
 import java.util.EnumMap;
 import java.util.Map;
-import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
@@ -19,11 +18,15 @@ final class Styles {
   private static final byte[] BLUE = {0x2F, 0x4B, (byte) 0x8F};
   private static final byte[] WHITE = {(byte) 0xFF, (byte) 0xFF, (byte) 0xFF};
 
+  /** Words keep this far from the numbers at their left. */
+  private static final short BESIDE_NUMBERS = 1;
+
   private final Map<Format, XSSFCellStyle> plain = new EnumMap<>(Format.class);
   private final Map<Format, XSSFCellStyle> quoted = new EnumMap<>(Format.class);
   private final Map<Format, XSSFCellStyle> left = new EnumMap<>(Format.class);
   private final XSSFCellStyle header;
   private final XSSFCellStyle quotedHeader;
+  private final XSSFCellStyle numberHeader;
   private final XSSFCellStyle title;
   private final XSSFCellStyle label;
 
@@ -33,11 +36,15 @@ final class Styles {
       quoted.put(format, body(workbook, format, true));
       XSSFCellStyle fromLeft = body(workbook, format, false);
       fromLeft.setAlignment(HorizontalAlignment.LEFT);
+      fromLeft.setIndention(BESIDE_NUMBERS);
       left.put(format, fromLeft);
     }
     header = header(workbook);
     quotedHeader = header(workbook);
     quotedHeader.setQuotePrefixed(true);
+    numberHeader = header(workbook);
+    numberHeader.setAlignment(HorizontalAlignment.RIGHT);
+    numberHeader.setIndention((short) 0);
     title = bold(workbook, 16);
     label = bold(workbook, 11);
   }
@@ -60,6 +67,11 @@ final class Styles {
     return looksLikeFormula ? quotedHeader : header;
   }
 
+  /** Over numbers, at the side where they stand. */
+  XSSFCellStyle header(Format format, boolean looksLikeFormula) {
+    return format.isWords() || looksLikeFormula ? header(looksLikeFormula) : numberHeader;
+  }
+
   XSSFCellStyle title() {
     return title;
   }
@@ -78,8 +90,9 @@ final class Styles {
     style.setVerticalAlignment(VerticalAlignment.TOP);
     style.setWrapText(format.isWrapped());
     style.setQuotePrefixed(quoted);
-    if (format.isWrapped()) {
+    if (format.isWords()) {
       style.setAlignment(HorizontalAlignment.LEFT);
+      style.setIndention(BESIDE_NUMBERS);
     }
     return style;
   }
@@ -92,8 +105,9 @@ final class Styles {
     style.setFont(font);
     style.setFillForegroundColor(new XSSFColor(BLUE.clone(), null));
     style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
-    style.setBorderBottom(BorderStyle.THIN);
     style.setVerticalAlignment(VerticalAlignment.CENTER);
+    style.setAlignment(HorizontalAlignment.LEFT);
+    style.setIndention(BESIDE_NUMBERS);
     style.setWrapText(true);
     return style;
   }

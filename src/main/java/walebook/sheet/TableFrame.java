@@ -42,8 +42,9 @@ final class TableFrame {
     int lines = FEWEST_LINES;
     for (int i = 0; i < columns.size(); i++) {
       String title = titles.get(i);
-      pen.own(header, i, pen.styles().header(CellText.looksLikeFormula(title)), title);
-      int width = width(columns.get(i).format(), title);
+      Format format = columns.get(i).format();
+      pen.own(header, i, pen.styles().header(format, CellText.looksLikeFormula(title)), title);
+      int width = width(format, title);
       sheet.setColumnWidth(i, 256 * width);
       lines = Math.max(lines, lines(title, width - FILTER_MARK));
     }

@@ -9,7 +9,7 @@ final class TableRows {
   /** Not every program makes a row as high as its words need. */
   static final float LINE_POINTS = 15;
 
-  private static final int READ_ACROSS = 52;
+  private static final int READ_ACROSS = 50;
 
   /** Beyond this a row hides its neighbours; the rest is seen in the cell itself. */
   private static final int MOST_LINES = 12;

@@ -22,23 +22,18 @@ final class TermParts {
   private List<SheetPart<?>> all() {
     parts.add(
         SheetPart.of(
-                "sheet.comparison.name",
-                "sheet.term.about-comparison",
-                "ComparisonTable",
-                ComparisonColumns.of(facts.comparison(), words),
-                facts.comparison().rows())
-            .with(
-                (sheet, columns, rows) -> ComparisonChart.ofSettings(sheet, columns, rows, words)));
+            "sheet.comparison.name",
+            "sheet.term.about-comparison",
+            "ComparisonTable",
+            ComparisonColumns.of(facts.comparison(), words),
+            facts.comparison().rows()));
     parts.add(
         SheetPart.of(
-                "sheet.fair.name",
-                "sheet.term.about-fair",
-                "FairTable",
-                FairColumns.of(words),
-                FairLine.all(facts.findings().fair()))
-            .with(
-                (sheet, columns, rows) ->
-                    ComparisonChart.ofFair(sheet, columns, facts.findings().fair(), words)));
+            "sheet.fair.name",
+            "sheet.term.about-fair",
+            "FairTable",
+            FairColumns.of(words),
+            FairLine.all(facts.findings().fair())));
     parts.add(pieces());
     parts.add(
         SheetPart.of(

@@ -15,7 +15,7 @@ final class TermSheet {
   /** Not every program makes a row as high as its words need. */
   private static final float LINE_POINTS = 15;
 
-  private static final int READ_ACROSS = 84;
+  private static final int READ_ACROSS = 96;
 
   private final XSSFSheet sheet;
   private final Pen pen;
@@ -53,7 +53,7 @@ final class TermSheet {
     }
     block("sheet.term.found-title", Findings.of(facts, words));
     block("sheet.term.sheets-title", sheets(facts, parts));
-    PrintSetup.page(sheet, 1);
+    PrintSetup.onePage(sheet);
   }
 
   private void block(String title, List<Message> lines) {
@@ -69,6 +69,9 @@ final class TermSheet {
 
   private static List<Message> sheets(TermFacts facts, List<SheetPart<?>> parts) {
     List<Message> lines = new ArrayList<>();
+    if (ChartSheet.isWanted(facts)) {
+      lines.add(Message.of("sheet.term.about-charts"));
+    }
     parts.forEach(each -> lines.add(Message.of(each.about())));
     lines.add(Message.of("sheet.term.about-columns"));
     if (facts.choice().studentSheets()) {

@@ -14,8 +14,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import walebook.words.Words;
 
 /**
- * The workbook of one class: summary, comparison with a chart, every test piece, cloths, progress,
- * and what each column is. The table of pieces is streamed into the file some rows at a time; the
+ * The workbook of one class: summary, charts, comparisons, every test piece, cloths, progress, and
+ * what each column is. The table of pieces is streamed into the file some rows at a time; the
  * others are small and stay in memory, since a chart needs its cells there.
  */
 public final class TermWorkbook {
@@ -47,12 +47,16 @@ public final class TermWorkbook {
       List<SheetPart<?>> parts = TermParts.of(facts, words);
       properties(workbook);
       TermSheet.write(sheet(workbook, "sheet.term.name"), facts, parts, pen, words);
+      XSSFSheet charts = ChartSheet.isWanted(facts) ? sheet(workbook, "sheet.charts.name") : null;
       List<Explained> explained = new ArrayList<>(explain("sheet.term.name", TermLines.all(words)));
       SheetPart<?> streamed = null;
       for (SheetPart<?> each : parts) {
         table(workbook, each, pen);
         explained.addAll(explain(each.name(), each.columns()));
         streamed = each.streamed() ? each : streamed;
+      }
+      if (charts != null) {
+        ChartSheet.draw(charts, facts, pen, words);
       }
       List<Column<Explained>> columns = Explained.columns();
       explained.addAll(explain("sheet.columns.name", columns));

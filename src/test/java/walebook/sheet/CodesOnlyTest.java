@@ -24,9 +24,9 @@ class CodesOnlyTest {
       }
       Map<String, String> parts =
           Parts.of(harbour.export(folder.resolve("codes.xlsx"), false).value());
-      assertThat(parts).containsKeys("docProps/core.xml", "xl/worksheets/sheet4.xml");
+      assertThat(parts).containsKeys("docProps/core.xml", "xl/worksheets/sheet5.xml");
       parts.forEach(CodesOnlyTest::holdsNoName);
-      assertThat(parts.get("xl/worksheets/sheet4.xml"))
+      assertThat(parts.get("xl/worksheets/sheet5.xml"))
           .contains("sewn with S01's machine")
           .contains("seen by the tutor");
     }
@@ -37,7 +37,7 @@ class CodesOnlyTest {
     try (HarbourClass harbour = HarbourClass.in(folder.resolve("class.walebook"), 60)) {
       Map<String, String> parts =
           Parts.of(harbour.export(folder.resolve("names.xlsx"), true).value());
-      String pieces = parts.get("xl/worksheets/sheet4.xml");
+      String pieces = parts.get("xl/worksheets/sheet5.xml");
       assertThat(pieces).contains(HarbourClass.NAMES);
       assertThat(parts.get("xl/sharedStrings.xml")).contains(HarbourClass.TUTOR);
       String user = System.getProperty("user.name");

@@ -34,7 +34,7 @@ class ExportTermTest {
         assertThat(workbook.getSheet("Pieces").getLastRowNum()).isZero();
         assertThat(workbook.getSheet("Pieces").getTables().get(0).getCTTable().getRef())
             .endsWith("2");
-        assertThat(workbook.getSheet("Comparison").getDrawingPatriarch()).isNull();
+        assertThat(workbook.getSheet("Charts")).isNull();
         assertThat(text(workbook)).contains("No test piece has been logged yet.");
       }
     }

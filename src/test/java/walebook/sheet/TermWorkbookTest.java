@@ -69,6 +69,7 @@ class TermWorkbookTest {
     assertThat(names)
         .containsExactly(
             "Term",
+            "Charts",
             "Comparison",
             "Fair comparison",
             "Pieces",
@@ -160,20 +161,39 @@ class TermWorkbookTest {
   }
 
   @Test
-  void theChartDrawsTheComparisonsRanges() {
+  void theChartsDrawEverySettingOfTheComparisonClothByCloth() {
     XSSFSheet sheet = workbook.getSheet("Comparison");
-    var charts = sheet.getDrawingPatriarch().getCharts();
-    assertThat(charts).hasSize(1);
     Grid rows = new Grid(sheet);
+    List<String> charts = charts();
     int last = sheet.getLastRowNum();
-    String xml = charts.get(0).getCTChart().xmlText();
-    for (String header :
-        List.of("Setting", "Share held (%)", "Interval down (points)", "Interval up (points)")) {
-      String column =
-          org.apache.poi.ss.util.CellReference.convertNumToColString(rows.column(header));
-      assertThat(xml).contains("Comparison!$" + column + "$2:$" + column + "$" + (last + 1));
+    int at = 1;
+    int chart = 0;
+    while (at <= last) {
+      String cloth = rows.cell(at, "Cloth").getStringCellValue();
+      int end = at;
+      while (end < last && rows.cell(end + 1, "Cloth").getStringCellValue().equals(cloth)) {
+        end++;
+      }
+      String xml = charts.get(chart++);
+      for (String header :
+          List.of("Setting", "Share held (%)", "Interval down (points)", "Interval up (points)")) {
+        String column =
+            org.apache.poi.ss.util.CellReference.convertNumToColString(rows.column(header));
+        assertThat(xml)
+            .contains("Comparison!$" + column + "$" + (at + 1) + ":$" + column + "$" + (end + 1));
+      }
+      assertThat(xml).contains(cloth + ": share").contains("errBars").contains("solidFill");
+      at = end + 1;
     }
-    assertThat(xml).contains("errBars").contains("solidFill");
+    assertThat(chart).isEqualTo(2);
+    assertThat(workbook.getSheetIndex("Charts")).isEqualTo(1);
+    assertThat(workbook.getSheet("Charts").getRowBreaks()).hasSize(charts.size());
+  }
+
+  private List<String> charts() {
+    return workbook.getSheet("Charts").getDrawingPatriarch().getCharts().stream()
+        .map(each -> each.getCTChart().xmlText())
+        .toList();
   }
 
   @Test
@@ -182,10 +202,11 @@ class TermWorkbookTest {
     Grid rows = new Grid(sheet);
     var found = harbour.facts(true).findings().fair();
     assertThat(found).hasSizeGreaterThan(2);
-    assertThat(sheet.getDrawingPatriarch().getCharts()).hasSize(found.size());
+    List<String> charts = charts();
+    charts = charts.subList(charts.size() - found.size(), charts.size());
     int at = 1;
     for (int i = 0; i < found.size(); i++) {
-      String xml = sheet.getDrawingPatriarch().getCharts().get(i).getCTChart().xmlText();
+      String xml = charts.get(i);
       int last = at + found.get(i).rows().size() - 1;
       String column =
           org.apache.poi.ss.util.CellReference.convertNumToColString(rows.column("Middle"));

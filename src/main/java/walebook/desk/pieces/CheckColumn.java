@@ -82,6 +82,9 @@ final class CheckColumn extends VBox {
     model.editsProperty().addListener((from, old, now) -> when.setText(when()));
     when.setText(when());
     getChildren().addAll(save, when);
+    if (!self) {
+      readOnly();
+    }
     addEventFilter(
         KeyEvent.KEY_PRESSED,
         event -> {
@@ -92,6 +95,43 @@ final class CheckColumn extends VBox {
         });
     model.shownProperty().addListener((from, old, now) -> differs());
     model.editsProperty().addListener((from, old, now) -> differs());
+  }
+
+  /** While it is locked the marks stand as words, which are read better than greyed fields. */
+  private void readOnly() {
+    for (Node each : getChildren().subList(1, getChildren().size())) {
+      each.visibleProperty().bind(model.lockedProperty().not());
+      each.managedProperty().bind(each.visibleProperty());
+    }
+    VBox read = new VBox(8);
+    read.visibleProperty().bind(model.lockedProperty());
+    read.managedProperty().bind(read.visibleProperty());
+    getChildren().add(read);
+    model.shownProperty().addListener((from, old, now) -> read(read, now));
+    read(read, model.shownProperty().get());
+  }
+
+  private void read(VBox into, @Nullable LookOver now) {
+    into.getChildren().clear();
+    PieceCheck check = now == null ? null : now.tutor();
+    if (check == null) {
+      into.getChildren().add(Texts.text(words.say("desk.pieces.look.tutor-not-yet"), "soft"));
+      return;
+    }
+    Map<String, String> saved = CheckPiece.typed(check);
+    for (Marking each : Marking.values()) {
+      String mark = mark(saved.getOrDefault(CheckPiece.field(each), ""));
+      into.getChildren()
+          .add(
+              new VBox(Texts.text(words.say(MarkWords.of(each)), "field-label"), Texts.text(mark)));
+    }
+    into.getChildren()
+        .add(
+            new VBox(
+                Texts.text(
+                    words.say("desk.pieces.look.help", words.say(MarkWords.of(by))), "field-label"),
+                Texts.text(help(saved.getOrDefault(CheckPiece.HELP, "")))));
+    into.getChildren().add(Texts.caption(words.say("desk.pieces.look.checked", check.checkedOn())));
   }
 
   /** Goes to the first mark. */

@@ -16,6 +16,7 @@ import walebook.act.assess.GiveFeedback;
 import walebook.act.assess.LookOver;
 import walebook.compare.assessed.Standing;
 import walebook.desk.common.FieldBox;
+import walebook.desk.common.IntoView;
 import walebook.desk.common.LinesField;
 import walebook.desk.common.StandingBadge;
 import walebook.desk.common.Texts;
@@ -47,23 +48,48 @@ final class LookOverPane extends VBox {
     CheckColumn tutor = new CheckColumn(words, model, CheckedBy.TUTOR);
     FlowPane checks = new FlowPane(24, 12, new CheckColumn(words, model, CheckedBy.SELF), tutor);
     // The piece has to be in the window before one of its fields can take the focus.
-    model.attentionProperty().addListener((from, old, now) -> Platform.runLater(tutor::focusFirst));
+    VBox locked = locked();
+    model
+        .attentionProperty()
+        .addListener(
+            (from, old, now) ->
+                Platform.runLater(
+                    () -> {
+                      if (model.lockedProperty().get()) {
+                        IntoView.focus(locked.getChildren().get(1));
+                      } else {
+                        tutor.focusFirst();
+                      }
+                    }));
+    Node comment = comment();
+    comment.visibleProperty().bind(model.lockedProperty().not());
+    comment.managedProperty().bind(comment.visibleProperty());
     getChildren()
         .setAll(
             Texts.section(words.say("desk.pieces.look.title")),
             Texts.text(words.say("desk.pieces.look.speaks"), "field-label"),
             speaks,
             standing,
+            locked,
             checks,
             Texts.caption(words.say("desk.pieces.look.note")),
             Texts.text(words.say("desk.pieces.look.feedback"), "field-label"),
             feedback,
-            comment());
+            comment);
     model.shownProperty().addListener((from, old, now) -> show(now));
     PauseTransition pause = new PauseTransition(PAUSE);
     pause.setOnFinished(ended -> model.keepDraft());
     model.editsProperty().addListener((from, old, now) -> pause.playFromStart());
     show(model.shownProperty().get());
+  }
+
+  private VBox locked() {
+    Button tutor = new Button(words.say("desk.pieces.look.i-am-tutor"));
+    tutor.setOnAction(pressed -> model.tutorIsHere());
+    VBox locked = new VBox(8, Texts.text(words.say("desk.pieces.look.locked")), tutor);
+    locked.visibleProperty().bind(model.lockedProperty());
+    locked.managedProperty().bind(locked.visibleProperty());
+    return locked;
   }
 
   private Node comment() {

@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -48,6 +50,7 @@ public final class LookOverViewModel {
   private final FormFields said = new FormFields(this::edited, GiveFeedback.SAYS, GiveFeedback.DAY);
 
   private final ReadOnlyIntegerWrapper attention = new ReadOnlyIntegerWrapper(this, "attention");
+  private final ReadOnlyBooleanWrapper locked = new ReadOnlyBooleanWrapper(this, "locked");
   private @Nullable UUID awaited;
 
   private record Read(Optional<LookOver> found, Map<String, String> draft) {}
@@ -59,6 +62,7 @@ public final class LookOverViewModel {
     this.tag = new TagEvidence(session.book());
     this.drafts = new KeepAssessDraft(session.book());
     session.changesProperty().addListener((from, old, now) -> again());
+    locked.bind(session.studentProperty().isNotNull());
   }
 
   private static String[] fields() {
@@ -80,6 +84,24 @@ public final class LookOverViewModel {
   /** Moves when the hands should go to the tutor's check of the piece that is shown. */
   public ReadOnlyIntegerProperty attentionProperty() {
     return attention.getReadOnlyProperty();
+  }
+
+  /**
+   * True while a student is at the screen: what is the tutor's can be read, not written. It keeps
+   * slips out; there is no password.
+   */
+  public ReadOnlyBooleanProperty lockedProperty() {
+    return locked.getReadOnlyProperty();
+  }
+
+  /** Says that the tutor is at the screen now; nobody of the class is picked any more. */
+  public void tutorIsHere() {
+    session.studentProperty().set(null);
+    attention.set(attention.get() + 1);
+  }
+
+  private boolean isLocked(CheckedBy by) {
+    return by == CheckedBy.TUTOR && locked.get();
   }
 
   /** Asks for {@link #attentionProperty} once this piece is shown. */
@@ -196,7 +218,7 @@ public final class LookOverViewModel {
   /** Saves a check. */
   public void save(CheckedBy by) {
     LookOver now = shown.get();
-    if (now == null) {
+    if (now == null || isLocked(by)) {
       return;
     }
     Map<String, String> typed = check(by).typed();
@@ -217,7 +239,7 @@ public final class LookOverViewModel {
   /** Saves what was said, in the bank too when asked. */
   public void give() {
     LookOver now = shown.get();
-    if (now == null) {
+    if (now == null || isLocked(CheckedBy.TUTOR)) {
       return;
     }
     String text = said.text(GiveFeedback.SAYS);

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.act.assess.CheckPiece;
+import walebook.act.assess.GiveFeedback;
 import walebook.act.assess.KeepCriteria;
 import walebook.act.assess.LookOver;
 import walebook.book.Classroom;
@@ -133,6 +134,29 @@ class LookOverViewModelTest {
         .containsExactly("Even feed.", "Even feed. Well measured.");
     model.unbank("Even feed.");
     assertThat(of(model).bank()).isEmpty();
+  }
+
+  @Test
+  void whileAStudentIsAtTheScreenTheTutorsPartIsOnlyRead() {
+    LookOverViewModel model = shown();
+    assertThat(model.lockedProperty().get()).isFalse();
+    session.studentProperty().set(room.first);
+    assertThat(model.lockedProperty().get()).isTrue();
+    mark(model, CheckedBy.TUTOR, Marking.CHOICE, "3");
+    model.save(CheckedBy.TUTOR);
+    model.said().field(GiveFeedback.SAYS).text().set("Well done.");
+    model.give();
+    assertThat(of(model).tutor()).isNull();
+    assertThat(of(model).feedback()).isEmpty();
+    mark(model, CheckedBy.SELF, Marking.CHOICE, "2");
+    model.save(CheckedBy.SELF);
+    assertThat(of(model).self()).isNotNull();
+    int attended = model.attentionProperty().get();
+    model.tutorIsHere();
+    assertThat(session.studentProperty().get()).isNull();
+    assertThat(model.attentionProperty().get()).isGreaterThan(attended);
+    model.save(CheckedBy.TUTOR);
+    assertThat(of(model).tutor()).isNotNull();
   }
 
   @Test
