@@ -1,6 +1,5 @@
 package walebook.desk.common;
 
-import javafx.application.Platform;
 import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -89,10 +88,7 @@ public final class NotesPane extends VBox {
     leave.setOnAction(pressed -> model.leave());
     leave.visibleProperty().bind(model.changing());
     leave.managedProperty().bind(leave.visibleProperty());
-    // The pane may just be on its way into the window again.
-    model
-        .attentionProperty()
-        .addListener((at, old, now) -> Platform.runLater(text.area()::requestFocus));
+    model.attentionProperty().addListener((at, old, now) -> IntoView.onceShown(text.area()));
     FlowPane presses = new FlowPane(8, 8, save, leave);
     return new VBox(8, text, from, presses);
   }
