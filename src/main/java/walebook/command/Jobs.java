@@ -15,6 +15,8 @@ final class Jobs {
     all.addAll(PieceJobs.all());
     all.addAll(CauseJobs.all());
     all.addAll(ClothJobs.all());
+    all.addAll(WashJobs.all());
+    all.addAll(NoteJobs.all());
     all.addAll(CompareJobs.all());
     all.addAll(GarmentJobs.all());
     all.addAll(FairJobs.all());

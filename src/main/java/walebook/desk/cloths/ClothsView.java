@@ -2,7 +2,6 @@ package walebook.desk.cloths;
 
 import java.util.List;
 import java.util.UUID;
-import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -19,6 +18,7 @@ import walebook.compare.ClothStretch;
 import walebook.desk.common.AfterPause;
 import walebook.desk.common.ColumnTable;
 import walebook.desk.common.EmptyState;
+import walebook.desk.common.IntoView;
 import walebook.desk.common.NotesPane;
 import walebook.desk.common.NotesViewModel;
 import walebook.desk.common.PlaceFrame;
@@ -224,8 +224,7 @@ public final class ClothsView extends BorderPane {
     savedByKey(frame, wash::save);
     frame.notice().noticeProperty().bind(wash.noticeProperty());
     WashFormPane form = new WashFormPane(words, wash, card.unit());
-    // A control takes the focus only once it is in the window.
-    Platform.runLater(form.first().field()::requestFocus);
+    IntoView.onceShown(form.first().field());
     return frame
         .context(back("desk.cloths.back-card"))
         .work(form)

@@ -22,10 +22,10 @@ final class WashFormPane extends VBox {
     FieldGroup lengths = new FieldGroup(words.say("desk.cloths.wash.lengths"));
     this.first = typed(LogWash.field(Grain.WALE, true), unit, "");
     lengths
-        .add(typed(LogWash.field(Grain.WALE, false), unit, ""), 14)
-        .add(first, 14)
-        .add(typed(LogWash.field(Grain.COURSE, false), unit, ""), 14)
-        .add(typed(LogWash.field(Grain.COURSE, true), unit, ""), 14);
+        .add(typed(LogWash.field(Grain.WALE, false), unit, ""), 10)
+        .add(first, 10)
+        .add(typed(LogWash.field(Grain.COURSE, false), unit, ""), 10)
+        .add(typed(LogWash.field(Grain.COURSE, true), unit, ""), 10);
     lengths.below(Texts.caption(words.say("desk.cloths.wash.note")));
     FieldGroup how =
         new FieldGroup(words.say("desk.cloths.wash.how"))

@@ -78,6 +78,8 @@ public final class WashFormViewModel {
             "wash",
             "washed-on");
     kept = new KeptForm(session, "wash", fields);
+    // What was said may not be so any more, as when it is taken back.
+    session.changesProperty().addListener((from, old, now) -> notice.set(Notice.NONE));
   }
 
   public FormFields fields() {
@@ -176,8 +178,8 @@ public final class WashFormViewModel {
                     Show.percent(each.changePercent())));
       }
       String says = session.words().say("desk.cloths.wash.saved", String.join(", ", changes));
-      notice.set(new Notice(says, null));
       session.changed();
+      notice.set(new Notice(says, null));
     }
   }
 

@@ -1,13 +1,39 @@
 package walebook.desk.common;
 
+import javafx.application.Platform;
+import javafx.beans.value.ChangeListener;
+import javafx.beans.value.ObservableValue;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
+import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Region;
+import org.jspecify.annotations.Nullable;
 
 /** Scrolls to a control; the Tab key does so by itself, a focus that is set does not. */
 public final class IntoView {
   private IntoView() {}
+
+  /** Gives a control the focus as soon as it is in the window; before, it cannot take it. */
+  public static void onceShown(Node control) {
+    if (control.getScene() != null) {
+      Platform.runLater(() -> focus(control));
+      return;
+    }
+    control
+        .sceneProperty()
+        .addListener(
+            new ChangeListener<>() {
+              @Override
+              public void changed(
+                  ObservableValue<? extends Scene> from, @Nullable Scene old, @Nullable Scene now) {
+                if (now != null) {
+                  control.sceneProperty().removeListener(this);
+                  Platform.runLater(() -> focus(control));
+                }
+              }
+            });
+  }
 
   /** Gives a control the focus and scrolls to it. */
   public static void focus(Node control) {

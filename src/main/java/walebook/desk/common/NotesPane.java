@@ -1,9 +1,9 @@
 package walebook.desk.common;
 
-import javafx.application.Platform;
 import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.TextArea;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
@@ -89,12 +89,21 @@ public final class NotesPane extends VBox {
     leave.setOnAction(pressed -> model.leave());
     leave.visibleProperty().bind(model.changing());
     leave.managedProperty().bind(leave.visibleProperty());
-    // The pane may just be on its way into the window again.
-    model
-        .attentionProperty()
-        .addListener((at, old, now) -> Platform.runLater(text.area()::requestFocus));
+    model.attentionProperty().addListener((at, old, now) -> IntoView.onceShown(text.area()));
+    backAgain(text.area());
     FlowPane presses = new FlowPane(8, 8, save, leave);
     return new VBox(8, text, from, presses);
+  }
+
+  /** A place may be built anew around the pane; whoever was writing goes on writing. */
+  private static void backAgain(TextArea area) {
+    area.sceneProperty()
+        .addListener(
+            (from, old, now) -> {
+              if (now == null && area.isFocused()) {
+                IntoView.onceShown(area);
+              }
+            });
   }
 
   private void show() {

@@ -45,7 +45,14 @@ public final class NotesViewModel {
     this.act = new KeepNote(session.book(), session.clock());
     this.read = new ReadNotes(session.book(), session.words());
     this.form = new KeptForm(session, "note", fields);
-    session.changesProperty().addListener((from, old, now) -> again());
+    session
+        .changesProperty()
+        .addListener(
+            (from, old, now) -> {
+              // What was said may not be so any more, as when it is taken back.
+              notice.set(Notice.NONE);
+              again();
+            });
     session.namesHiddenProperty().addListener((from, old, now) -> again());
     session.studentProperty().addListener((from, old, now) -> begin());
   }
@@ -142,8 +149,8 @@ public final class NotesViewModel {
     if (answer.isGood()) {
       form.done(untouched(fields.text(WAITING)));
       String key = before == null ? "desk.common.notes.added" : "desk.common.notes.saved";
-      notice.set(new Notice(session.words().say(key), null));
       session.changed();
+      notice.set(new Notice(session.words().say(key), null));
       attention.set(attention.get() + 1);
     } else if (answer.problems().get(0).code().equals(KeepNote.STALE)) {
       // Written on as a new one, so that what was typed has somewhere to go.

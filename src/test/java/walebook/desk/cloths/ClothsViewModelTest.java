@@ -3,10 +3,12 @@ package walebook.desk.cloths;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.act.cloth.ClothCard;
+import walebook.act.cloth.LogWash;
 import walebook.book.Classroom;
 import walebook.desk.RoomBook;
 import walebook.desk.Sessions;
@@ -58,6 +60,27 @@ class ClothsViewModelTest {
       model.add();
       model.back();
       assertThat(model.partProperty().get()).isEqualTo(ClothsViewModel.Part.LIST);
+    }
+  }
+
+  @Test
+  void aWashGoesToTheBinAndComesBack() {
+    try (Classroom room = Classroom.in(folder.resolve("d.walebook"))) {
+      Session session = Sessions.of(room);
+      ClothsViewModel model = new ClothsViewModel(session);
+      model.open(room.cloth.id());
+      model.wash();
+      assertThat(model.partProperty().get()).isEqualTo(ClothsViewModel.Part.WASH);
+      new LogWash(room.book, Classroom.CLOCK)
+          .save(room.cloth.id(), Map.of("grain", "wale", "before", "500", "after", "480"), false);
+      session.changed();
+      model.back();
+      ClothCard card = Objects.requireNonNull(model.cardProperty().get());
+      assertThat(card.washed()).hasSize(1);
+      model.binWash(card.washes().get(0).id());
+      assertThat(Objects.requireNonNull(model.cardProperty().get()).washes()).isEmpty();
+      Objects.requireNonNull(model.noticeProperty().get().undo()).run();
+      assertThat(Objects.requireNonNull(model.cardProperty().get()).washes()).hasSize(1);
     }
   }
 }
