@@ -12,6 +12,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.jspecify.annotations.Nullable;
 import walebook.act.cloth.LogClothReading;
+import walebook.act.cloth.StartReading;
 import walebook.cloth.Growth;
 import walebook.cloth.Recovery;
 import walebook.cloth.Stretch;
@@ -26,6 +27,8 @@ import walebook.quantity.ReadNumber;
 import walebook.quantity.Show;
 import walebook.quantity.Unit;
 import walebook.record.ClothReading;
+import walebook.record.Grain;
+import walebook.record.Keyed;
 import walebook.record.SchoolClass;
 import walebook.record.Student;
 import walebook.working.Working;
@@ -34,14 +37,20 @@ import walebook.working.Working;
 public final class ReadingFormViewModel {
   private final Session session;
   private final LogClothReading act;
+  private final StartReading start;
   private final FormFields fields;
   private final ReadOnlyBooleanWrapper asks = new ReadOnlyBooleanWrapper(this, "asks");
   private final ReadOnlyObjectWrapper<Meaning> meaning =
       new ReadOnlyObjectWrapper<>(this, "meaning", Meaning.NOTHING);
   private final ReadOnlyObjectWrapper<Notice> notice =
       new ReadOnlyObjectWrapper<>(this, "notice", Notice.NONE);
+  private final ReadOnlyObjectWrapper<StartReading.@Nullable Asked> asked =
+      new ReadOnlyObjectWrapper<>(this, "asked");
   private Unit unit = Unit.MM;
   private @Nullable UUID clothId;
+
+  /** A reading on the disk, and how its plan stands after it; null for what no plan asked. */
+  private record Saved(Answer<ClothReading> answer, StartReading.@Nullable Asked plan) {}
 
   /**
    * What the form means as it stands.
@@ -63,6 +72,7 @@ public final class ReadingFormViewModel {
   public ReadingFormViewModel(Session session) {
     this.session = session;
     this.act = new LogClothReading(session.book(), session.clock());
+    this.start = new StartReading(session.book());
     fields =
         new FormFields(
             this::changed,
@@ -97,10 +107,29 @@ public final class ReadingFormViewModel {
     return notice.getReadOnlyProperty();
   }
 
+  /** What a plan asks for with this reading and what of it is done, or null. */
+  public ReadOnlyObjectProperty<StartReading.@Nullable Asked> askedProperty() {
+    return asked.getReadOnlyProperty();
+  }
+
+  boolean isNamesHidden() {
+    return session.namesHiddenProperty().get();
+  }
+
+  /** Starts on a reading that a plan asks for, filled in as its lesson measures. */
+  public void begin(StartReading.Asked plan, Unit lengthUnit) {
+    begin(plan.cloth().id(), lengthUnit);
+    asked.set(plan);
+    Map<String, String> asLesson = new HashMap<>(fields.typed());
+    asLesson.putAll(plan.typed());
+    fields.put(asLesson);
+  }
+
   /** Starts on a cloth with what is usual filled in. */
   public void begin(UUID cloth, Unit lengthUnit) {
     clothId = cloth;
     unit = lengthUnit;
+    asked.set(null);
     notice.set(Notice.NONE);
     Map<String, String> usual = new HashMap<>();
     usual.put("grain", "course");
@@ -118,30 +147,62 @@ public final class ReadingFormViewModel {
     if (of == null) {
       return;
     }
-    SchoolClass schoolClass = session.schoolClassProperty().get();
-    Student student = session.studentProperty().get();
-    LogClothReading.Whose whose =
-        new LogClothReading.Whose(
-            of,
-            schoolClass == null ? null : schoolClass.id(),
-            null,
-            student == null ? null : student.id());
+    StartReading.Asked plan = asked.get();
+    LogClothReading.Whose whose = plan == null ? whose(of) : plan.whose();
     Map<String, String> typed = fields.typed();
     boolean confirmed = fields.isConfirmed();
-    session.run(progress -> act.save(whose, typed, confirmed), this::answered);
+    session.run(
+        progress -> {
+          LogClothReading.Whose in = plan == null ? withLesson(whose, typed) : whose;
+          Answer<ClothReading> answer = act.save(in, typed, confirmed);
+          return new Saved(
+              answer,
+              plan == null || !answer.isGood() ? null : start.of(plan.line().planned().id()));
+        },
+        this::answered);
   }
 
-  private void answered(Answer<ClothReading> answer) {
+  private LogClothReading.Whose whose(UUID cloth) {
+    SchoolClass schoolClass = session.schoolClassProperty().get();
+    Student student = session.studentProperty().get();
+    return new LogClothReading.Whose(
+        cloth,
+        schoolClass == null ? null : schoolClass.id(),
+        null,
+        student == null ? null : student.id());
+  }
+
+  /** A reading that the student's plan asks for counts for it, wherever it was begun. */
+  private LogClothReading.Whose withLesson(LogClothReading.Whose whose, Map<String, String> typed) {
+    Grain grain = Keyed.find(Grain.class, typed.getOrDefault("grain", ""));
+    UUID classId = whose.classId();
+    UUID student = whose.studentId();
+    if (grain == null || classId == null || student == null) {
+      return whose;
+    }
+    UUID lesson = StartReading.lessonOf(session.book(), classId, student, whose.clothId(), grain);
+    return new LogClothReading.Whose(whose.clothId(), classId, lesson, student);
+  }
+
+  private void answered(Saved saved) {
+    Answer<ClothReading> answer = saved.answer();
     fields.show(answer.problems());
     asks.set(!answer.isGood() && fields.isConfirmed());
     if (answer.isGood()) {
+      asked.set(saved.plan());
       Map<String, String> next = new HashMap<>(fields.typed());
       next.put("stretched", "");
       next.put("released", "");
       next.put("remark", "");
       fields.put(next);
       String stretch = Show.percent(answer.value().stretchPercent());
-      notice.set(new Notice(session.words().say("desk.cloths.reading.saved", stretch), null));
+      boolean counts = saved.plan() == null && answer.value().lessonId() != null;
+      notice.set(
+          new Notice(
+              counts
+                  ? session.words().say("desk.cloths.reading.counts", stretch)
+                  : session.words().say("desk.cloths.reading.saved", stretch),
+              null));
       session.changed();
     }
   }
