@@ -180,9 +180,6 @@ public final class LessonsView extends BorderPane {
             .work(new PlanPane(words, plan, model.session().tables()))
             .means(print(plan));
     frame.notice().noticeProperty().bind(planAgain.noticeProperty());
-    if (plan.fairness() == null) {
-      return frame;
-    }
     Button again = new Button(words.say("desk.lessons.plan.again"));
     again.setOnAction(pressed -> planAgain.again(plan.lesson()));
     return frame.lesser(again);
