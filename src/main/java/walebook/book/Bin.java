@@ -16,6 +16,7 @@ public interface Bin {
       Set.of(
           "test_piece",
           "planned_piece",
+          "planned_reading",
           "cloth",
           "cloth_reading",
           "cloth_wash",

@@ -44,6 +44,8 @@ public interface Book extends AutoCloseable {
 
   Lessons lessons();
 
+  ReadingPlans readingPlans();
+
   PackShelf packShelf();
 
   Pieces pieces();

@@ -13,6 +13,7 @@ final class HistoryThings {
       Map.of(
           "piece", "test_piece",
           "planned", "planned_piece",
+          "planned-reading", "planned_reading",
           "cloth", "cloth",
           "reading", "cloth_reading",
           "wash", "cloth_wash",

@@ -134,12 +134,16 @@ final class LessonJobs {
             new ReplanLesson(book, terminal.clock())
                 .replan(Pick.neededLesson(typed, book), limits(typed), seed(typed, terminal)));
     if (!typed.has("json")) {
-      terminal
-          .out()
-          .println(terminal.say("command.say.replanned", done.added().size(), done.back().size()));
+      terminal.out().println(says(terminal, done));
       terminal.out().println();
     }
-    return show(typed, terminal, book, done.lesson(), done.added().size(), done.back().size());
+    return show(typed, terminal, book, done.lesson(), done.handedOut(), done.takenBack());
+  }
+
+  private static String says(Terminal terminal, ReplanLesson.Replanned done) {
+    return done.isMeasured()
+        ? terminal.say("command.say.replanned-readings", done.handedOut(), done.takenBack())
+        : terminal.say("command.say.replanned", done.handedOut(), done.takenBack());
   }
 
   private static Exit show(

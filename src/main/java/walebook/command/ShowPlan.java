@@ -8,13 +8,58 @@ import walebook.act.lesson.ReadLessons;
 import walebook.lesson.PlanFairness;
 import walebook.record.PieceCode;
 import walebook.record.PlannedPiece;
+import walebook.record.PlannedReading;
+import walebook.record.ReadingLine;
 import walebook.words.Words;
 
-/** A lesson's plan: who sews what, and how fair that is. */
+/** A lesson's plan: who sews or measures what, and how fair that is. */
 final class ShowPlan {
   private ShowPlan() {}
 
   static String text(ReadLessons.ClassPlan plan, Words words) {
+    List<String> lines = new ArrayList<>();
+    lines.add(words.say("command.say.plan", plan.lesson().title(), plan.lesson().taughtOn()));
+    if (plan.isSewn()) {
+      lines.add("");
+      lines.add(pieces(plan, words).toString());
+    }
+    if (plan.isMeasured()) {
+      lines.add("");
+      lines.add(readings(plan, words).toString());
+    }
+    PlanFairness fairness = plan.fairness();
+    if (fairness != null) {
+      lines.add("");
+      fairness.says().forEach(each -> lines.add(words.say(each)));
+    }
+    return String.join(System.lineSeparator(), lines);
+  }
+
+  private static Table readings(ReadLessons.ClassPlan plan, Words words) {
+    Table table =
+        new Table(
+            List.of(
+                words.say("command.column.student"),
+                words.say("command.column.place"),
+                words.say("command.column.cloth"),
+                words.say("command.column.grain"),
+                words.say("command.column.measured")));
+    for (ReadLessons.Part part : plan.parts()) {
+      for (ReadingLine each : part.readings()) {
+        PlannedReading planned = each.planned();
+        table.row(
+            List.of(
+                part.name(),
+                String.valueOf(planned.place()),
+                planned.clothId() == null ? "" : plan.names().of(planned.clothId()),
+                words.say("common.choice." + planned.grain().key()),
+                words.say("command.say.of", each.done(), planned.repeats())));
+      }
+    }
+    return table;
+  }
+
+  private static Table pieces(ReadLessons.ClassPlan plan, Words words) {
     Table table =
         new Table(
             List.of(
@@ -36,16 +81,7 @@ final class ShowPlan {
                 plan.done().contains(each.id()) ? "✓" : ""));
       }
     }
-    List<String> lines = new ArrayList<>();
-    lines.add(words.say("command.say.plan", plan.lesson().title(), plan.lesson().taughtOn()));
-    lines.add("");
-    lines.add(table.toString());
-    PlanFairness fairness = plan.fairness();
-    if (fairness != null) {
-      lines.add("");
-      fairness.says().forEach(each -> lines.add(words.say(each)));
-    }
-    return String.join(System.lineSeparator(), lines);
+    return table;
   }
 
   static ObjectNode json(ReadLessons.ClassPlan plan, Words words, int added, int back) {
@@ -67,6 +103,18 @@ final class ShowPlan {
         piece.put("cell", each.cell());
         piece.put("cloth", each.clothId() == null ? null : plan.names().of(each.clothId()));
         piece.put("logged", plan.done().contains(each.id()));
+      }
+      ArrayNode readings = student.putArray("readings");
+      for (ReadingLine each : part.readings()) {
+        PlannedReading planned = each.planned();
+        ObjectNode reading = readings.addObject();
+        reading.put("place", planned.place());
+        reading.put("control", planned.control());
+        reading.put("slot", planned.slot());
+        reading.put("cloth", planned.clothId() == null ? null : plan.names().of(planned.clothId()));
+        Json.key(reading, "grain", planned.grain());
+        reading.put("asked", planned.repeats());
+        reading.put("measured", each.done());
       }
     }
     PlanFairness fairness = plan.fairness();

@@ -14,6 +14,7 @@ import walebook.book.ResultFilter;
 import walebook.record.DoneLine;
 import walebook.record.Lesson;
 import walebook.record.PlannedPiece;
+import walebook.record.ReadingLine;
 import walebook.record.Student;
 
 /**
@@ -38,17 +39,35 @@ public record ClassProgress(List<Lesson> lessons, List<Row> rows) {
       perLesson = List.copyOf(perLesson);
     }
 
+    /** Planned pieces that are logged; readings are none of them. */
     public int logged() {
-      return perLesson.stream().mapToInt(Done::logged).sum();
+      return perLesson.stream().mapToInt(Done::pieces).sum();
     }
 
+    /** Planned pieces; readings are none of them. */
     public int planned() {
-      return perLesson.stream().mapToInt(Done::planned).sum();
+      return perLesson.stream().mapToInt(Done::piecesPlanned).sum();
     }
   }
 
-  /** How many of a lesson's planned pieces are logged. */
-  public record Done(int logged, int planned) {}
+  /**
+   * What is done of a student's part of a lesson's plan.
+   *
+   * @param pieces planned pieces that are logged
+   * @param measured readings made of those asked for
+   * @param toMeasure readings asked for
+   */
+  public record Done(int pieces, int piecesPlanned, int measured, int toMeasure) {
+    /** Pieces and readings done. */
+    public int logged() {
+      return pieces + measured;
+    }
+
+    /** Pieces and readings asked for. */
+    public int planned() {
+      return piecesPlanned + toMeasure;
+    }
+  }
 
   public ClassProgress {
     lessons = List.copyOf(lessons);
@@ -98,6 +117,9 @@ public record ClassProgress(List<Lesson> lessons, List<Row> rows) {
         lessons.stream()
             .flatMap(lesson -> book.lessons().planOf(lesson.id()).stream())
             .collect(Collectors.groupingBy(PlannedPiece::studentId));
+    Map<UUID, List<ReadingLine>> toMeasure =
+        book.readingPlans().ofClass(classId).stream()
+            .collect(Collectors.groupingBy(each -> each.planned().studentId()));
     List<Row> rows = new ArrayList<>();
     for (Student student : book.enrolments().studentsOf(classId)) {
       rows.add(
@@ -105,6 +127,7 @@ public record ClassProgress(List<Lesson> lessons, List<Row> rows) {
               student,
               lessons,
               plans.getOrDefault(student.id(), List.of()),
+              toMeasure.getOrDefault(student.id(), List.of()),
               pieces.getOrDefault(student.id(), List.of()),
               readings.getOrDefault(student.id(), 0L).intValue()));
     }
@@ -115,6 +138,7 @@ public record ClassProgress(List<Lesson> lessons, List<Row> rows) {
       Student student,
       List<Lesson> lessons,
       List<PlannedPiece> plan,
+      List<ReadingLine> toMeasure,
       List<DoneLine> pieces,
       int readings) {
     Set<UUID> done =
@@ -127,7 +151,14 @@ public record ClassProgress(List<Lesson> lessons, List<Row> rows) {
       List<PlannedPiece> asked =
           plan.stream().filter(each -> each.lessonId().equals(lesson.id())).toList();
       int logged = (int) asked.stream().filter(each -> done.contains(each.id())).count();
-      perLesson.add(new Done(logged, asked.size()));
+      List<ReadingLine> lines =
+          toMeasure.stream().filter(each -> each.planned().lessonId().equals(lesson.id())).toList();
+      perLesson.add(
+          new Done(
+              logged,
+              asked.size(),
+              lines.stream().mapToInt(ReadingLine::done).sum(),
+              lines.stream().mapToInt(each -> each.planned().repeats()).sum()));
     }
     int own = (int) pieces.stream().filter(each -> each.plannedId() == null).count();
     LocalDate last = pieces.stream().map(DoneLine::sewnOn).max(LocalDate::compareTo).orElse(null);

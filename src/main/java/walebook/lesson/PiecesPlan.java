@@ -1,7 +1,6 @@
 package walebook.lesson;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -72,39 +71,12 @@ public record PiecesPlan(
     return List.copyOf(cells);
   }
 
-  /** Every level of every factor, each such as {@code width=2}, in the plan's order. */
+  /** Every level of every factor, each such as {@code width=2}. */
+  @Override
   public List<String> levels() {
     return factors.stream()
         .flatMap(each -> each.levels().stream().map(level -> named(each.key(), level)))
         .toList();
-  }
-
-  /**
-   * The levels that a text names, such as {@code cloth=b width=3}, blanks or commas between them.
-   *
-   * @return in the text's order; empty when anything in it is no level of this plan
-   */
-  public List<String> levelsIn(String text) {
-    // The longest first, so that a level that begins another is not taken for it.
-    List<String> known =
-        levels().stream().sorted(Comparator.comparingInt(String::length).reversed()).toList();
-    List<String> found = new ArrayList<>();
-    String rest = text.strip();
-    while (!rest.isEmpty()) {
-      String from = rest;
-      String next = known.stream().filter(each -> beginsWith(from, each)).findFirst().orElse("");
-      if (next.isEmpty()) {
-        return List.of();
-      }
-      found.add(next);
-      rest = rest.substring(next.length()).replaceFirst("^[ ,]+", "");
-    }
-    return List.copyOf(found);
-  }
-
-  private static boolean beginsWith(String text, String level) {
-    return text.startsWith(level)
-        && (text.length() == level.length() || " ,".indexOf(text.charAt(level.length())) >= 0);
   }
 
   private static String named(SettingKey key, String level) {

@@ -35,36 +35,105 @@ public final class PlanReadings {
       Grain grain,
       int repeats) {}
 
-  /** The readings of a class, student by student; shares and seed as in {@link PlanPieces}. */
+  /**
+   * What a class is planned by; shares, what is left out and the seed as in {@link PlanPieces.Ask}.
+   *
+   * @param students no student twice
+   */
+  public record Ask(
+      ReadingsPlan plan,
+      List<PlanStudent> students,
+      Map<String, UUID> cloths,
+      List<String> leftOut,
+      long seed) {
+    public Ask {
+      students = List.copyOf(students);
+      cloths = Map.copyOf(cloths);
+      leftOut = List.copyOf(leftOut);
+      if (students.stream().map(PlanStudent::id).distinct().count() != students.size()) {
+        throw new IllegalArgumentException("students must not hold a student twice");
+      }
+    }
+  }
+
+  /** The plan for a class that has everything and leaves nothing out. */
   public static List<ToMeasure> plan(
       ReadingsPlan plan, List<PlanStudent> students, Map<String, UUID> cloths, long seed) {
-    List<ReadingsPlan.Cell> cells = plan.cells();
-    ReadingsPlan.Cell control = plan.control();
-    List<BlockTask.Share> shares =
-        students.stream().map(each -> BlockTask.Share.of(each.share(plan.tiers()))).toList();
-    List<List<Integer>> taken =
-        AllotBlocks.of(new BlockTask(cells.size(), shares, (one, other) -> 0), new Random(seed))
-            .blocks();
+    return plan(new Ask(plan, students, cloths, List.of(), seed));
+  }
+
+  /** The readings of a class, student by student in the order given. */
+  public static List<ToMeasure> plan(Ask ask) {
+    List<ReadingsPlan.Cell> cells = possibleCells(ask);
+    ReadingsPlan.Cell control = ask.plan().control();
+    List<List<Integer>> taken = allot(ask, cells);
     List<ToMeasure> all = new ArrayList<>();
-    for (int i = 0; i < students.size(); i++) {
-      List<ReadingsPlan.Cell> ofStudent = new ArrayList<>();
+    for (int i = 0; i < ask.students().size(); i++) {
+      UUID student = ask.students().get(i).id();
+      int place = 1;
       if (control != null) {
-        ofStudent.add(control);
+        all.add(toMeasure(ask, student, place++, control));
       }
-      taken.get(i).forEach(cell -> ofStudent.add(cells.get(cell)));
-      for (int place = 1; place <= ofStudent.size(); place++) {
-        ReadingsPlan.Cell cell = ofStudent.get(place - 1);
-        all.add(
-            new ToMeasure(
-                students.get(i).id(),
-                place,
-                cell.equals(control),
-                cell.slot(),
-                cloths.get(cell.slot()),
-                cell.grain(),
-                plan.repeats()));
+      for (int cell : taken.get(i)) {
+        all.add(toMeasure(ask, student, place++, cells.get(cell)));
       }
     }
     return List.copyOf(all);
+  }
+
+  /** How many combinations there are that somebody of those asked for can measure. */
+  public static int possible(Ask ask) {
+    return possibleCells(ask).size();
+  }
+
+  private static List<List<Integer>> allot(Ask ask, List<ReadingsPlan.Cell> cells) {
+    if (cells.isEmpty()) {
+      return ask.students().stream().map(each -> List.<Integer>of()).toList();
+    }
+    List<BlockTask.Share> shares =
+        ask.students().stream()
+            .map(
+                each ->
+                    new BlockTask.Share(
+                        List.of(), each.share(ask.plan().tiers()), barred(each, cells)))
+            .toList();
+    BlockTask task = new BlockTask(cells.size(), shares, (one, other) -> 0);
+    return AllotBlocks.of(task, new Random(ask.seed())).blocks();
+  }
+
+  /** The plan's combinations without those left out and those of which nobody has the cloth. */
+  static List<ReadingsPlan.Cell> possibleCells(Ask ask) {
+    List<List<String>> without =
+        ask.leftOut().stream().map(ask.plan()::levelsIn).filter(each -> !each.isEmpty()).toList();
+    return ask.plan().cells().stream()
+        .filter(each -> without.stream().noneMatch(each.levels()::containsAll))
+        .filter(
+            each ->
+                ask.students().isEmpty()
+                    || ask.students().stream()
+                        .anyMatch(student -> !student.withoutCloths().contains(each.slot())))
+        .toList();
+  }
+
+  /** The combinations a student has no cloth for. */
+  static List<Integer> barred(PlanStudent student, List<ReadingsPlan.Cell> cells) {
+    List<Integer> barred = new ArrayList<>();
+    for (int i = 0; i < cells.size(); i++) {
+      if (student.withoutCloths().contains(cells.get(i).slot())) {
+        barred.add(i);
+      }
+    }
+    return barred;
+  }
+
+  static ToMeasure toMeasure(Ask ask, UUID student, int place, ReadingsPlan.Cell cell) {
+    return new ToMeasure(
+        student,
+        place,
+        cell.equals(ask.plan().control()),
+        cell.slot(),
+        ask.cloths().get(cell.slot()),
+        cell.grain(),
+        ask.plan().repeats());
   }
 }

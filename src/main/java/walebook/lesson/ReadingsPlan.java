@@ -31,7 +31,16 @@ public record ReadingsPlan(
    *
    * @param slot the plan's cloth
    */
-  public record Cell(String slot, Grain grain) {}
+  public record Cell(String slot, Grain grain) {
+    /** What it is called, such as {@code cloth=a grain=wale}. */
+    public String label() {
+      return String.join(" ", levels());
+    }
+
+    List<String> levels() {
+      return List.of("cloth=" + slot, "grain=" + grain.key());
+    }
+  }
 
   @Override
   public String kind() {
@@ -41,6 +50,14 @@ public record ReadingsPlan(
   @Override
   public int cellCount() {
     return cells().size();
+  }
+
+  @Override
+  public List<String> levels() {
+    List<String> levels = new ArrayList<>();
+    cloths.forEach(each -> levels.add("cloth=" + each.slot()));
+    grains.forEach(each -> levels.add("grain=" + each.key()));
+    return List.copyOf(levels);
   }
 
   /** What is shared out: every cloth along every grain but the control, grains changing fastest. */

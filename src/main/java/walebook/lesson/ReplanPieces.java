@@ -4,14 +4,10 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import walebook.statistics.AllotBlocks;
-import walebook.statistics.BlockDesign;
-import walebook.statistics.BlockTask;
 
 /**
  * Plans a lesson again for who is there now. What is sewn stays as it is. Those who stay keep what
@@ -78,9 +74,9 @@ public final class ReplanPieces {
         each.open().forEach(cell -> back.add(new Back(each.student(), cell)));
       }
     }
-    List<List<Integer>> taken = table.size() == 0 ? List.of() : allot(here);
+    List<List<Integer>> taken = allot(here);
     for (int i = 0; i < ask.students().size(); i++) {
-      compare(of(i), taken.isEmpty() ? List.of() : taken.get(i), added, back);
+      compare(of(i), taken.get(i), added, back);
     }
     return new Change(added, back);
   }
@@ -92,34 +88,24 @@ public final class ReplanPieces {
 
   /** The blocks of those who are there, then of those gone. */
   private List<List<Integer>> allot(Set<UUID> here) {
-    List<BlockTask.Share> keeping = new ArrayList<>();
-    List<BlockTask.Share> changing = new ArrayList<>();
+    List<ShareAgain.Here> now = new ArrayList<>();
     for (int i = 0; i < ask.students().size(); i++) {
       PlanStudent student = ask.students().get(i);
-      List<Integer> barred = table.barred(student);
-      List<Integer> sewn = numbers(of(i).sewn());
-      int share = Math.max(sewn.size(), student.share(ask.plan().tiers()));
-      List<Integer> kept = new ArrayList<>(sewn);
-      for (int each : numbers(of(i).open())) {
-        if (kept.size() < share && !barred.contains(each)) {
-          kept.add(each);
-        }
-      }
-      keeping.add(new BlockTask.Share(kept, share - kept.size(), barred));
-      changing.add(new BlockTask.Share(sewn, share - sewn.size(), barred));
+      Has each = of(i);
+      now.add(
+          new ShareAgain.Here(
+              numbers(each.sewn()),
+              numbers(each.open()),
+              student.share(ask.plan().tiers()),
+              table.barred(student)));
     }
-    for (Has each :
-        has.values().stream().sorted((a, b) -> a.student().compareTo(b.student())).toList()) {
-      if (!here.contains(each.student())) {
-        BlockTask.Share gone = new BlockTask.Share(numbers(each.sewn()), 0, List.of());
-        keeping.add(gone);
-        changing.add(gone);
-      }
-    }
-    BlockTask first = new BlockTask(table.size(), keeping, table.likeness());
-    BlockDesign found = AllotBlocks.of(first, new Random(ask.seed()));
-    BlockTask second = new BlockTask(table.size(), changing, table.likeness());
-    return AllotBlocks.evened(second, found).blocks();
+    List<List<Integer>> gone =
+        has.values().stream()
+            .sorted((a, b) -> a.student().compareTo(b.student()))
+            .filter(each -> !here.contains(each.student()))
+            .map(each -> numbers(each.sewn()))
+            .toList();
+    return ShareAgain.of(table.size(), now, gone, table.likeness(), ask.seed());
   }
 
   private List<Integer> numbers(List<String> labels) {

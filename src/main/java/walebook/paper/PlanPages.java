@@ -1,6 +1,7 @@
 package walebook.paper;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import walebook.words.Words;
 
@@ -20,15 +21,8 @@ final class PlanPages {
     if (plan.students().isEmpty()) {
       flow.text(words.say("paper.no-pieces"), Type.BODY);
     }
-    List<PaperTable.Column> columns =
-        PaperTable.filling(
-            flow,
-            List.of(
-                PaperTable.Column.of(words.say("paper.plan.nth"), 9),
-                PaperTable.Column.of(words.say("paper.plan.code"), 24),
-                PaperTable.Column.of(words.say("paper.plan.cloth"), 52),
-                PaperTable.Column.of(words.say("paper.plan.settings"), 82),
-                PaperTable.Column.of(words.say("paper.plan.done"), 15)));
+    boolean codes = plan.hasCodes();
+    List<PaperTable.Column> columns = PaperTable.filling(flow, columns(words, codes));
     int done = 0;
     for (PlanPaper.Part part : plan.students()) {
       flow.need(34);
@@ -37,20 +31,41 @@ final class PlanPages {
       table.head();
       int nth = 1;
       for (PlanPaper.Piece piece : part.pieces()) {
-        table.row(
-            List.of(
-                PaperTable.Cell.of(Integer.toString(nth++)),
-                PaperTable.Cell.strong(piece.code()),
-                PaperTable.Cell.of(piece.cloth()),
-                PaperTable.Cell.of(
-                    piece.control()
-                        ? words.say("paper.plan.control", piece.settings())
-                        : piece.settings()),
-                PaperTable.Cell.of(piece.done() ? words.say("paper.plan.logged") : "")));
+        table.row(row(piece, nth++, codes, words));
       }
       flow.skip(5);
       progress.at((double) ++done / plan.students().size());
     }
     Flow.feet(sheets, plan.title(), words);
+  }
+
+  private static List<PaperTable.Column> columns(Words words, boolean codes) {
+    List<PaperTable.Column> columns = new ArrayList<>();
+    columns.add(PaperTable.Column.of(words.say("paper.plan.nth"), 9));
+    if (codes) {
+      columns.add(PaperTable.Column.of(words.say("paper.plan.code"), 24));
+    }
+    columns.add(PaperTable.Column.of(words.say("paper.plan.cloth"), 52));
+    String what = words.say(codes ? "paper.plan.settings" : "paper.plan.which-way");
+    columns.add(PaperTable.Column.of(what, codes ? 82 : 96));
+    columns.add(PaperTable.Column.of(words.say("paper.plan.done"), codes ? 15 : 25));
+    return columns;
+  }
+
+  private static List<PaperTable.Cell> row(
+      PlanPaper.Piece piece, int nth, boolean codes, Words words) {
+    List<PaperTable.Cell> cells = new ArrayList<>();
+    cells.add(PaperTable.Cell.of(Integer.toString(nth)));
+    if (codes) {
+      cells.add(PaperTable.Cell.strong(piece.code()));
+    }
+    cells.add(PaperTable.Cell.of(piece.cloth()));
+    cells.add(
+        PaperTable.Cell.of(
+            piece.control()
+                ? words.say("paper.plan.control", piece.settings())
+                : piece.settings()));
+    cells.add(PaperTable.Cell.of(piece.done()));
+    return cells;
   }
 }

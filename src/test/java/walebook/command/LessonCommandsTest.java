@@ -93,6 +93,66 @@ class LessonCommandsTest {
   }
 
   @Test
+  void aLessonOfReadingsIsTakenUpShownMeasuredAndPlannedAgain() {
+    String[] takeUp = {
+      "lesson",
+      "take-up",
+      "do-we-measure-alike",
+      "--book",
+      book,
+      "--cloth",
+      "a=Grey",
+      "--without",
+      "cloth b",
+      "--without",
+      "cloth c",
+      "--seed",
+      "4"
+    };
+    assertThat(run(takeUp).err()).contains("without", "nobody has anything left to measure");
+    takeUp[8] = "b=grey jersey";
+    takeUp[7] = "--cloth";
+    Ran asked = run(takeUp);
+    assertThat(asked.err()).contains("--sure");
+    String[] sure = Arrays.copyOf(takeUp, takeUp.length + 2);
+    sure[takeUp.length] = "--sure";
+    sure[takeUp.length + 1] = "--json";
+    Ran taken = run(sure);
+    assertThat(taken.err()).isEmpty();
+    JsonNode mine = taken.json().get("students").get(0).get("readings");
+    assertThat(mine).hasSize(2);
+    assertThat(mine.get(0).get("control").asBoolean()).isTrue();
+    assertThat(mine.get(0).get("asked").asInt()).isEqualTo(3);
+    assertThat(mine.get(0).get("grain").asString()).isEqualTo("course");
+    assertThat(mine.get(0).get("cloth").asString()).isEqualTo("Grey jersey");
+    Ran read =
+        run(
+            "cloth",
+            "read",
+            "--book",
+            book,
+            "--cloth",
+            "Grey",
+            "--student",
+            "S01",
+            "--lesson",
+            "1",
+            "--grain",
+            "course",
+            "--gauge",
+            "100",
+            "--stretched",
+            "150");
+    assertThat(read.err()).isEmpty();
+    Ran shown = run("lesson", "plan", "--book", book, "--lesson", "1");
+    assertThat(shown.out()).contains("Ada Pier", "along the courses", "1 of 3", "0 of 3");
+    Ran progress = run("progress", "--book", book);
+    assertThat(progress.out()).contains("1/6", "0/6");
+    Ran same = run("lesson", "replan", "--book", book, "--lesson", "1");
+    assertThat(same.out()).contains("Pieces handed out: 0");
+  }
+
+  @Test
   void oneClothForTwoIsAskedAboutUnlessOneIsSure() {
     Ran asked =
         run(

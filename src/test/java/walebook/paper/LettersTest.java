@@ -28,8 +28,7 @@ class LettersTest {
                         new PlanPaper.Part(
                             who,
                             List.of(
-                                new PlanPaper.Piece(
-                                    "AAA-AAA", "jersey", "zigzag", false, false)))))));
+                                new PlanPaper.Piece("AAA-AAA", "jersey", "zigzag", false, "")))))));
   }
 
   @ParameterizedTest

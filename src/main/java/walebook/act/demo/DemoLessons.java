@@ -1,5 +1,7 @@
 package walebook.act.demo;
 
+import java.time.Clock;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -10,6 +12,7 @@ import java.util.Set;
 import java.util.UUID;
 import walebook.act.lesson.HandOut;
 import walebook.act.lesson.KeepPack;
+import walebook.act.lesson.TakeUpLesson;
 import walebook.book.Book;
 import walebook.book.Ids;
 import walebook.lesson.BuiltInPacks;
@@ -17,13 +20,13 @@ import walebook.lesson.LessonPack;
 import walebook.lesson.PackSource;
 import walebook.lesson.PiecesPlan;
 import walebook.lesson.PlanPieces;
-import walebook.lesson.PlanReadings;
 import walebook.lesson.PlanStudent;
 import walebook.lesson.ReadPack;
-import walebook.lesson.ReadingsPlan;
 import walebook.record.Lesson;
 import walebook.record.PieceCode;
 import walebook.record.PlannedPiece;
+import walebook.record.PlannedReading;
+import walebook.record.ReadingLine;
 
 /** The demo's six lessons, taught from the packs that come with the program. */
 final class DemoLessons {
@@ -45,10 +48,7 @@ final class DemoLessons {
 
   /** A lesson with what it asks of each student. */
   record Taught(
-      Evening evening,
-      Lesson lesson,
-      List<PlannedPiece> pieces,
-      List<PlanReadings.ToMeasure> readings) {
+      Evening evening, Lesson lesson, List<PlannedPiece> pieces, List<PlannedReading> readings) {
     Taught {
       pieces = List.copyOf(pieces);
       readings = List.copyOf(readings);
@@ -65,6 +65,30 @@ final class DemoLessons {
 
   private Taught teach(Evening evening) {
     LessonPack pack = pack(evening.pack());
+    return pack.plan() instanceof PiecesPlan plan
+        ? sewn(evening, pack, plan)
+        : measured(evening, pack);
+  }
+
+  /** Taken up as any class takes it up, on the evening itself. */
+  private Taught measured(Evening evening, LessonPack pack) {
+    Clock then = Clock.fixed(evening.stamp(0).created(), ZoneOffset.UTC);
+    Lesson lesson =
+        new TakeUpLesson(book, then)
+            .titled(evening.title())
+            .takeUp(
+                pack,
+                room.schoolClass().id(),
+                evening.date(),
+                cloths(evening),
+                chance.source().nextLong())
+            .value();
+    List<PlannedReading> readings =
+        book.readingPlans().of(lesson.id()).stream().map(ReadingLine::planned).toList();
+    return new Taught(evening, lesson, List.of(), readings);
+  }
+
+  private Taught sewn(Evening evening, LessonPack pack, PiecesPlan plan) {
     UUID packId = KeepPack.in(book, pack, evening.stamp(0));
     Lesson lesson =
         new Lesson(
@@ -77,20 +101,19 @@ final class DemoLessons {
     book.lessons().add(lesson);
     List<PlanStudent> students =
         room.students().values().stream().map(s -> new PlanStudent(s.id(), s.tier())).toList();
-    Map<String, UUID> cloths = new LinkedHashMap<>();
-    evening.cloths().forEach((slot, cloth) -> cloths.put(slot, room.row(cloth).id()));
     long seed = chance.source().nextLong();
-    if (pack.plan() instanceof ReadingsPlan plan) {
-      return new Taught(
-          evening, lesson, List.of(), PlanReadings.plan(plan, students, cloths, seed));
-    }
-    PiecesPlan plan = (PiecesPlan) pack.plan();
     List<PlannedPiece> pieces =
-        PlanPieces.plan(plan, evening.readings(), students, cloths, seed).stream()
+        PlanPieces.plan(plan, evening.readings(), students, cloths(evening), seed).stream()
             .map(each -> HandOut.piece(each, lesson.id(), code(), evening.stamp(0)))
             .toList();
     book.lessons().plan(pieces);
     return new Taught(evening, lesson, pieces, List.of());
+  }
+
+  private Map<String, UUID> cloths(Evening evening) {
+    Map<String, UUID> cloths = new LinkedHashMap<>();
+    evening.cloths().forEach((slot, cloth) -> cloths.put(slot, room.row(cloth).id()));
+    return cloths;
   }
 
   private LessonPack pack(String name) {

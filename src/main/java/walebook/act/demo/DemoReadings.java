@@ -4,13 +4,13 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
 import walebook.book.Ids;
-import walebook.lesson.PlanReadings.ToMeasure;
 import walebook.record.ClothReading;
 import walebook.record.ClothWash;
 import walebook.record.CutEdge;
 import walebook.record.Fold;
 import walebook.record.Grain;
 import walebook.record.How;
+import walebook.record.PlannedReading;
 import walebook.record.Pull;
 
 /**
@@ -33,14 +33,14 @@ final class DemoReadings {
 
   void save(DemoLessons.Taught taught) {
     int minute = 30;
-    for (ToMeasure each : taught.readings()) {
+    for (PlannedReading each : taught.readings()) {
       for (int repeat = 1; repeat <= each.repeats(); repeat++) {
         book.clothLog().add(reading(taught, each, minute++ % 90));
       }
     }
   }
 
-  private ClothReading reading(DemoLessons.Taught taught, ToMeasure asked, int minute) {
+  private ClothReading reading(DemoLessons.Taught taught, PlannedReading asked, int minute) {
     DemoStudent student = hands(asked.studentId());
     UUID clothId = clothOf(asked.clothId());
     DemoCloth cloth = room.cloth(clothId);

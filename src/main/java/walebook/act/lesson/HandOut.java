@@ -9,11 +9,13 @@ import java.util.UUID;
 import walebook.book.Book;
 import walebook.book.Ids;
 import walebook.lesson.PieceToSew;
+import walebook.lesson.PlanReadings;
 import walebook.record.PieceCode;
 import walebook.record.PlannedPiece;
+import walebook.record.PlannedReading;
 import walebook.record.Stamp;
 
-/** A piece of the plan as it is handed to its student. */
+/** A piece or a reading of the plan as it is handed to its student. */
 public final class HandOut {
   private HandOut() {}
 
@@ -30,6 +32,27 @@ public final class HandOut {
       planned.add(piece(each, lessonId, code, stamp));
     }
     return planned;
+  }
+
+  /** The planned readings, not yet saved. */
+  static List<PlannedReading> readings(
+      List<PlanReadings.ToMeasure> readings, UUID lessonId, Stamp stamp) {
+    return readings.stream()
+        .map(
+            each ->
+                new PlannedReading(
+                    Ids.next(),
+                    lessonId,
+                    each.studentId(),
+                    each.place(),
+                    each.control(),
+                    false,
+                    each.slot(),
+                    each.clothId(),
+                    each.grain(),
+                    each.repeats(),
+                    stamp))
+        .toList();
   }
 
   /**

@@ -9,7 +9,7 @@ import walebook.record.MachineKind;
 import walebook.record.Student;
 
 /**
- * What a class can't or needn't sew of a plan.
+ * What a class can't or needn't sew or measure of a plan.
  *
  * @param leftOut combinations nobody is to sew, each by some of its levels, such as {@code width=3}
  * @param machines kinds of machine that a student has none of

@@ -10,16 +10,28 @@ import walebook.lesson.PiecesPlan;
 import walebook.lesson.PlanPieces;
 import walebook.record.Lesson;
 import walebook.record.PlannedPiece;
+import walebook.record.ReadingLine;
 
-/** Which cloths of the room stand for a plan's, as the pieces handed out have it. */
+/** Which cloths of the room stand for a plan's, as the plan that was dealt has it. */
 public final class PlannedCloths {
   private PlannedCloths() {}
 
-  /** Those of a lesson, by the plan's slots; a slot that no piece was planned on is left out. */
+  /** Those of a lesson, by the plan's slots; a slot that nothing was planned on is left out. */
   public static Map<String, UUID> of(Book book, Lesson lesson, LessonPack pack) {
     return pack.plan() instanceof PiecesPlan plan
         ? of(plan, book.lessons().planOf(lesson.id()))
-        : Map.of();
+        : ofReadings(book.readingPlans().of(lesson.id()));
+  }
+
+  static Map<String, UUID> ofReadings(List<ReadingLine> now) {
+    Map<String, UUID> cloths = new HashMap<>();
+    for (ReadingLine each : now) {
+      UUID cloth = each.planned().clothId();
+      if (cloth != null) {
+        cloths.putIfAbsent(each.planned().slot(), cloth);
+      }
+    }
+    return cloths;
   }
 
   static Map<String, UUID> of(PiecesPlan plan, List<PlannedPiece> now) {

@@ -22,6 +22,7 @@ import walebook.lesson.ReadPack;
 import walebook.problem.Answer;
 import walebook.record.Lesson;
 import walebook.record.PlannedPiece;
+import walebook.record.ReadingLine;
 import walebook.record.Student;
 
 /** Reads the packs there are, the lessons a class took up, and who is to sew what. */
@@ -35,20 +36,23 @@ public final class ReadLessons {
   /**
    * A lesson that the class took up.
    *
-   * @param planned how many pieces its plan asks for
+   * @param planned how many pieces, or readings, its plan asks for
    * @param logged how many of them are logged
+   * @param measured true when its plan is of readings
    */
-  public record Taken(Lesson lesson, int planned, int logged) {}
+  public record Taken(Lesson lesson, int planned, int logged, boolean measured) {}
 
   /**
    * One student's part of a plan.
    *
    * @param name or alias where names are hidden
    * @param pieces in the student's order
+   * @param readings what they are to measure, in their order, with what is measured
    */
-  public record Part(String name, List<PlannedPiece> pieces) {
+  public record Part(String name, List<PlannedPiece> pieces, List<ReadingLine> readings) {
     public Part {
       pieces = List.copyOf(pieces);
+      readings = List.copyOf(readings);
     }
   }
 
@@ -68,6 +72,16 @@ public final class ReadLessons {
     public ClassPlan {
       parts = List.copyOf(parts);
       done = Set.copyOf(done);
+    }
+
+    /** Whether anybody is to sew. */
+    public boolean isSewn() {
+      return parts.stream().anyMatch(each -> !each.pieces().isEmpty());
+    }
+
+    /** Whether anybody is to measure cloth. */
+    public boolean isMeasured() {
+      return parts.stream().anyMatch(each -> !each.readings().isEmpty());
     }
   }
 
@@ -91,12 +105,16 @@ public final class ReadLessons {
     for (Lesson lesson : book.lessons().of(classId)) {
       List<PlannedPiece> plan = book.lessons().planOf(lesson.id());
       int logged = (int) plan.stream().filter(each -> done.contains(each.id())).count();
-      all.add(new Taken(lesson, plan.size(), logged));
+      List<ReadingLine> readings = book.readingPlans().of(lesson.id());
+      int asked = readings.stream().mapToInt(each -> each.planned().repeats()).sum();
+      int measured = readings.stream().mapToInt(ReadingLine::done).sum();
+      all.add(
+          new Taken(lesson, plan.size() + asked, logged + measured, plan.isEmpty() && asked > 0));
     }
     return all;
   }
 
-  /** Who is to sew what in a lesson, or null when the book has no such lesson. */
+  /** Who is to sew or measure what in a lesson, or null when the book has no such lesson. */
   public @Nullable ClassPlan plan(UUID lessonId, boolean namesHidden) {
     Lesson lesson = book.lessons().find(lessonId);
     if (lesson == null) {
@@ -106,11 +124,15 @@ public final class ReadLessons {
     for (PlannedPiece each : book.lessons().planOf(lessonId)) {
       byStudent.computeIfAbsent(each.studentId(), id -> new ArrayList<>()).add(each);
     }
+    Map<UUID, List<ReadingLine>> readings =
+        book.readingPlans().of(lessonId).stream()
+            .collect(Collectors.groupingBy(each -> each.planned().studentId()));
     List<Part> parts = new ArrayList<>();
     for (Student student : book.enrolments().everyoneOf(lesson.classId())) {
-      List<PlannedPiece> pieces = byStudent.get(student.id());
-      if (pieces != null) {
-        parts.add(new Part(namesHidden ? student.alias() : student.name(), pieces));
+      List<PlannedPiece> pieces = byStudent.getOrDefault(student.id(), List.of());
+      List<ReadingLine> toMeasure = readings.getOrDefault(student.id(), List.of());
+      if (!pieces.isEmpty() || !toMeasure.isEmpty()) {
+        parts.add(new Part(namesHidden ? student.alias() : student.name(), pieces, toMeasure));
       }
     }
     return new ClassPlan(
@@ -128,9 +150,12 @@ public final class ReadLessons {
     }
     List<List<String>> hands =
         parts.stream()
+            .filter(part -> !part.pieces().isEmpty())
             .map(part -> part.pieces().stream().map(PlannedPiece::cell).toList())
             .toList();
-    return PlanFairness.of(plan.cells().stream().map(PiecesPlan.Cell::label).toList(), hands);
+    return hands.isEmpty()
+        ? null
+        : PlanFairness.of(plan.cells().stream().map(PiecesPlan.Cell::label).toList(), hands);
   }
 
   private Set<UUID> done(UUID classId) {

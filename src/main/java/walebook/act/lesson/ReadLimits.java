@@ -13,6 +13,9 @@ import java.util.stream.Collectors;
 import walebook.lesson.PiecesPlan;
 import walebook.lesson.Plan;
 import walebook.lesson.PlanPieces;
+import walebook.lesson.PlanReadings;
+import walebook.lesson.PlanStudent;
+import walebook.lesson.ReadingsPlan;
 import walebook.problem.Answer;
 import walebook.problem.Place;
 import walebook.problem.Problem;
@@ -22,13 +25,13 @@ import walebook.record.MachineKind;
 import walebook.record.Student;
 
 /**
- * Reads what a class can't or needn't sew, as it is typed: {@code overlocker} or {@code cloth b}
- * for everybody, {@code S03=overlocker} for one student, and likewise for shares.
+ * Reads what a class can't or needn't sew or measure, as it is typed: {@code overlocker} or {@code
+ * cloth b} for everybody, {@code S03=overlocker} for one student, and likewise for shares.
  */
 public final class ReadLimits {
   private static final String CLOTH = "cloth ";
 
-  private final PiecesPlan plan;
+  private final Plan plan;
   private final List<Student> students;
   private final List<Problem> problems = new ArrayList<>();
   private final List<String> leftOut = new ArrayList<>();
@@ -36,7 +39,7 @@ public final class ReadLimits {
   private final Map<UUID, Set<String>> cloths = new HashMap<>();
   private final Map<UUID, Integer> shares = new HashMap<>();
 
-  private ReadLimits(PiecesPlan plan, List<Student> students) {
+  private ReadLimits(Plan plan, List<Student> students) {
     this.plan = plan;
     this.students = students;
   }
@@ -54,10 +57,7 @@ public final class ReadLimits {
 
   /** The limits, or every mistake in them. */
   public static Answer<PlanLimits> of(Typed typed, Plan plan, List<Student> students) {
-    if (!(plan instanceof PiecesPlan pieces)) {
-      return Answer.good(PlanLimits.NONE);
-    }
-    ReadLimits read = new ReadLimits(pieces, students);
+    ReadLimits read = new ReadLimits(plan, students);
     typed.leaveOut().forEach(read::leaveOut);
     typed.without().forEach(read::without);
     typed.share().forEach(read::share);
@@ -80,11 +80,12 @@ public final class ReadLimits {
 
   private void without(String typed) {
     String what = what(typed).toLowerCase(Locale.ROOT);
-    MachineKind machine = Keyed.find(MachineKind.class, what);
+    MachineKind machine = isSewn() ? Keyed.find(MachineKind.class, what) : null;
     String slot = what.startsWith(CLOTH) ? what.substring(CLOTH.length()).strip() : "";
     boolean isSlot = plan.cloths().stream().anyMatch(each -> each.slot().equals(slot));
     if (machine == null && !isSlot) {
-      refuse("lesson.without-unknown", "without", what, withoutKnown());
+      String code = isSewn() ? "lesson.without-unknown" : "lesson.without-no-cloth";
+      refuse(code, "without", what, withoutKnown());
       return;
     }
     for (Student each : whose("without", typed)) {
@@ -96,10 +97,17 @@ public final class ReadLimits {
     }
   }
 
+  /** Whether there are pieces to sew; cloth is measured without a machine. */
+  private boolean isSewn() {
+    return plan instanceof PiecesPlan;
+  }
+
   private String withoutKnown() {
     List<String> known = new ArrayList<>();
-    for (MachineKind each : MachineKind.values()) {
-      known.add(each.key());
+    if (isSewn()) {
+      for (MachineKind each : MachineKind.values()) {
+        known.add(each.key());
+      }
     }
     plan.cloths().forEach(each -> known.add(CLOTH + each.slot()));
     return String.join(", ", known);
@@ -145,9 +153,7 @@ public final class ReadLimits {
     List<String> idle = new ArrayList<>();
     Map<List<Integer>, List<String>> tooMuch = new LinkedHashMap<>();
     for (Student each : students) {
-      PlanPieces.Ask alone =
-          new PlanPieces.Ask(plan, 1, limits.of(List.of(each)), Map.of(), limits.leftOut(), 0);
-      int most = PlanPieces.possible(alone);
+      int most = possible(limits, each);
       int asked = limits.shares().getOrDefault(each.id(), 0);
       if (most == 0) {
         idle.add(each.alias());
@@ -158,7 +164,7 @@ public final class ReadLimits {
     if (!idle.isEmpty()) {
       boolean everyone = idle.size() == students.size();
       refuse(
-          everyone ? "lesson.nothing-to-sew-at-all" : "lesson.nothing-to-sew",
+          nothingLeft(everyone),
           leftOut.isEmpty() ? "without" : "leave-out",
           String.join(", ", idle),
           "");
@@ -166,12 +172,29 @@ public final class ReadLimits {
     tooMuch.forEach(
         (asked, whose) ->
             refuse(
-                "lesson.share-too-large",
+                isSewn() ? "lesson.share-too-large" : "lesson.share-too-large-to-measure",
                 "share",
                 whose.size() == students.size()
                     ? String.valueOf(asked.get(0))
                     : String.join(", ", whose) + "=" + asked.get(0),
                 String.valueOf(asked.get(1))));
+  }
+
+  private int possible(PlanLimits limits, Student student) {
+    List<PlanStudent> alone = limits.of(List.of(student));
+    if (plan instanceof PiecesPlan pieces) {
+      return PlanPieces.possible(
+          new PlanPieces.Ask(pieces, 1, alone, Map.of(), limits.leftOut(), 0));
+    }
+    return PlanReadings.possible(
+        new PlanReadings.Ask((ReadingsPlan) plan, alone, Map.of(), limits.leftOut(), 0));
+  }
+
+  private String nothingLeft(boolean everyone) {
+    if (isSewn()) {
+      return everyone ? "lesson.nothing-to-sew-at-all" : "lesson.nothing-to-sew";
+    }
+    return everyone ? "lesson.nothing-to-measure-at-all" : "lesson.nothing-to-measure";
   }
 
   private void refuse(String code, String field, String found, String wanted) {

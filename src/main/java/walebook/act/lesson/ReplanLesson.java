@@ -18,18 +18,21 @@ import walebook.lesson.LessonPack;
 import walebook.lesson.PiecesPlan;
 import walebook.lesson.PlanPieces;
 import walebook.lesson.ReadPack;
+import walebook.lesson.ReadingsPlan;
 import walebook.lesson.ReplanPieces;
 import walebook.problem.Answer;
 import walebook.problem.Place;
 import walebook.problem.Problem;
 import walebook.record.Lesson;
 import walebook.record.PlannedPiece;
+import walebook.record.PlannedReading;
 import walebook.record.Stamp;
 import walebook.record.Student;
 
 /**
- * Plans a lesson again for who is in the class now. Logged pieces, and those whose form is begun,
- * stay as they are; open pieces of students who left are taken back, newcomers get a share.
+ * Plans a lesson again for who is in the class now. Logged pieces, those whose form is begun, and
+ * what was measured stay as they are; what is open of students who left is taken back, newcomers
+ * get a share.
  */
 public final class ReplanLesson {
   private final Book book;
@@ -45,11 +48,35 @@ public final class ReplanLesson {
    *
    * @param added pieces handed out
    * @param back pieces taken back, their labels no longer good
+   * @param toMeasure readings asked for
+   * @param notToMeasure readings taken back
    */
-  public record Replanned(Lesson lesson, List<PlannedPiece> added, List<PlannedPiece> back) {
+  public record Replanned(
+      Lesson lesson,
+      List<PlannedPiece> added,
+      List<PlannedPiece> back,
+      List<PlannedReading> toMeasure,
+      List<PlannedReading> notToMeasure) {
     public Replanned {
       added = List.copyOf(added);
       back = List.copyOf(back);
+      toMeasure = List.copyOf(toMeasure);
+      notToMeasure = List.copyOf(notToMeasure);
+    }
+
+    /** How much was handed out: pieces, or cloths to measure along a grain. */
+    public int handedOut() {
+      return added.size() + toMeasure.size();
+    }
+
+    /** How much was taken back. */
+    public int takenBack() {
+      return back.size() + notToMeasure.size();
+    }
+
+    /** Whether the lesson's plan is one of readings. */
+    public boolean isMeasured() {
+      return !toMeasure.isEmpty() || !notToMeasure.isEmpty();
     }
   }
 
@@ -74,9 +101,10 @@ public final class ReplanLesson {
 
   private Replanned replan(
       Lesson lesson, LessonPack pack, PlanLimits limits, List<Student> students, long seed) {
-    if (!(pack.plan() instanceof PiecesPlan plan)) {
-      return new Replanned(lesson, List.of(), List.of());
+    if (pack.plan() instanceof ReadingsPlan readings) {
+      return new ReplanMeasuring(book, clock).replan(lesson, readings, limits, students, seed);
     }
+    PiecesPlan plan = (PiecesPlan) pack.plan();
     List<PlannedPiece> now = book.lessons().planOf(lesson.id());
     int readings =
         now.stream()
@@ -151,6 +179,6 @@ public final class ReplanLesson {
     List<PlannedPiece> added =
         HandOut.all(book, change.added(), lesson.id(), fresh, new Random(seed));
     book.lessons().plan(added);
-    return new Replanned(lesson, added, back);
+    return new Replanned(lesson, added, back, List.of(), List.of());
   }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
 import walebook.book.Ids;
 import walebook.lesson.LessonPack;
@@ -15,6 +16,8 @@ import walebook.lesson.PieceToSew;
 import walebook.lesson.PiecesPlan;
 import walebook.lesson.Plan;
 import walebook.lesson.PlanPieces;
+import walebook.lesson.PlanReadings;
+import walebook.lesson.ReadingsPlan;
 import walebook.lesson.SettingKey;
 import walebook.problem.Answer;
 import walebook.problem.Place;
@@ -25,22 +28,32 @@ import walebook.record.Student;
 
 /**
  * Takes a pack up for a class: keeps the pack as it is now, adds the lesson and hands each student
- * their pieces, all in one step.
+ * their pieces or readings, all in one step.
  */
 public final class TakeUpLesson {
   private final Book book;
   private final Clock clock;
+  private final @Nullable String title;
 
   public TakeUpLesson(Book book, Clock clock) {
+    this(book, clock, null);
+  }
+
+  private TakeUpLesson(Book book, Clock clock, @Nullable String title) {
     this.book = book;
     this.clock = clock;
+    this.title = title;
+  }
+
+  /** The same act for a lesson that is not called as its pack is. */
+  public TakeUpLesson titled(String lessonTitle) {
+    return new TakeUpLesson(book, clock, lessonTitle);
   }
 
   /**
    * Takes up a pack, for one who is sure of the cloths.
    *
-   * @param clothOfSlot the room's cloth for each cloth of the plan; all slots of a plan of pieces
-   *     are needed
+   * @param clothOfSlot the room's cloth for each cloth of the plan; all are needed
    * @param seed the same seed hands out the same plan with the same codes
    */
   public Answer<Lesson> takeUp(
@@ -72,8 +85,8 @@ public final class TakeUpLesson {
       ReadLimits.Typed typed,
       long seed,
       boolean sure) {
-    if (!sure && pack.plan() instanceof PiecesPlan plan) {
-      List<Problem> same = sameCloth(plan, clothOfSlot);
+    if (!sure) {
+      List<Problem> same = sameCloth(pack.plan(), clothOfSlot);
       if (!same.isEmpty()) {
         return Answer.bad(same);
       }
@@ -92,63 +105,81 @@ public final class TakeUpLesson {
       List<Student> students,
       long seed) {
     List<Problem> problems = new ArrayList<>();
-    if (pack.plan() instanceof PiecesPlan pieces) {
-      for (Plan.ClothSlot slot : pieces.cloths()) {
-        boolean unused = limits.isWithout(slot.slot(), students);
-        if (!clothOfSlot.containsKey(slot.slot()) && !unused) {
-          problems.add(
-              Problem.refuse(
-                  "lesson.cloth-missing",
-                  Place.field("cloth-" + slot.slot()),
-                  slot.slot(),
-                  slot.says()));
-        }
+    for (Plan.ClothSlot slot : pack.plan().cloths()) {
+      boolean unused = limits.isWithout(slot.slot(), students);
+      if (!clothOfSlot.containsKey(slot.slot()) && !unused) {
+        problems.add(
+            Problem.refuse(
+                "lesson.cloth-missing",
+                Place.field("cloth-" + slot.slot()),
+                slot.slot(),
+                slot.says()));
       }
     }
     if (!problems.isEmpty()) {
       return Answer.bad(problems);
     }
-    PlanPieces.Ask ask =
-        pack.plan() instanceof PiecesPlan plan
-            ? new PlanPieces.Ask(
-                plan,
-                pack.measure().readings(),
-                limits.of(students),
-                clothOfSlot,
-                limits.leftOut(),
-                seed)
-            : null;
-    List<PieceToSew> pieces = ask == null ? List.of() : PlanPieces.plan(ask);
-    return Answer.good(book.inOneStep(() -> save(pack, classId, on, pieces, seed)));
+    Stamp fresh = Stamp.fresh(clock.instant());
+    return Answer.good(
+        book.inOneStep(
+            () -> {
+              UUID packId = KeepPack.in(book, pack, fresh);
+              String called = title == null ? pack.about().title() : title;
+              Lesson lesson = new Lesson(Ids.next(), classId, packId, called, on, fresh);
+              book.lessons().add(lesson);
+              deal(lesson, pack, limits, students, clothOfSlot, seed);
+              return lesson;
+            }));
+  }
+
+  private void deal(
+      Lesson lesson,
+      LessonPack pack,
+      PlanLimits limits,
+      List<Student> students,
+      Map<String, UUID> clothOfSlot,
+      long seed) {
+    Stamp stamp = lesson.stamp();
+    if (pack.plan() instanceof PiecesPlan plan) {
+      PlanPieces.Ask ask =
+          new PlanPieces.Ask(
+              plan,
+              pack.measure().readings(),
+              limits.of(students),
+              clothOfSlot,
+              limits.leftOut(),
+              seed);
+      List<PieceToSew> pieces = PlanPieces.plan(ask);
+      book.lessons().plan(HandOut.all(book, pieces, lesson.id(), stamp, new Random(seed)));
+    } else if (pack.plan() instanceof ReadingsPlan plan) {
+      PlanReadings.Ask ask =
+          new PlanReadings.Ask(plan, limits.of(students), clothOfSlot, limits.leftOut(), seed);
+      book.readingPlans().plan(HandOut.readings(PlanReadings.plan(ask), lesson.id(), stamp));
+    }
   }
 
   /** A cloth compared with itself tells nothing: most likely a slip in the picking. */
-  private static List<Problem> sameCloth(PiecesPlan plan, Map<String, UUID> clothOfSlot) {
+  private static List<Problem> sameCloth(Plan plan, Map<String, UUID> clothOfSlot) {
     List<Problem> problems = new ArrayList<>();
-    for (PiecesPlan.Factor factor : plan.factors()) {
-      if (factor.key() != SettingKey.CLOTH) {
-        continue;
-      }
-      Map<UUID, String> seen = new HashMap<>();
-      for (String slot : factor.levels()) {
-        UUID cloth = clothOfSlot.get(slot);
-        String before = cloth == null ? null : seen.putIfAbsent(cloth, slot);
-        if (before != null) {
-          problems.add(
-              Problem.ask("lesson.cloths-same", Place.field("cloth-" + slot), before, slot));
-        }
+    Map<UUID, String> seen = new HashMap<>();
+    for (String slot : compared(plan)) {
+      UUID cloth = clothOfSlot.get(slot);
+      String before = cloth == null ? null : seen.putIfAbsent(cloth, slot);
+      if (before != null) {
+        problems.add(Problem.ask("lesson.cloths-same", Place.field("cloth-" + slot), before, slot));
       }
     }
     return problems;
   }
 
-  private Lesson save(
-      LessonPack pack, UUID classId, LocalDate on, List<PieceToSew> pieces, long seed) {
-    Stamp fresh = Stamp.fresh(clock.instant());
-    UUID packId = KeepPack.in(book, pack, fresh);
-    Lesson lesson = new Lesson(Ids.next(), classId, packId, pack.about().title(), on, fresh);
-    book.lessons().add(lesson);
-    book.lessons().plan(HandOut.all(book, pieces, lesson.id(), fresh, new Random(seed)));
-    return lesson;
+  /** The plan's cloths that it compares. */
+  private static List<String> compared(Plan plan) {
+    if (plan instanceof PiecesPlan pieces) {
+      return pieces.factors().stream()
+          .filter(each -> each.key() == SettingKey.CLOTH)
+          .flatMap(each -> each.levels().stream())
+          .toList();
+    }
+    return plan.cloths().stream().map(Plan.ClothSlot::slot).toList();
   }
 }

@@ -22,6 +22,7 @@ import static walebook.book.jooq.made.Tables.PACK;
 import static walebook.book.jooq.made.Tables.PHOTO;
 import static walebook.book.jooq.made.Tables.PIECE_CHECK;
 import static walebook.book.jooq.made.Tables.PLANNED_PIECE;
+import static walebook.book.jooq.made.Tables.PLANNED_READING;
 import static walebook.book.jooq.made.Tables.ROW_ADDED;
 import static walebook.book.jooq.made.Tables.SCHOOL_CLASS;
 import static walebook.book.jooq.made.Tables.SHELVED_PACK;
@@ -127,6 +128,7 @@ record CameRows(DSLContext dsl) {
                 pulls.getOrDefault(row.getId(), List.of()),
                 faults.getOrDefault(row.getId(), List.of())));
     read(PLANNED_PIECE, LessonRows::planned);
+    read(PLANNED_READING, JooqReadingPlans::planned);
     read(PIECE_CHECK, AssessmentRows::check);
     read(FEEDBACK, AssessmentRows::feedback);
     read(CRITERION, AssessmentRows::criterion);

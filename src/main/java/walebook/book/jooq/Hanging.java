@@ -5,6 +5,7 @@ import static walebook.book.jooq.made.Tables.GARMENT_SHEET;
 import static walebook.book.jooq.made.Tables.LESSON;
 import static walebook.book.jooq.made.Tables.MACHINE;
 import static walebook.book.jooq.made.Tables.PLANNED_PIECE;
+import static walebook.book.jooq.made.Tables.PLANNED_READING;
 import static walebook.book.jooq.made.Tables.SCHOOL_CLASS;
 import static walebook.book.jooq.made.Tables.STUDENT;
 import static walebook.book.jooq.made.Tables.TERM;
@@ -41,6 +42,7 @@ final class Hanging {
       Set.of(
           TEST_PIECE,
           PLANNED_PIECE,
+          PLANNED_READING,
           GARMENT_SHEET,
           LESSON,
           SCHOOL_CLASS,

@@ -23,6 +23,7 @@ import walebook.book.PackShelf;
 import walebook.book.Photos;
 import walebook.book.Pieces;
 import walebook.book.Privacy;
+import walebook.book.ReadingPlans;
 import walebook.book.Results;
 import walebook.book.Shelf;
 import walebook.book.gather.Gathering;
@@ -121,6 +122,11 @@ public final class JooqBook implements Book {
   @Override
   public Lessons lessons() {
     return new JooqLessons(access, clock);
+  }
+
+  @Override
+  public ReadingPlans readingPlans() {
+    return new JooqReadingPlans(access);
   }
 
   @Override

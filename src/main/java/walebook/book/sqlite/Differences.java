@@ -40,6 +40,7 @@ public final class Differences {
           "class_student",
           "lesson",
           "planned_piece",
+          "planned_reading",
           "pack",
           "shelved_pack",
           "machine",

@@ -14,6 +14,7 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.act.cloth.ClothCard;
 import walebook.act.cloth.ReadClothCard;
+import walebook.act.cloth.StartReading;
 import walebook.compare.ClothStretch;
 import walebook.desk.common.AfterPause;
 import walebook.desk.common.ColumnTable;
@@ -62,6 +63,7 @@ public final class ClothsView extends BorderPane {
     model.partProperty().addListener((from, old, now) -> show());
     model.cardProperty().addListener((from, old, now) -> cardChanged());
     model.loadedProperty().addListener((from, old, now) -> show());
+    model.askedProperty().addListener((from, old, now) -> askedChanged());
     show();
   }
 
@@ -77,6 +79,12 @@ public final class ClothsView extends BorderPane {
     if (card != null && card.cloth().id().equals(cardShown)) {
       cardHolder.getChildren().setAll(new ClothCardPane(words, card, model));
     } else if (model.partProperty().get() == ClothsViewModel.Part.CARD) {
+      show();
+    }
+  }
+
+  private void askedChanged() {
+    if (model.partProperty().get() == ClothsViewModel.Part.READING) {
       show();
     }
   }
@@ -195,15 +203,23 @@ public final class ClothsView extends BorderPane {
     if (card == null) {
       return list();
     }
-    reading.begin(card.cloth().id(), card.unit());
+    StartReading.Asked asked = model.askedProperty().get();
+    if (asked == null) {
+      reading.begin(card.cloth().id(), card.unit());
+    } else {
+      reading.begin(asked, card.unit());
+    }
     PlaceFrame frame =
         new PlaceFrame(words, words.say("desk.cloths.reading.title", card.cloth().name()));
     Button save = save(reading.asksProperty());
     save.setOnAction(pressed -> reading.save());
     savedByKey(frame, reading::save);
     frame.notice().noticeProperty().bind(reading.noticeProperty());
+    if (asked != null) {
+      frame.lesser(next(reading));
+    }
     return frame
-        .context(back("desk.cloths.back-card"))
+        .context(asked == null ? back("desk.cloths.back-card") : today())
         .work(new ReadingFormPane(words, reading, card.unit()))
         .means(new ReadingMeaningPane(words, reading))
         .primary(save);
@@ -241,6 +257,39 @@ public final class ClothsView extends BorderPane {
             save.run();
           }
         });
+  }
+
+  /** What the student is to measure after this, while there is any. */
+  private Button next(ReadingFormViewModel reading) {
+    Button next = new Button();
+    next.textProperty().bind(reading.askedProperty().map(this::nextSays).orElse(""));
+    next.visibleProperty().bind(next.textProperty().isNotEmpty());
+    next.managedProperty().bind(next.visibleProperty());
+    next.setOnAction(
+        pressed -> {
+          StartReading.Asked now = reading.askedProperty().get();
+          if (now != null && now.next() != null) {
+            model.measure(now.next().plannedId());
+          }
+        });
+    return next;
+  }
+
+  private String nextSays(StartReading.Asked asked) {
+    StartReading.Next next = asked.next();
+    return next == null
+        ? ""
+        : words.say(
+            "desk.cloths.reading.next",
+            next.cloth(),
+            words.say("common.choice." + next.grain().key()));
+  }
+
+  private Button today() {
+    Button today = new Button(words.say("desk.cloths.reading.today"));
+    today.getStyleClass().add("quiet");
+    today.setOnAction(pressed -> model.toToday());
+    return today;
   }
 
   private Button save(ReadOnlyBooleanProperty asks) {

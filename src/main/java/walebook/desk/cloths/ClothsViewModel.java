@@ -12,6 +12,7 @@ import javafx.collections.ObservableList;
 import org.jspecify.annotations.Nullable;
 import walebook.act.cloth.ClothCard;
 import walebook.act.cloth.ReadClothCard;
+import walebook.act.cloth.StartReading;
 import walebook.desk.common.Notice;
 import walebook.desk.common.Session;
 import walebook.desk.common.ToBin;
@@ -33,6 +34,9 @@ public final class ClothsViewModel {
   private Unit unit = Unit.MM;
   private final ReadOnlyObjectWrapper<@Nullable ClothCard> card =
       new ReadOnlyObjectWrapper<>(this, "card");
+
+  private final ReadOnlyObjectWrapper<StartReading.@Nullable Asked> asked =
+      new ReadOnlyObjectWrapper<>(this, "asked");
 
   /** What the place shows. */
   public enum Part {
@@ -108,12 +112,52 @@ public final class ClothsViewModel {
 
   /** Measures the open cloth. */
   public void measure() {
+    asked.set(null);
     part.set(Part.READING);
   }
 
   /** Logs a wash of the open cloth. */
   public void wash() {
     part.set(Part.WASH);
+  }
+
+  /** The planned reading that the form was begun for, or null. */
+  public ReadOnlyObjectProperty<StartReading.@Nullable Asked> askedProperty() {
+    return asked.getReadOnlyProperty();
+  }
+
+  private record Begun(StartReading.Asked asked, ClothCard card) {}
+
+  /** Begins a planned reading; a form that is begun for it stays as it is. */
+  public void measure(UUID plannedId) {
+    StartReading.Asked now = asked.get();
+    if (part.get() == Part.READING && now != null && now.line().planned().id().equals(plannedId)) {
+      return;
+    }
+    boolean hidden = session.namesHiddenProperty().get();
+    session.run(
+        progress -> {
+          StartReading.Asked found = new StartReading(session.book()).of(plannedId);
+          ClothCard of = found == null ? null : read.card(found.cloth().id(), hidden);
+          return found == null || of == null
+              ? Optional.<Begun>empty()
+              : Optional.of(new Begun(found, of));
+        },
+        found -> {
+          if (found.isEmpty()) {
+            notice.set(new Notice(session.words().say("desk.cloths.reading.gone"), null));
+            return;
+          }
+          card.set(found.get().card());
+          asked.set(found.get().asked());
+          part.set(Part.READING);
+        });
+  }
+
+  /** Leads back to where the plan is. */
+  void toToday() {
+    part.set(Part.CARD);
+    session.wish(Wish.show("today"));
   }
 
   /** Back from form or reading to the card, from there to the list. */
@@ -191,6 +235,8 @@ public final class ClothsViewModel {
     UUID id = wish.id();
     if (wish.what() == Wish.What.OPEN && id != null) {
       open(id);
+    } else if (wish.what() == Wish.What.LOG_PLANNED && id != null) {
+      measure(id);
     }
   }
 }

@@ -3,7 +3,9 @@ package walebook.desk.cloths;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
+import walebook.act.cloth.StartReading;
 import walebook.desk.common.FieldGroup;
 import walebook.desk.common.Fold;
 import walebook.desk.common.PickedField;
@@ -14,6 +16,7 @@ import walebook.record.CutEdge;
 import walebook.record.Grain;
 import walebook.record.Keyed;
 import walebook.record.Pull;
+import walebook.record.ReadingLine;
 import walebook.words.Words;
 
 /** The fields of a reading, in the order of the hands; how it was done is folded below. */
@@ -43,7 +46,28 @@ final class ReadingFormPane extends VBox {
             .add(typed("cycle", unit), 11)
             .add(typed("measured-on", unit), 11)
             .add(typed("remark", unit), 24);
-    getChildren().setAll(lengths, new Fold(words.say("desk.cloths.reading.more"), how));
+    getChildren().setAll(asked(), lengths, new Fold(words.say("desk.cloths.reading.more"), how));
+  }
+
+  /** Whose plan asks for it and how far that is. */
+  private VBox asked() {
+    Label says = Texts.text("", "strong");
+    says.textProperty().bind(model.askedProperty().map(this::says).orElse(""));
+    VBox box = new VBox(4, says, Texts.caption(words.say("desk.cloths.reading.as-lesson")));
+    box.visibleProperty().bind(model.askedProperty().isNotNull());
+    box.managedProperty().bind(box.visibleProperty());
+    return box;
+  }
+
+  private String says(StartReading.Asked asked) {
+    ReadingLine line = asked.line();
+    String who = model.isNamesHidden() ? asked.student().alias() : asked.student().name();
+    String grain = words.say("common.choice." + line.planned().grain().key());
+    int of = line.planned().repeats();
+    return line.isDone()
+        ? words.say("desk.cloths.reading.asked-done", who, asked.lesson().title(), grain, of)
+        : words.say(
+            "desk.cloths.reading.asked", who, asked.lesson().title(), grain, line.done(), of);
   }
 
   private TypedField typed(String field, Unit unit) {

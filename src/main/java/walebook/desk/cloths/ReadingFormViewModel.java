@@ -13,6 +13,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.jspecify.annotations.Nullable;
 import walebook.act.cloth.LogClothReading;
+import walebook.act.cloth.StartReading;
 import walebook.cloth.Growth;
 import walebook.cloth.Recovery;
 import walebook.cloth.Stretch;
@@ -28,6 +29,8 @@ import walebook.quantity.ReadNumber;
 import walebook.quantity.Show;
 import walebook.quantity.Unit;
 import walebook.record.ClothReading;
+import walebook.record.Grain;
+import walebook.record.Keyed;
 import walebook.record.SchoolClass;
 import walebook.record.Student;
 import walebook.working.Working;
@@ -36,6 +39,7 @@ import walebook.working.Working;
 public final class ReadingFormViewModel {
   private final Session session;
   private final LogClothReading act;
+  private final StartReading start;
   private final FormFields fields;
   private final KeptForm kept;
   private final ReadOnlyBooleanWrapper asks = new ReadOnlyBooleanWrapper(this, "asks");
@@ -43,8 +47,13 @@ public final class ReadingFormViewModel {
       new ReadOnlyObjectWrapper<>(this, "meaning", Meaning.NOTHING);
   private final ReadOnlyObjectWrapper<Notice> notice =
       new ReadOnlyObjectWrapper<>(this, "notice", Notice.NONE);
+  private final ReadOnlyObjectWrapper<StartReading.@Nullable Asked> asked =
+      new ReadOnlyObjectWrapper<>(this, "asked");
   private Unit unit = Unit.MM;
   private @Nullable UUID clothId;
+
+  /** A reading on the disk, and how its plan stands after it; null for what no plan asked. */
+  private record Saved(Answer<ClothReading> answer, StartReading.@Nullable Asked plan) {}
 
   /**
    * What the form means as it stands.
@@ -66,6 +75,7 @@ public final class ReadingFormViewModel {
   public ReadingFormViewModel(Session session) {
     this.session = session;
     this.act = new LogClothReading(session.book(), session.clock());
+    this.start = new StartReading(session.book());
     fields =
         new FormFields(
             this::changed,
@@ -116,10 +126,30 @@ public final class ReadingFormViewModel {
     kept.rest();
   }
 
+  /** What a plan asks for with this reading and what of it is done, or null. */
+  public ReadOnlyObjectProperty<StartReading.@Nullable Asked> askedProperty() {
+    return asked.getReadOnlyProperty();
+  }
+
+  boolean isNamesHidden() {
+    return session.namesHiddenProperty().get();
+  }
+
+  /** Starts on a reading that a plan asks for, filled in as its lesson measures. */
+  public void begin(StartReading.Asked plan, Unit lengthUnit) {
+    begin(plan.cloth().id(), lengthUnit, plan.line().planned().id(), plan.typed());
+    asked.set(plan);
+  }
+
   /** Starts on a cloth with what is usual filled in, or with what was typed and not saved. */
   public void begin(UUID cloth, Unit lengthUnit) {
+    begin(cloth, lengthUnit, cloth, Map.of());
+  }
+
+  private void begin(UUID cloth, Unit lengthUnit, UUID draft, Map<String, String> asLesson) {
     clothId = cloth;
     unit = lengthUnit;
+    asked.set(null);
     notice.set(Notice.NONE);
     Map<String, String> usual = new HashMap<>();
     usual.put("grain", "course");
@@ -129,7 +159,8 @@ public final class ReadingFormViewModel {
     usual.put("pull", "firm");
     usual.put("cycle", "1");
     usual.put("measured-on", LocalDate.now(session.clock()).toString());
-    kept.begin(cloth.toString(), usual);
+    usual.putAll(asLesson);
+    kept.begin(draft.toString(), usual);
   }
 
   public void save() {
@@ -137,30 +168,62 @@ public final class ReadingFormViewModel {
     if (of == null) {
       return;
     }
-    SchoolClass schoolClass = session.schoolClassProperty().get();
-    Student student = session.studentProperty().get();
-    LogClothReading.Whose whose =
-        new LogClothReading.Whose(
-            of,
-            schoolClass == null ? null : schoolClass.id(),
-            null,
-            student == null ? null : student.id());
+    StartReading.Asked plan = asked.get();
+    LogClothReading.Whose whose = plan == null ? whose(of) : plan.whose();
     Map<String, String> typed = fields.typed();
     boolean confirmed = fields.isConfirmed();
-    session.run(progress -> act.save(whose, typed, confirmed), this::answered);
+    session.run(
+        progress -> {
+          LogClothReading.Whose in = plan == null ? withLesson(whose, typed) : whose;
+          Answer<ClothReading> answer = act.save(in, typed, confirmed);
+          return new Saved(
+              answer,
+              plan == null || !answer.isGood() ? null : start.of(plan.line().planned().id()));
+        },
+        this::answered);
   }
 
-  private void answered(Answer<ClothReading> answer) {
+  private LogClothReading.Whose whose(UUID cloth) {
+    SchoolClass schoolClass = session.schoolClassProperty().get();
+    Student student = session.studentProperty().get();
+    return new LogClothReading.Whose(
+        cloth,
+        schoolClass == null ? null : schoolClass.id(),
+        null,
+        student == null ? null : student.id());
+  }
+
+  /** A reading that the student's plan asks for counts for it, wherever it was begun. */
+  private LogClothReading.Whose withLesson(LogClothReading.Whose whose, Map<String, String> typed) {
+    Grain grain = Keyed.find(Grain.class, typed.getOrDefault("grain", ""));
+    UUID classId = whose.classId();
+    UUID student = whose.studentId();
+    if (grain == null || classId == null || student == null) {
+      return whose;
+    }
+    UUID lesson = StartReading.lessonOf(session.book(), classId, student, whose.clothId(), grain);
+    return new LogClothReading.Whose(whose.clothId(), classId, lesson, student);
+  }
+
+  private void answered(Saved saved) {
+    Answer<ClothReading> answer = saved.answer();
     fields.show(answer.problems());
     asks.set(!answer.isGood() && fields.isConfirmed());
     if (answer.isGood()) {
+      asked.set(saved.plan());
       Map<String, String> next = new HashMap<>(fields.typed());
       next.put("stretched", "");
       next.put("released", "");
       next.put("remark", "");
       kept.done(next);
       String stretch = Show.percent(answer.value().stretchPercent());
-      notice.set(new Notice(session.words().say("desk.cloths.reading.saved", stretch), null));
+      boolean counts = saved.plan() == null && answer.value().lessonId() != null;
+      notice.set(
+          new Notice(
+              counts
+                  ? session.words().say("desk.cloths.reading.counts", stretch)
+                  : session.words().say("desk.cloths.reading.saved", stretch),
+              null));
       session.changed();
     }
   }

@@ -18,7 +18,7 @@ public record Wish(String place, What what, @Nullable UUID id) {
     SHOW,
     /** Show one row: a piece, a cloth, a lesson. */
     OPEN,
-    /** Log the planned piece with this key. */
+    /** Log the planned piece, or at the cloths make the planned reading, with this key. */
     LOG_PLANNED,
     /** Log a piece without a plan. */
     LOG_OWN,

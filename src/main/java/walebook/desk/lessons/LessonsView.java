@@ -189,9 +189,6 @@ public final class LessonsView extends BorderPane {
             .work(new PlanPane(words, plan, model.session().tables()), notesPane)
             .means(print(plan));
     frame.notice().noticeProperty().bind(planAgain.noticeProperty());
-    if (plan.fairness() == null) {
-      return frame;
-    }
     Button again = new Button(words.say("desk.lessons.plan.again"));
     again.setOnAction(pressed -> planAgain.again(plan.lesson()));
     return frame.lesser(again);

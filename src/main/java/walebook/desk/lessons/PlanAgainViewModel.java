@@ -8,6 +8,7 @@ import walebook.act.lesson.ReplanLesson;
 import walebook.desk.common.Notice;
 import walebook.desk.common.Session;
 import walebook.record.Lesson;
+import walebook.words.Words;
 
 /** Plans a lesson again for who is in the class now, and says what that changed. */
 public final class PlanAgainViewModel {
@@ -45,15 +46,19 @@ public final class PlanAgainViewModel {
             return;
           }
           ReplanLesson.Replanned done = answer.value();
-          boolean same = done.added().isEmpty() && done.back().isEmpty();
-          say(
-              same
-                  ? session.words().say("desk.lessons.plan.same")
-                  : session
-                      .words()
-                      .say("desk.lessons.plan.changed", done.added().size(), done.back().size()));
+          say(changed(done));
           session.changed();
         });
+  }
+
+  private String changed(ReplanLesson.Replanned done) {
+    Words words = session.words();
+    if (done.handedOut() == 0 && done.takenBack() == 0) {
+      return words.say("desk.lessons.plan.same");
+    }
+    return done.isMeasured()
+        ? words.say("desk.lessons.plan.changed-readings", done.handedOut(), done.takenBack())
+        : words.say("desk.lessons.plan.changed", done.handedOut(), done.takenBack());
   }
 
   /** Says a sentence at the foot of the plan. */

@@ -36,6 +36,15 @@ final class PlanPane extends VBox {
       getChildren().setAll(Texts.text(words.say("desk.lessons.plan.none")));
       return;
     }
+    if (plan.isMeasured()) {
+      getChildren().add(new ReadingsPlanPane(words, plan));
+    }
+    if (plan.isSewn()) {
+      sewn();
+    }
+  }
+
+  private void sewn() {
     ColumnTable<Row> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.lessons.plan.title", plan.lesson().title()));
     // The columns share the room there is: nothing is ever off to the side.
@@ -56,7 +65,7 @@ final class PlanPane extends VBox {
     table.words(words.say("desk.lessons.col.done"), 4, this::done).setCellFactory(WrappedCell::new);
     table.getItems().setAll(rows(plan));
     table.asHighAs(ROWS);
-    getChildren().setAll(Texts.caption(words.say("desk.lessons.plan.note")), table);
+    getChildren().addAll(Texts.caption(words.say("desk.lessons.plan.note")), table);
     PlanFairness fairness = plan.fairness();
     if (fairness != null) {
       getChildren().add(Texts.text(words.say("desk.lessons.plan.fairness"), "strong"));

@@ -57,12 +57,10 @@ final class TakeUpPane extends VBox {
       which.below(unmeasured);
       getChildren().add(which);
     }
-    if (plan instanceof PiecesPlan) {
-      getChildren().add(more(words, model));
-    }
+    getChildren().add(more(words, model, plan instanceof PiecesPlan));
   }
 
-  private static Fold more(Words words, TakeUpViewModel model) {
+  private static Fold more(Words words, TakeUpViewModel model, boolean sewn) {
     FieldGroup group =
         new FieldGroup(words.say("desk.lessons.take-up.how-many"))
             .add(
@@ -72,8 +70,10 @@ final class TakeUpPane extends VBox {
                 lines(
                     words,
                     model,
-                    "desk.lessons.take-up.leave-out",
-                    "width=3",
+                    sewn
+                        ? "desk.lessons.take-up.leave-out"
+                        : "desk.lessons.take-up.leave-out-readings",
+                    sewn ? "width=3" : "grain=wale",
                     TakeUpViewModel.LEAVE_OUT),
                 20)
             .add(
@@ -81,7 +81,7 @@ final class TakeUpPane extends VBox {
                     words,
                     model,
                     "desk.lessons.take-up.without",
-                    "overlocker",
+                    sewn ? "overlocker" : "cloth b",
                     TakeUpViewModel.WITHOUT),
                 20)
             .add(
@@ -91,7 +91,12 @@ final class TakeUpPane extends VBox {
                     "2026",
                     model.more(TakeUpViewModel.SEED)),
                 11)
-            .below(Texts.caption(words.say("desk.lessons.take-up.more-says")));
+            .below(
+                Texts.caption(
+                    words.say(
+                        sewn
+                            ? "desk.lessons.take-up.more-says"
+                            : "desk.lessons.take-up.more-says-readings")));
     Fold fold = new Fold(words.say("desk.lessons.take-up.more"), group);
     // A mistake in a folded field would be refused without a word.
     for (String each :

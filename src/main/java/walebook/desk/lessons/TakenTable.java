@@ -18,7 +18,7 @@ final class TakenTable extends BorderPane {
         words.say("desk.lessons.col.planned"),
         9,
         each -> (double) each.planned(),
-        each -> Integer.toString(each.planned()));
+        each -> planned(words, each));
     table.figures(
         words.say("desk.lessons.col.logged"),
         9,
@@ -28,5 +28,14 @@ final class TakenTable extends BorderPane {
     table.asHighAs(ROWS);
     table.opens(each -> model.plan(each.lesson().id()));
     setCenter(table);
+  }
+
+  private static String planned(Words words, ReadLessons.Taken each) {
+    if (each.planned() == 0) {
+      return "0";
+    }
+    return each.measured()
+        ? words.say("desk.lessons.taken.readings", each.planned())
+        : words.say("desk.lessons.taken.pieces", each.planned());
   }
 }

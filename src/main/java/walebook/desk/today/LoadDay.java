@@ -65,7 +65,12 @@ final class LoadDay {
       rows.add(row(rows.size() + 1, line));
     }
     PlannedPiece next = plan.next();
-    return new MyDay(rows, plan.done(), next == null ? null : next(next, classId), recent(plan));
+    return new MyDay(
+        rows,
+        plan.done(),
+        next == null ? null : next(next, classId),
+        recent(plan),
+        new LoadReadings(book, words, names, today).of(classId, studentId));
   }
 
   private PlanRow row(int number, MyPlan.Line line) {

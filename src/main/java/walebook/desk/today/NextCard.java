@@ -11,6 +11,9 @@ final class NextCard extends VBox {
   NextCard(Words words, TodayViewModel model, MyDay day) {
     getStyleClass().addAll("card", "next-piece");
     NextPiece next = day.next();
+    // Who has only to measure needs no word about pieces.
+    setVisible(next != null || !day.isMeasuredOnly());
+    setManaged(isVisible());
     if (!model.lessonProperty().get().isEmpty()) {
       getChildren().add(Texts.caption(model.lessonProperty().get()));
     }

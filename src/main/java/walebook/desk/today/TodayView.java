@@ -66,16 +66,24 @@ public final class TodayView extends StackPane {
     frame.context(who, of, other);
     VBox work = new VBox(new NextCard(words, model, day), new PlanCard(words, model, day));
     work.getStyleClass().add("today");
+    work.getChildren()
+        .add(day.isReadingNext() ? 0 : 2, new ReadingsCard(words, model, day.readings()));
     frame.work(work);
     frame.means(new RecentCard(words, model, day));
     Button log = new Button(words.say(primary(day.next())));
-    log.setDefaultButton(true);
     log.setOnAction(pressed -> model.logNext());
-    frame.primary(log);
+    Button measure = new Button(words.say("desk.today.reading.measure"));
+    measure.setOnAction(pressed -> model.measureNext());
+    Button first = day.isReadingNext() ? measure : log;
+    first.setDefaultButton(true);
+    frame.primary(first);
     if (day.next() != null) {
       Button own = new Button(words.say("desk.today.own"));
       own.setOnAction(pressed -> model.logOwn());
       frame.lesser(own);
+    }
+    if (day.readings().next() != null) {
+      frame.lesser(day.isReadingNext() ? log : measure);
     }
     return frame;
   }

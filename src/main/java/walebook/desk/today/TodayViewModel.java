@@ -26,6 +26,7 @@ import walebook.record.Student;
 /** Who I am, the lesson in hand, my plan and my next piece. */
 public final class TodayViewModel {
   private static final String PIECES = "pieces";
+  private static final String CLOTHS = "cloths";
 
   private final Session session;
   private final ObservableList<SchoolClass> classes = FXCollections.observableArrayList();
@@ -125,6 +126,20 @@ public final class TodayViewModel {
     } else {
       logPlanned(now.next().plannedId());
     }
+  }
+
+  /** Opens the form of my next reading. */
+  public void measureNext() {
+    MyDay now = day.get();
+    MyReadings.Next next = now == null ? null : now.readings().next();
+    if (next != null) {
+      measure(next.plannedId());
+    }
+  }
+
+  /** Opens the form of a planned reading, filled in as its lesson measures. */
+  public void measure(UUID plannedId) {
+    session.wish(new Wish(CLOTHS, Wish.What.LOG_PLANNED, plannedId));
   }
 
   public void logPlanned(UUID plannedId) {

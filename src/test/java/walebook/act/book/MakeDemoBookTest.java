@@ -145,6 +145,20 @@ class MakeDemoBookTest {
     assertThat(progress.rows()).allMatch(each -> each.logged() < each.planned());
   }
 
+  /** What was asked of the two evenings of measuring is all measured, by the plans dealt then. */
+  @Test
+  void everyReadingAskedForIsMade() {
+    ClassProgress progress = ClassProgress.of(book, book.classes().all().get(0).id());
+    assertThat(progress.rows())
+        .allSatisfy(
+            row -> {
+              int asked = row.perLesson().stream().mapToInt(each -> each.toMeasure()).sum();
+              int measured = row.perLesson().stream().mapToInt(each -> each.measured()).sum();
+              assertThat(asked).isIn(12, 24);
+              assertThat(measured).isEqualTo(asked).isEqualTo(row.readings());
+            });
+  }
+
   @Test
   void everyPieceCanBeJudged() {
     PieceRoom room = LoadPieceRoom.of(book, SharedTables.read(), book.classes().all().get(0).id());

@@ -49,6 +49,9 @@ class GiveStarterBooksTest {
           assertThat(own.lessons().of(of.id())).isEqualTo(book.lessons().of(of.id()));
           assertThat(own.lessons().planOf(of.id(), me.id()))
               .isEqualTo(book.lessons().planOf(of.id(), me.id()));
+          assertThat(own.readingPlans().ofClass(of.id()))
+              .isNotEmpty()
+              .isEqualTo(book.readingPlans().of(of.id(), me.id()));
           assertThat(own.students().all())
               .filteredOn(each -> !each.id().equals(me.id()))
               .allSatisfy(each -> assertThat(each.name()).isEqualTo(each.alias()));

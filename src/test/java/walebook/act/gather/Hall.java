@@ -43,6 +43,7 @@ final class Hall {
           "lesson",
           "cloth_reading",
           "planned_piece",
+          "planned_reading",
           "test_piece",
           "piece_pull",
           "fault_seen",

@@ -12,11 +12,19 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.act.classroom.EnrolStudents;
 import walebook.book.Classroom;
+import walebook.book.Ids;
 import walebook.lesson.Packs;
 import walebook.problem.Answer;
 import walebook.problem.Problem;
+import walebook.record.ClothReading;
+import walebook.record.CutEdge;
+import walebook.record.Fold;
+import walebook.record.How;
 import walebook.record.Lesson;
 import walebook.record.PlannedPiece;
+import walebook.record.PlannedReading;
+import walebook.record.Pull;
+import walebook.record.ReadingLine;
 import walebook.record.SeamEnd;
 import walebook.record.Student;
 import walebook.record.TestPiece;
@@ -87,6 +95,77 @@ class ReplanLessonTest {
       assertThat(room.book.lessons().plannedByCode(done.back().get(0).code())).isNotNull();
       assertThat(again(room, lesson).value().added()).isEmpty();
     }
+  }
+
+  @Test
+  void readingsMadeStayAndTheRestIsSharedOutAmongWhoIsHere() {
+    try (Classroom room = Classroom.in(folder.resolve("g.walebook"))) {
+      ReadLimits.Typed onlyA =
+          new ReadLimits.Typed(List.of(), List.of("cloth b", "cloth c"), List.of());
+      Lesson lesson =
+          new TakeUpLesson(room.book, Classroom.CLOCK)
+              .takeUp(
+                  Packs.named("measuring-stretch"),
+                  room.schoolClass.id(),
+                  DAY,
+                  Map.of("a", room.cloth.id()),
+                  onlyA,
+                  5)
+              .value();
+      List<ReadingLine> before = room.book.readingPlans().of(lesson.id());
+      assertThat(before).hasSize(4);
+      ReadingLine begun =
+          before.stream()
+              .filter(each -> each.planned().studentId().equals(room.first.id()))
+              .findFirst()
+              .orElseThrow();
+      measure(room, begun.planned());
+      room.book.enrolments().leave(room.schoolClass.id(), room.first.id(), DAY);
+      Student late =
+          new EnrolStudents(room.book, Classroom.CLOCK)
+              .enrol(room.schoolClass.id(), "Cy Late")
+              .get(0);
+      ReplanLesson.Replanned done = again(room, lesson).value();
+      assertThat(done.notToMeasure())
+          .singleElement()
+          .matches(each -> each.studentId().equals(room.first.id()) && each.dropped());
+      assertThat(done.toMeasure())
+          .hasSize(2)
+          .allMatch(each -> each.studentId().equals(late.id()))
+          .allMatch(each -> room.cloth.id().equals(each.clothId()));
+      List<ReadingLine> after = room.book.readingPlans().of(lesson.id());
+      assertThat(after).anyMatch(each -> each.planned().equals(begun.planned()));
+      assertThat(after)
+          .filteredOn(each -> each.planned().studentId().equals(room.second.id()))
+          .isEqualTo(
+              before.stream()
+                  .filter(each -> each.planned().studentId().equals(room.second.id()))
+                  .toList());
+      ReplanLesson.Replanned same = again(room, lesson).value();
+      assertThat(same.handedOut() + same.takenBack()).isZero();
+    }
+  }
+
+  private static void measure(Classroom room, PlannedReading planned) {
+    room.book
+        .clothLog()
+        .add(
+            new ClothReading(
+                Ids.next(),
+                room.cloth.id(),
+                room.schoolClass.id(),
+                planned.lessonId(),
+                planned.studentId(),
+                planned.grain(),
+                100,
+                140,
+                null,
+                new How(Fold.FOLDED, Pull.FIRM, null, null, null),
+                CutEdge.INSIDE,
+                1,
+                DAY,
+                "",
+                Classroom.FRESH));
   }
 
   @Test

@@ -1,6 +1,7 @@
 package walebook.act.lesson;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -14,9 +15,14 @@ import walebook.book.Classroom;
 import walebook.lesson.BuiltInPacks;
 import walebook.lesson.LessonPack;
 import walebook.lesson.ReadPack;
+import walebook.lesson.ReadingsPlan;
 import walebook.problem.Answer;
+import walebook.problem.Place;
+import walebook.problem.Problem;
 import walebook.record.Lesson;
 import walebook.record.PlannedPiece;
+import walebook.record.PlannedReading;
+import walebook.record.ReadingLine;
 
 class TakeUpLessonTest {
   @TempDir Path folder;
@@ -48,6 +54,98 @@ class TakeUpLessonTest {
           .extracting(PlannedPiece::code)
           .doesNotHaveDuplicates();
     }
+  }
+
+  /** Four of the twelve packs measure cloth; every student's share is on the disk. */
+  @Test
+  void aPlanOfReadingsIsHandedOutAndKept() {
+    List<LessonPack> packs =
+        ReadLessons.packs().stream().filter(each -> each.plan() instanceof ReadingsPlan).toList();
+    assertThat(packs).hasSize(4);
+    try (Classroom room = Classroom.in(folder.resolve("e.walebook"))) {
+      for (LessonPack pack : packs) {
+        ReadingsPlan asked = (ReadingsPlan) pack.plan();
+        Lesson lesson = takeUp(room, pack).value();
+        Map<UUID, List<PlannedReading>> plan =
+            room.book.readingPlans().of(lesson.id()).stream()
+                .map(ReadingLine::planned)
+                .collect(Collectors.groupingBy(PlannedReading::studentId));
+        assertThat(plan.keySet()).containsExactlyInAnyOrder(room.first.id(), room.second.id());
+        int controls = asked.control() == null ? 0 : 1;
+        for (List<PlannedReading> mine : plan.values()) {
+          assertThat(mine).hasSize(asked.tiers().standard().cells() + controls);
+          assertThat(mine.stream().filter(PlannedReading::control)).hasSize(controls);
+          assertThat(mine.get(0).control()).isEqualTo(controls == 1);
+          assertThat(mine).extracting(PlannedReading::place).isSorted().doesNotHaveDuplicates();
+          assertThat(mine).allMatch(each -> each.repeats() == asked.repeats());
+          assertThat(mine).allMatch(each -> room.cloth.id().equals(each.clothId()));
+          assertThat(mine).extracting(each -> each.slot() + each.grain()).doesNotHaveDuplicates();
+        }
+        assertThat(room.book.lessons().planOf(lesson.id())).isEmpty();
+        assertThat(PlannedCloths.of(room.book, lesson, pack).values())
+            .isNotEmpty()
+            .containsOnly(room.cloth.id());
+      }
+    }
+  }
+
+  @Test
+  void theClothsOfAPlanOfReadingsAreAskedForAndComparedOnesToo() {
+    try (Classroom room = Classroom.in(folder.resolve("f.walebook"))) {
+      TakeUpLesson act = new TakeUpLesson(room.book, Classroom.CLOCK);
+      LessonPack pack = pack("measuring-stretch");
+      UUID of = room.schoolClass.id();
+      LocalDate on = LocalDate.of(2026, 10, 5);
+      UUID cloth = room.cloth.id();
+      assertThat(act.takeUp(pack, of, on, Map.of("a", cloth), 1).problems())
+          .extracting(Problem::code, each -> ((Place.Field) each.place()).name())
+          .containsExactly(
+              tuple("lesson.cloth-missing", "cloth-b"), tuple("lesson.cloth-missing", "cloth-c"));
+      Map<String, UUID> same = Map.of("a", cloth, "b", cloth);
+      ReadLimits.Typed noC = new ReadLimits.Typed(List.of(), List.of("cloth c"), List.of());
+      assertThat(act.takeUp(pack, of, on, same, noC, 1, false).problems())
+          .extracting(Problem::code)
+          .containsExactly("lesson.cloths-same");
+      assertThat(room.book.lessons().of(of)).isEmpty();
+      Lesson lesson = act.takeUp(pack, of, on, same, noC, 1, true).value();
+      assertThat(room.book.readingPlans().of(lesson.id()))
+          .isNotEmpty()
+          .noneMatch(each -> each.planned().slot().equals("c"));
+    }
+  }
+
+  @Test
+  void limitsOfAPlanOfReadingsAreReadOrRefused() {
+    try (Classroom room = Classroom.in(folder.resolve("g.walebook"))) {
+      ReadLimits.Typed typed =
+          new ReadLimits.Typed(List.of("grain=wale"), List.of("S01=cloth b"), List.of("S02=1"));
+      PlanLimits limits =
+          ReadLimits.of(typed, pack("measuring-stretch").plan(), List.of(room.first, room.second))
+              .value();
+      assertThat(limits.leftOut()).containsExactly("grain=wale");
+      assertThat(limits.cloths()).containsEntry(room.first.id(), java.util.Set.of("b"));
+      assertThat(limits.shares()).containsEntry(room.second.id(), 1);
+      ReadLimits.Typed wrong =
+          new ReadLimits.Typed(List.of("width=3"), List.of("overlocker"), List.of());
+      assertThat(codes(room, wrong))
+          .containsExactly("lesson.left-out-unknown", "lesson.without-no-cloth");
+      assertThat(codes(room, new ReadLimits.Typed(List.of(), List.of(), List.of("9"))))
+          .containsExactly("lesson.share-too-large-to-measure");
+      assertThat(
+              codes(
+                  room,
+                  new ReadLimits.Typed(
+                      List.of("grain=wale", "grain=course"), List.of(), List.of())))
+          .containsExactly("lesson.nothing-to-measure-at-all");
+    }
+  }
+
+  private static List<String> codes(Classroom room, ReadLimits.Typed typed) {
+    return ReadLimits.of(typed, pack("measuring-stretch").plan(), List.of(room.first, room.second))
+        .problems()
+        .stream()
+        .map(Problem::code)
+        .toList();
   }
 
   @Test

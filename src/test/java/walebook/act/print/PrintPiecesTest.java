@@ -8,20 +8,26 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import walebook.act.cloth.LogClothReading;
 import walebook.act.piece.Asked;
 import walebook.act.piece.PieceField;
+import walebook.book.Classroom;
+import walebook.desk.MeasuredClass;
 import walebook.paper.LabelGrid;
 import walebook.paper.PaperSize;
 import walebook.paper.ReadPdf;
+import walebook.record.Lesson;
 import walebook.record.MachineKind;
 import walebook.record.Method;
 import walebook.record.PieceCode;
 import walebook.record.PlannedPiece;
+import walebook.record.PlannedReading;
 import walebook.record.Pull;
 import walebook.record.SeamEnd;
 import walebook.record.Student;
@@ -65,6 +71,39 @@ class PrintPiecesTest {
         .print(in.scope(null, Naming.NAME), PaperSize.A4, PaperClass.file(file))
         .value();
     return ReadPdf.of(file);
+  }
+
+  @Test
+  void aPlanOfReadingsIsPrintedWithClothGrainAndHowManyAreMade() throws IOException {
+    try (Classroom room = Classroom.in(folder.resolve("readings.walebook"))) {
+      Lesson lesson = MeasuredClass.of(room);
+      PlannedReading first = MeasuredClass.mine(room, lesson).get(0).planned();
+      new LogClothReading(room.book, Classroom.CLOCK)
+          .save(
+              new LogClothReading.Whose(
+                  Objects.requireNonNull(first.clothId()),
+                  room.schoolClass.id(),
+                  lesson.id(),
+                  room.first.id()),
+              Map.of("grain", first.grain().key(), "gauge", "100", "stretched", "140"),
+              true)
+          .value();
+      Path file = folder.resolve("readings.pdf");
+      new PrintPlan(room.book, PaperClass.WORDS, PaperClass.TABLES)
+          .print(
+              new PrintScope(room.schoolClass.id(), lesson.id(), null, Naming.NAME),
+              PaperSize.A4,
+              PaperClass.file(file))
+          .value();
+      try (ReadPdf pdf = ReadPdf.of(file)) {
+        assertThat(pdf.text())
+            .contains("Ada Pier", "Bo Quay", "Red jersey", "White rib", "1 of 3")
+            .contains("How far does each cloth stretch each way")
+            .contains("along the courses (width grain), 3 readings")
+            .contains("which way, how often")
+            .doesNotContain("No piece is planned");
+      }
+    }
   }
 
   @Test

@@ -9,12 +9,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.act.cloth.ClothCard;
 import walebook.act.cloth.LogWash;
+import walebook.act.cloth.StartReading;
 import walebook.book.Classroom;
+import walebook.desk.MeasuredClass;
 import walebook.desk.RoomBook;
 import walebook.desk.Sessions;
 import walebook.desk.common.Session;
 import walebook.desk.common.Wish;
 import walebook.record.Grain;
+import walebook.record.Lesson;
+import walebook.record.PlannedReading;
 
 class ClothsViewModelTest {
   @TempDir Path folder;
@@ -44,6 +48,34 @@ class ClothsViewModelTest {
       session.wish(new Wish("cloths", Wish.What.OPEN, room.cloth.id()));
       ClothsViewModel model = new ClothsViewModel(session);
       assertThat(Objects.requireNonNull(model.cardProperty().get()).cloth()).isEqualTo(room.cloth);
+    }
+  }
+
+  @Test
+  void beginsThePlannedReadingThatAnotherPlaceWishesFor() {
+    try (Classroom room = Classroom.in(folder.resolve("p.walebook"))) {
+      Lesson lesson = MeasuredClass.of(room);
+      PlannedReading planned = MeasuredClass.mine(room, lesson).get(1).planned();
+      Session session = Sessions.of(room);
+      ClothsViewModel model = new ClothsViewModel(session);
+      session.wish(new Wish("cloths", Wish.What.LOG_PLANNED, planned.id()));
+      assertThat(model.partProperty().get()).isEqualTo(ClothsViewModel.Part.READING);
+      StartReading.Asked asked = Objects.requireNonNull(model.askedProperty().get());
+      assertThat(asked.line().planned()).isEqualTo(planned);
+      assertThat(Objects.requireNonNull(model.cardProperty().get()).cloth())
+          .isEqualTo(asked.cloth());
+      // The same wish again keeps the form, and what is typed into it.
+      session.wish(new Wish("cloths", Wish.What.LOG_PLANNED, planned.id()));
+      assertThat(model.askedProperty().get()).isSameAs(asked);
+      room.book.readingPlans().replan(planned.takenBack(Classroom.NOW));
+      model.toToday();
+      assertThat(session.wishProperty().get()).isEqualTo(Wish.show("today"));
+      session.wish(new Wish("cloths", Wish.What.LOG_PLANNED, planned.id()));
+      assertThat(model.noticeProperty().get().says()).contains("no longer in your plan");
+      assertThat(model.partProperty().get()).isEqualTo(ClothsViewModel.Part.CARD);
+      // Measuring from the card is nobody's plan.
+      model.measure();
+      assertThat(model.askedProperty().get()).isNull();
     }
   }
 

@@ -1,13 +1,20 @@
 package walebook.desk.cloths;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import walebook.act.cloth.StartReading;
 import walebook.book.Classroom;
+import walebook.desk.MeasuredClass;
 import walebook.desk.Sessions;
+import walebook.desk.common.Session;
 import walebook.quantity.Unit;
+import walebook.record.Lesson;
+import walebook.record.ReadingLine;
 
 class ReadingFormViewModelTest {
   @TempDir Path folder;
@@ -64,6 +71,63 @@ class ReadingFormViewModelTest {
       assertThat(model.fields().text("released")).isEqualTo("151");
       model.save();
       assertThat(room.book.clothLog().readingsOf(room.cloth.id())).hasSize(1);
+    }
+  }
+
+  @Test
+  void aPlannedReadingIsFilledInAsItsLessonMeasuresAndCountsForIt() {
+    try (Classroom room = Classroom.in(folder.resolve("d.walebook"))) {
+      Lesson lesson = MeasuredClass.of(room, "ease-and-fit", LocalDate.of(2026, 10, 5));
+      ReadingLine first = MeasuredClass.mine(room, lesson).get(0);
+      StartReading start = new StartReading(room.book);
+      // Nobody is picked: the reading is the student's whose plan it is.
+      ReadingFormViewModel model = new ReadingFormViewModel(Sessions.of(room));
+      model.begin(requireNonNull(start.of(first.planned().id())), Unit.MM);
+      assertThat(model.fields().typed())
+          .containsEntry("grain", "course")
+          .containsEntry("gauge", "100")
+          .containsEntry("hold", "30")
+          .containsEntry("rest", "60")
+          .containsEntry("fold", "folded")
+          .containsEntry("pull", "comfortable")
+          .containsEntry("measured-on", "2026-10-05");
+      for (int i = 1; i <= 3; i++) {
+        type(model, "stretched", "150");
+        model.save();
+        assertThat(requireNonNull(model.askedProperty().get()).line().done()).isEqualTo(i);
+      }
+      StartReading.Asked now = requireNonNull(model.askedProperty().get());
+      assertThat(now.line().isDone()).isTrue();
+      assertThat(requireNonNull(now.next()).plannedId())
+          .isEqualTo(MeasuredClass.mine(room, lesson).get(1).planned().id());
+      assertThat(room.book.clothLog().allReadings())
+          .hasSize(3)
+          .allMatch(each -> room.first.id().equals(each.measuredBy()))
+          .allMatch(each -> lesson.id().equals(each.lessonId()))
+          .allMatch(each -> room.schoolClass.id().equals(each.classId()));
+    }
+  }
+
+  @Test
+  void aReadingBegunFromTheClothsCardCountsForThePlanThatAsksForIt() {
+    try (Classroom room = Classroom.in(folder.resolve("e.walebook"))) {
+      Lesson lesson = MeasuredClass.of(room);
+      ReadingLine first = MeasuredClass.mine(room, lesson).get(0);
+      Session session = Sessions.of(room);
+      session.studentProperty().set(room.first);
+      ReadingFormViewModel model = new ReadingFormViewModel(session);
+      model.begin(requireNonNull(first.planned().clothId()), Unit.MM);
+      type(model, "grain", first.planned().grain().key());
+      type(model, "stretched", "150");
+      model.save();
+      assertThat(MeasuredClass.mine(room, lesson).get(0).done()).isEqualTo(1);
+      assertThat(model.noticeProperty().get().says()).contains("counts for your plan");
+      type(model, "grain", "bias");
+      type(model, "stretched", "150");
+      model.save();
+      assertThat(room.book.clothLog().allReadings())
+          .filteredOn(each -> each.lessonId() == null)
+          .hasSize(1);
     }
   }
 }

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.io.TempDir;
 import walebook.act.classroom.EnrolStudents;
 import walebook.act.lesson.TakeUpLesson;
 import walebook.book.Classroom;
+import walebook.desk.MeasuredClass;
 import walebook.desk.Sessions;
 import walebook.desk.common.Session;
 import walebook.lesson.Packs;
@@ -49,6 +50,19 @@ class PlanAgainViewModelTest {
           .isEqualTo(session.words().say("problem.lesson.no-students"));
       model.forget();
       assertThat(model.noticeProperty().get().says()).isEmpty();
+    }
+  }
+
+  @Test
+  void saysWhatANewPlanOfReadingsChanged() {
+    try (Classroom room = Classroom.in(folder.resolve("b.walebook"))) {
+      Lesson lesson = MeasuredClass.of(room);
+      Session session = Sessions.of(room);
+      PlanAgainViewModel model = new PlanAgainViewModel(session);
+      new EnrolStudents(room.book, Classroom.CLOCK).enrol(room.schoolClass.id(), "Cy Late");
+      model.again(lesson);
+      assertThat(model.noticeProperty().get().says())
+          .isEqualTo(session.words().say("desk.lessons.plan.changed-readings", 4, 0));
     }
   }
 }

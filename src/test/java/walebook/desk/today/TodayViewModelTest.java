@@ -3,17 +3,24 @@ package walebook.desk.today;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import walebook.act.cloth.StartReading;
 import walebook.book.Book;
 import walebook.book.Classroom;
 import walebook.book.open.SqliteFiles;
+import walebook.desk.MeasuredClass;
 import walebook.desk.PlannedClass;
+import walebook.desk.Sessions;
+import walebook.desk.cloths.ReadingFormViewModel;
 import walebook.desk.common.Session;
 import walebook.desk.common.Wish;
 import walebook.desk.common.Worker;
 import walebook.quantity.Unit;
+import walebook.record.Lesson;
+import walebook.record.ReadingLine;
 import walebook.record.SeamEnd;
 import walebook.record.Student;
 import walebook.tables.SharedTables;
@@ -59,6 +66,54 @@ class TodayViewModelTest {
       today.logNext();
       assertThat(session.wishProperty().get())
           .isEqualTo(new Wish("pieces", Wish.What.LOG_PLANNED, made.planned(0)));
+    }
+  }
+
+  @Test
+  void myNextReadingHasItsClothAndGrainAndHowManyAreDone() {
+    try (Classroom room = Classroom.in(folder.resolve("r.walebook"))) {
+      Lesson lesson = MeasuredClass.of(room);
+      ReadingLine first = MeasuredClass.mine(room, lesson).get(0);
+      Session session = Sessions.of(room);
+      session.studentProperty().set(room.first);
+      TodayViewModel today = new TodayViewModel(session);
+      MyDay day = Objects.requireNonNull(today.dayProperty().get());
+      assertThat(day.isReadingNext()).isTrue();
+      assertThat(day.isMeasuredOnly()).isTrue();
+      assertThat(day.readings().asked()).isEqualTo(12);
+      MyReadings.Next next = Objects.requireNonNull(day.readings().next());
+      String cloth =
+          Objects.requireNonNull(
+                  room.book.cloths().find(Objects.requireNonNull(first.planned().clothId())))
+              .name();
+      assertThat(next.says()).hasSize(3).startsWith(cloth).endsWith("reading 1 of 3");
+      assertThat(next.says().get(1)).startsWith("along the ");
+      today.measureNext();
+      assertThat(session.wishProperty().get())
+          .isEqualTo(new Wish("cloths", Wish.What.LOG_PLANNED, first.planned().id()));
+      ReadingFormViewModel form = new ReadingFormViewModel(session);
+      form.begin(
+          Objects.requireNonNull(new StartReading(room.book).of(first.planned().id())), Unit.MM);
+      form.fields().field("stretched").text().set("150");
+      form.save();
+      MyReadings now = Objects.requireNonNull(today.dayProperty().get()).readings();
+      assertThat(now.done()).isEqualTo(1);
+      assertThat(now.lines().get(0).result()).isEqualTo("50.0 %");
+      assertThat(Objects.requireNonNull(now.next()).says()).endsWith("reading 2 of 3");
+    }
+  }
+
+  @Test
+  void aReadingOfAnEarlierLessonSaysSoAndComesAfterThePiecesOfThisOne() {
+    try (PlannedClass made = PlannedClass.in(folder.resolve("s.walebook"), 1)) {
+      MeasuredClass.of(made.room, "measuring-stretch", LocalDate.of(2026, 9, 28));
+      TodayViewModel today =
+          new TodayViewModel(made.sitting(Worker.sameThread(), PlannedClass.OneFile.NONE));
+      MyDay day = Objects.requireNonNull(today.dayProperty().get());
+      assertThat(day.isReadingNext()).isFalse();
+      assertThat(day.isMeasuredOnly()).isFalse();
+      assertThat(Objects.requireNonNull(day.readings().next()).says())
+          .anyMatch(each -> each.contains("still open from the lesson Measuring stretch"));
     }
   }
 

@@ -81,6 +81,7 @@ record Kind(
           plain("cloth_reading"),
           plain("cloth_wash"),
           new Kind("planned_piece", List.of(), List.of("code"), List.of(), "code"),
+          plain("planned_reading"),
           new Kind(
               "test_piece",
               List.of(Part.of("piece_pull", "piece_id"), Part.of("fault_seen", "piece_id")),

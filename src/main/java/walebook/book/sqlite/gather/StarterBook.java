@@ -127,6 +127,12 @@ public final class StarterBook {
         "SELECT id FROM tutors.planned_piece WHERE student_id = ? AND lesson_id IN"
             + " (SELECT id FROM temp.give WHERE entity = 'lesson')",
         me);
+    give(
+        link,
+        "planned_reading",
+        "SELECT id FROM tutors.planned_reading WHERE student_id = ? AND lesson_id IN"
+            + " (SELECT id FROM temp.give WHERE entity = 'lesson')",
+        me);
     // A piece brings the ones it was sewn again from, and the plans that those were sewn for.
     give(
         link,

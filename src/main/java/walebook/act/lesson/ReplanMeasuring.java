@@ -1,0 +1,93 @@
+package walebook.act.lesson;
+
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import walebook.book.Book;
+import walebook.lesson.PlanReadings;
+import walebook.lesson.ReadingsPlan;
+import walebook.lesson.ReplanReadings;
+import walebook.record.Lesson;
+import walebook.record.PlannedReading;
+import walebook.record.ReadingLine;
+import walebook.record.Stamp;
+import walebook.record.Student;
+
+/** Plans a lesson of readings again; what has one reading or more stays with its student. */
+record ReplanMeasuring(Book book, Clock clock) {
+
+  ReplanLesson.Replanned replan(
+      Lesson lesson, ReadingsPlan plan, PlanLimits limits, List<Student> students, long seed) {
+    List<ReadingLine> now = book.readingPlans().of(lesson.id());
+    PlanReadings.Ask ask =
+        new PlanReadings.Ask(
+            plan,
+            limits.of(students),
+            PlannedCloths.ofReadings(now),
+            leftOut(plan, now, limits),
+            seed);
+    ReplanReadings.Change change = ReplanReadings.of(ask, soFar(now));
+    return book.inOneStep(() -> save(lesson, now, change));
+  }
+
+  private static ReadingsPlan.Cell cell(ReadingLine line) {
+    return new ReadingsPlan.Cell(line.planned().slot(), line.planned().grain());
+  }
+
+  /** As for pieces: nobody has it while another is in two pairs of hands. */
+  private static List<String> leftOut(ReadingsPlan plan, List<ReadingLine> now, PlanLimits limits) {
+    List<String> leftOut = new ArrayList<>(limits.leftOut());
+    Map<ReadingsPlan.Cell, Integer> times = new HashMap<>();
+    now.forEach(each -> times.merge(cell(each), 1, Integer::sum));
+    if (plan.cells().stream().anyMatch(each -> times.getOrDefault(each, 0) > 1)) {
+      plan.cells().stream()
+          .filter(each -> !times.containsKey(each))
+          .forEach(each -> leftOut.add(each.label()));
+    }
+    return leftOut;
+  }
+
+  private static List<ReplanReadings.Has> soFar(List<ReadingLine> now) {
+    List<ReplanReadings.Has> all = new ArrayList<>();
+    now.stream()
+        .collect(Collectors.groupingBy(each -> each.planned().studentId()))
+        .forEach(
+            (student, lines) -> {
+              Map<Boolean, List<ReadingsPlan.Cell>> begun =
+                  lines.stream()
+                      .collect(
+                          Collectors.partitioningBy(
+                              each -> !each.measured().isEmpty(),
+                              Collectors.mapping(ReplanMeasuring::cell, Collectors.toList())));
+              int last = lines.stream().mapToInt(each -> each.planned().place()).max().orElse(0);
+              all.add(
+                  new ReplanReadings.Has(
+                      student,
+                      begun.getOrDefault(true, List.of()),
+                      begun.getOrDefault(false, List.of()),
+                      last));
+            });
+    return all;
+  }
+
+  private ReplanLesson.Replanned save(
+      Lesson lesson, List<ReadingLine> now, ReplanReadings.Change change) {
+    List<PlannedReading> back = new ArrayList<>();
+    for (ReplanReadings.Back each : change.back()) {
+      for (ReadingLine line : now) {
+        if (line.planned().studentId().equals(each.student()) && cell(line).equals(each.cell())) {
+          PlannedReading dropped = line.planned().takenBack(clock.instant());
+          book.readingPlans().replan(dropped);
+          back.add(dropped);
+        }
+      }
+    }
+    List<PlannedReading> added =
+        HandOut.readings(change.added(), lesson.id(), Stamp.fresh(clock.instant()));
+    book.readingPlans().plan(added);
+    return new ReplanLesson.Replanned(lesson, List.of(), List.of(), added, back);
+  }
+}
