@@ -17,7 +17,8 @@ import walebook.words.Words;
 
 /** Differences from each student's own control: a row of dots for each setting. */
 final class ControlView extends AskedPart<ControlViewModel.Found> {
-  private static final int ROWS = 9;
+  private static final int ROWS = 8;
+  private static final double LINES = 1.2;
 
   private final ControlViewModel model;
   private final Words words;
@@ -104,7 +105,7 @@ final class ControlView extends AskedPart<ControlViewModel.Found> {
     table.words(words.say("desk.class.col.can-say"), 13, ControlViewModel.Row::can);
     table.takesRest(setting, 12);
     table.getItems().setAll(found.rows());
-    table.asHighAs(ROWS);
+    table.asHighAs(ROWS, LINES);
     table.opens(this::open);
     return table;
   }

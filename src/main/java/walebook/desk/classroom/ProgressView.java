@@ -71,7 +71,7 @@ final class ProgressView extends VBox implements PartView {
     }
     getChildren().setAll(table(model.rows()), Texts.caption(words.say("desk.class.progress.note")));
     for (Lesson lesson : model.lessons()) {
-      getChildren().add(Texts.caption(lesson.taughtOn() + "  " + lesson.title()));
+      getChildren().add(Texts.caption(Choice.of(lesson, words).name()));
     }
   }
 
@@ -103,9 +103,9 @@ final class ProgressView extends VBox implements PartView {
 
   private void lesson(ColumnTable<ProgressRow> table, int nth, Lesson lesson) {
     TableColumn<ProgressRow, ProgressRow> column =
-        table.figures("", 8, row -> row.share(nth), row -> model.cell(row, nth));
+        table.figures("", 5.2, row -> row.share(nth), row -> model.cell(row, nth));
     // The day is enough to know it by; the titles stand in full below.
-    Label title = new Label(lesson.taughtOn().toString());
+    Label title = new Label(Choice.day(lesson));
     title.setTooltip(new Tooltip(lesson.title()));
     column.setGraphic(title);
   }
