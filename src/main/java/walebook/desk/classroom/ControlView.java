@@ -12,6 +12,7 @@ import walebook.desk.common.EmptyState;
 import walebook.desk.common.Fold;
 import walebook.desk.common.Notice;
 import walebook.desk.common.Texts;
+import walebook.desk.common.WrappedCell;
 import walebook.drawing.DotPlot;
 import walebook.words.Words;
 
@@ -101,8 +102,10 @@ final class ControlView extends AskedPart<ControlViewModel.Found> {
         14,
         ControlViewModel.Row::middle,
         ControlViewModel.Row::bar);
-    table.words(words.say("desk.class.col.range"), 8.5, ControlViewModel.Row::range);
-    table.words(words.say("desk.class.col.can-say"), 13, ControlViewModel.Row::can);
+    table.words(words.say("desk.class.col.range"), 9, ControlViewModel.Row::range);
+    table
+        .words(words.say("desk.class.col.can-say"), 12.5, ControlViewModel.Row::can)
+        .setCellFactory(WrappedCell::new);
     table.takesRest(setting, 12);
     table.getItems().setAll(found.rows());
     table.asHighAs(ROWS, LINES);

@@ -44,7 +44,7 @@ final class FiltersView extends VBox {
                 model.lessons(),
                 model.lessonProperty(),
                 Choice::name),
-            21));
+            20));
     fields.put(
         Ask.CLOTH,
         wide(
@@ -73,7 +73,7 @@ final class FiltersView extends VBox {
                 words.say("desk.class.matters"),
                 words.say("desk.class.matters.prompt"),
                 model.matters()),
-            11));
+            13));
     FlowPane factors = new FlowPane(16, 4);
     SettingWords settings = new SettingWords(words);
     for (Factor factor : Factor.values()) {

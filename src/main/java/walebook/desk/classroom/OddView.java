@@ -74,7 +74,7 @@ final class OddView extends AskedPart<List<OddViewModel.Row>> {
     table.setAccessibleText(words.say("desk.class.odd"));
     wrapped(table, words.say("desk.class.odd.col.what"), 8.5, OddViewModel.Row::what);
     wrapped(table, words.say("desk.class.col.student"), 9, row -> row.odd().who());
-    wrapped(table, words.say("desk.class.odd.col.value"), 8.5, OddViewModel.Row::value);
+    wrapped(table, words.say("desk.class.odd.col.value"), 9.5, OddViewModel.Row::value);
     table.figures(
         words.say("desk.class.odd.col.number"),
         5,

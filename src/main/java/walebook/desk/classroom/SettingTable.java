@@ -37,14 +37,14 @@ final class SettingTable extends BorderPane {
     count(words.say("desk.class.col.pieces"), 4.6, row -> row.found().pieces());
     count(words.say("desk.class.col.students"), 6, row -> row.found().students());
     table.drawings(
-        words, words.say("desk.class.col.held"), 12.5, ComparedRow::heldShare, ComparedRow::bar);
+        words, words.say("desk.class.col.held"), 12, ComparedRow::heldShare, ComparedRow::bar);
     gaveAt =
         table.figures(
             "",
             10.5,
             row -> ComparedRow.order(ofGave(row)),
             row -> ComparedRow.spread(words, ofGave(row), 0));
-    middle(words.say("desk.class.col.edge"), 5, 1, SettingRow::edgeChange);
+    middle(words.say("desk.class.col.edge"), 5.8, 1, SettingRow::edgeChange);
     middle(words.say("desk.class.col.grade"), 4, 0, SettingRow::grade);
     count(words.say("desk.class.col.faults"), 5, row -> row.found().withFault());
     table.takesRest(setting, 13);

@@ -8,9 +8,11 @@ import java.util.List;
 import java.util.Objects;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.Labeled;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.text.Text;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -76,10 +78,25 @@ class TablesFitTest {
             .as("%s, %s", part.getText(), table.getAccessibleText())
             .isLessThanOrEqualTo(table.getWidth());
         assertThat(table.getWidth()).isLessThanOrEqualTo(WIDE);
+        nothingCut(part.getText(), table);
         tables++;
       }
     }
     assertThat(tables).isGreaterThanOrEqualTo(6);
     assertThat(Objects.requireNonNull(view.getScene()).getWidth()).isEqualTo(WIDE);
+  }
+
+  /** What is cut short ends in dots on the screen, while the cell's own text is whole. */
+  private static void nothingCut(String part, TableView<?> table) {
+    for (String kind : List.of(".column-header > .label", ".table-cell")) {
+      for (Node node : table.lookupAll(kind)) {
+        if (node instanceof Labeled cell && cell.lookup(".text") instanceof Text seen) {
+          String whole = cell.getText() == null ? "" : cell.getText();
+          if (!whole.isEmpty()) {
+            assertThat(seen.getText()).as(part).isEqualTo(whole);
+          }
+        }
+      }
+    }
   }
 }
