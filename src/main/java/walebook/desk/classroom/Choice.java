@@ -18,8 +18,11 @@ record Choice(@Nullable UUID id, String name) {
 
   /** A lesson by its day, then its title: lessons often begin with the same words. */
   static Choice of(Lesson lesson, Words words) {
-    return new Choice(
-        lesson.id(),
-        words.say("desk.class.lesson-on", DAY.format(lesson.taughtOn()), lesson.title()));
+    return new Choice(lesson.id(), words.say("desk.class.lesson-on", day(lesson), lesson.title()));
+  }
+
+  /** The day of a lesson, short. */
+  static String day(Lesson lesson) {
+    return DAY.format(lesson.taughtOn());
   }
 }

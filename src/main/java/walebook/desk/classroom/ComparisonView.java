@@ -10,6 +10,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.compare.PieceResult;
+import walebook.compare.SettingRow;
 import walebook.desk.common.EmptyState;
 import walebook.desk.common.Notice;
 import walebook.desk.common.PicturePane;
@@ -137,11 +138,28 @@ final class ComparisonView extends AskedPart<ComparisonViewModel.Found> {
     close.setOnAction(pressed -> model.open(null));
     pieces
         .getChildren()
-        .setAll(title, Texts.caption(words.say("desk.class.pieces.note")), all, close);
+        .setAll(
+            title,
+            Texts.text(details(row.found())),
+            Texts.caption(words.say("desk.class.pieces.note")),
+            all,
+            close);
     int at = getChildren().indexOf(table);
     if (at >= 0) {
       getChildren().add(at + 1, pieces);
     }
+  }
+
+  private String details(SettingRow row) {
+    return words.say(
+        "desk.class.pieces.details",
+        row.held(),
+        row.gave(),
+        ComparedRow.spread(words, row.shareOfGave(), 0),
+        ComparedRow.spread(words, row.stretchOfGave(), 0),
+        ComparedRow.spread(words, row.edgeChange(), 1),
+        ComparedRow.spread(words, row.grade(), 0),
+        row.withFault());
   }
 
   private String piece(PieceResult each) {

@@ -12,12 +12,14 @@ import walebook.desk.common.EmptyState;
 import walebook.desk.common.Fold;
 import walebook.desk.common.Notice;
 import walebook.desk.common.Texts;
+import walebook.desk.common.WrappedCell;
 import walebook.drawing.DotPlot;
 import walebook.words.Words;
 
 /** Differences from each student's own control: a row of dots for each setting. */
 final class ControlView extends AskedPart<ControlViewModel.Found> {
-  private static final int ROWS = 9;
+  private static final int ROWS = 8;
+  private static final double LINES = 1.2;
 
   private final ControlViewModel model;
   private final Words words;
@@ -100,11 +102,13 @@ final class ControlView extends AskedPart<ControlViewModel.Found> {
         14,
         ControlViewModel.Row::middle,
         ControlViewModel.Row::bar);
-    table.words(words.say("desk.class.col.range"), 8.5, ControlViewModel.Row::range);
-    table.words(words.say("desk.class.col.can-say"), 13, ControlViewModel.Row::can);
+    table.words(words.say("desk.class.col.range"), 9, ControlViewModel.Row::range);
+    table
+        .words(words.say("desk.class.col.can-say"), 12.5, ControlViewModel.Row::can)
+        .setCellFactory(WrappedCell::new);
     table.takesRest(setting, 12);
     table.getItems().setAll(found.rows());
-    table.asHighAs(ROWS);
+    table.asHighAs(ROWS, LINES);
     table.opens(this::open);
     return table;
   }

@@ -21,7 +21,8 @@ import walebook.words.Words;
 
 /** What all terms know so far. */
 final class TermsView extends AskedPart<TermsViewModel.Known> {
-  private static final int ROWS = 9;
+  private static final int ROWS = 8;
+  private static final double LINES = 1.5;
 
   private final TermsViewModel model;
   private final Words words;
@@ -105,18 +106,20 @@ final class TermsView extends AskedPart<TermsViewModel.Known> {
     ColumnTable<TermsViewModel.Line> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.class.terms"));
     if (lines.stream().map(TermsViewModel.Line::book).distinct().count() > 1) {
-      table.words(words.say("desk.class.terms.col.book"), 10, TermsViewModel.Line::book);
+      table.words(words.say("desk.class.terms.col.book"), 8, TermsViewModel.Line::book);
     }
-    table.words(words.say("desk.class.terms.col.term"), 10, TermsViewModel.Line::term);
-    table.words(words.say("desk.class.terms.col.class"), 15, TermsViewModel.Line::className);
+    table.words(words.say("desk.class.terms.col.term"), 8, TermsViewModel.Line::term);
+    var name =
+        table.words(words.say("desk.class.terms.col.class"), 12, TermsViewModel.Line::className);
     count(table, words.say("desk.class.col.pieces"), TermsViewModel.Line::pieces);
     count(table, words.say("desk.class.col.students"), TermsViewModel.Line::students);
     count(table, words.say("desk.class.col.set-aside"), TermsViewModel.Line::setAside);
     table.words(words.say("desk.class.col.raw"), 8.5, TermsViewModel.Line::mean);
     table.words(words.say("desk.class.col.half-by"), 9, TermsViewModel.Line::half);
     table.words(words.say("desk.class.col.held-of"), 8, TermsViewModel.Line::held);
+    table.takesRest(name, 8);
     table.getItems().setAll(lines);
-    table.asHighAs(ROWS);
+    table.asHighAs(ROWS, LINES);
     return table;
   }
 
