@@ -48,7 +48,9 @@ final class FairJson {
     json.put("pieces", comparison.pieces());
     json.put("students", comparison.students());
     json.put("setAside", comparison.setAside());
+    json.put("logged", comparison.logged());
     json.put("withoutValue", comparison.without());
+    json.put("withoutClothStretch", comparison.noStretch());
     json.put("residualSd", comparison.residualSd());
     json.put("measuringSd", comparison.measuring() == null ? null : comparison.measuring().sd());
     ArrayNode factors = json.putArray("factors");

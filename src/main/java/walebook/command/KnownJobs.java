@@ -93,8 +93,11 @@ final class KnownJobs {
     List<String> says =
         worded(
             terminal,
-            ControlFindings.of(
-                found, levels -> settings.setting(found.factors(), levels), question.confidence()));
+            new ControlFindings(
+                    found,
+                    levels -> settings.setting(found.factors(), levels),
+                    question.confidence())
+                .all());
     terminal
         .out()
         .println(
@@ -112,7 +115,14 @@ final class KnownJobs {
     ObjectNode json = Json.object();
     json.put("outcome", found.outcome().key());
     json.put("withinMachine", found.withinMachine());
-    json.put("setAside", found.setAside());
+    FromControl.Counted counted = found.counted();
+    json.put("logged", counted.logged());
+    json.put("read", counted.read());
+    json.put("controlPieces", counted.controls());
+    json.put("withoutValue", counted.noValue());
+    json.put("withoutClothStretch", counted.noStretch());
+    json.put("piecesWithoutControl", counted.noControl());
+    json.put("setAside", counted.setAside());
     ArrayNode factors = json.putArray("factors");
     found.factors().forEach(each -> factors.add(each.key()));
     ArrayNode own = json.putArray("controls");

@@ -61,10 +61,12 @@ public final class CompareFairly {
     List<ResultLine> counting = new ArrayList<>();
     int aside = 0;
     int without = 0;
+    int noStretch = 0;
     for (ResultLine piece : pieces) {
       Dot dot = dot(piece, stretches);
       if (dot == null) {
         without++;
+        noStretch += question.outcome().lacksStretch(piece) ? 1 : 0;
       } else if (setAside.contains(piece.pieceId())) {
         aside++;
       } else {
@@ -97,6 +99,7 @@ public final class CompareFairly {
         (int) counting.stream().map(ResultLine::studentId).distinct().count(),
         aside,
         without,
+        noStretch,
         model == null ? null : model.residualSd(),
         model == null ? null : model.additivity(),
         measuring);

@@ -3,6 +3,7 @@ package walebook.compare;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import walebook.statistics.Interval;
 import walebook.statistics.Proportion;
@@ -10,12 +11,15 @@ import walebook.statistics.TwoRates;
 
 /**
  * The settings that held most and least surely. They are picked by the near ends of their Wilson
- * intervals, not by the bare share: two of two says less than nine of ten, and must not win.
+ * intervals, not by the bare share: two of two says less than nine of ten, and must not win. Where
+ * these two did not hold in that order, the bare shares pick.
  *
+ * @param even true when all settings held in the same share of their pieces
  * @param apart true when Fisher's exact test, times the number of pairs that the two were picked
  *     from (Bonferroni), is below 5 %
  */
-public record Extremes(SettingRow most, SettingRow least, int settings, boolean apart) {
+public record Extremes(
+    SettingRow most, SettingRow least, int settings, boolean even, boolean apart) {
   private static final double LEVEL = 0.05;
 
   /** Picks them; null when fewer than two settings were pulled. */
@@ -24,21 +28,32 @@ public record Extremes(SettingRow most, SettingRow least, int settings, boolean 
     if (pulled.size() < 2) {
       return null;
     }
-    SettingRow most =
-        pulled.stream().max(Comparator.comparingDouble(row -> interval(row).low())).orElseThrow();
+    Extremes surely = picked(pulled, row -> interval(row).low(), row -> interval(row).high());
+    return share(surely.most).share() > share(surely.least).share()
+        ? surely
+        : picked(pulled, row -> share(row).share(), row -> share(row).share());
+  }
+
+  private static Extremes picked(
+      List<SettingRow> pulled, ToDoubleFunction<SettingRow> up, ToDoubleFunction<SettingRow> down) {
+    SettingRow most = pulled.stream().max(Comparator.comparingDouble(up)).orElseThrow();
     SettingRow least =
         pulled.stream()
             .filter(row -> !row.levels().equals(most.levels()))
-            .min(Comparator.comparingDouble(row -> interval(row).high()))
+            .min(Comparator.comparingDouble(down))
             .orElseThrow();
-    int pairs = pulled.size() * (pulled.size() - 1) / 2;
+    boolean even = pulled.stream().map(row -> share(row).share()).distinct().count() == 1;
     double p = new TwoRates(share(most), share(least)).fisher();
-    return new Extremes(most, least, pulled.size(), p * pairs < LEVEL);
+    return new Extremes(most, least, pulled.size(), even, p * pairs(pulled.size()) < LEVEL);
   }
 
-  /** True when both held in the same share of their pieces. */
-  public boolean even() {
-    return share(most).share() == share(least).share();
+  /** How many pairs of settings the two were picked from. */
+  public int pairs() {
+    return pairs(settings);
+  }
+
+  private static int pairs(int settings) {
+    return settings * (settings - 1) / 2;
   }
 
   private static Interval interval(SettingRow row) {

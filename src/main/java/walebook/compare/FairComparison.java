@@ -23,6 +23,8 @@ import walebook.statistics.Additivity;
  * @param students how many students sewed them
  * @param setAside how many were left out because the tutor set their value aside
  * @param without how many have no value of this outcome
+ * @param noStretch how many of these were pulled, but their cloth's stretch isn't known along that
+ *     grain
  * @param residualSd scatter left when student and setting are allowed for; null when not known
  * @param additivity whether settings do the same in everybody's hands; null when not known
  * @param measuring what measuring alone makes; null when not known
@@ -38,6 +40,7 @@ public record FairComparison(
     int students,
     int setAside,
     int without,
+    int noStretch,
     @Nullable Double residualSd,
     @Nullable Additivity additivity,
     @Nullable MeasuringError measuring) {
@@ -61,6 +64,11 @@ public record FairComparison(
     rows = List.copyOf(rows);
     groups = List.copyOf(groups);
     pairs = List.copyOf(pairs);
+  }
+
+  /** How many pieces were asked about: those that count and those left out. */
+  public int logged() {
+    return pieces + setAside + without;
   }
 
   /** True when no piece has a value. */

@@ -47,12 +47,6 @@ public final class FairFindings {
       leftOut();
       return List.copyOf(says);
     }
-    says.add(
-        Message.of(
-            "compare.found.counted",
-            Wording.count(found.pieces()),
-            Wording.count(found.students())));
-    leftOut();
     if (found.rows().size() == 1) {
       oneSetting(found.rows().get(0));
     } else {
@@ -60,16 +54,18 @@ public final class FairFindings {
     }
     found.rows().stream().filter(row -> row.bounds() > 0).limit(FEW_ROWS).forEach(this::bounds);
     care();
+    says.add(
+        Message.of(
+            "compare.found.counted",
+            Wording.count(found.pieces()),
+            Wording.count(found.logged()),
+            Wording.count(found.students())));
+    leftOut();
     return List.copyOf(says);
   }
 
   private void leftOut() {
-    if (found.setAside() > 0) {
-      says.add(Message.of("compare.found.aside", Wording.count(found.setAside())));
-    }
-    if (found.without() > 0) {
-      says.add(Message.of("compare.found.without", Wording.count(found.without())));
-    }
+    says.addAll(wording.leftOut(found.setAside(), found.without(), found.noStretch()));
   }
 
   private void oneSetting(FairRow row) {
@@ -157,7 +153,7 @@ public final class FairFindings {
     if (sure.isEmpty() && !sorted.isEmpty()) {
       says.addAll(pairs.of(sorted.get(0)));
     }
-    String all = Wording.count(sorted.size());
+    String all = Wording.count(found.pairs().size());
     String differ = Wording.count(sure.size());
     String open = Wording.count(count(sorted, FairPair.Size.CANT_TELL));
     says.add(
@@ -169,6 +165,11 @@ public final class FairFindings {
                 differ,
                 Wording.count(count(sorted, FairPair.Size.LESS)),
                 open));
+    if (found.pairs().size() > sorted.size()) {
+      says.add(
+          Message.of(
+              "compare.found.not-compared", Wording.count(found.pairs().size() - sorted.size())));
+    }
   }
 
   private static int count(List<FairPair> pairs, FairPair.Size size) {
@@ -246,7 +247,7 @@ public final class FairFindings {
       says.add(Message.of("compare.found.hands"));
     }
     if (found.pairs().stream().anyMatch(p -> p.isSure() || p.size() == FairPair.Size.LESS)) {
-      says.add(Message.of("compare.found.sure"));
+      says.add(Message.of(limits()));
     }
     if (found.question().outcome() == Outcome.TIME && found.pieces() > 1) {
       says.add(Message.of("compare.found.minutes"));
@@ -255,5 +256,13 @@ public final class FairFindings {
     if (additivity != null && additivity.p() < ODD) {
       says.add(Message.of("compare.found.not-alike"));
     }
+  }
+
+  /** How far limits go: only means are allowed for who sewed. */
+  private String limits() {
+    if (found.question().outcome().isRate()) {
+      return "compare.found.limits-alone";
+    }
+    return found.rows().size() > FEW_ROWS ? "compare.found.sure" : "compare.found.limits";
   }
 }

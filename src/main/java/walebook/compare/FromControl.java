@@ -25,7 +25,7 @@ import walebook.statistics.Summary;
  * @param machines the controls alone, by machine and adjusted for who sewed them: whether machines
  *     can be told apart before anything is compared across them
  * @param without students who have pieces but no control with a plain value
- * @param setAside values left out because the tutor set them aside
+ * @param counted how many pieces count, and why the others do not
  */
 public record FromControl(
     Outcome outcome,
@@ -35,8 +35,26 @@ public record FromControl(
     List<Row> rows,
     FairComparison machines,
     List<String> without,
-    int setAside) {
+    Counted counted) {
   private static final int LEAST_STUDENTS = 3;
+
+  /**
+   * Every piece that was asked about, under the first of these that holds for it.
+   *
+   * @param noValue without a value of this outcome
+   * @param noStretch those of them whose cloth's stretch isn't known
+   * @param setAside whose value the tutor set aside
+   * @param controls the controls themselves
+   * @param noControl whose sewer has no control with a plain value
+   * @param read those read against a control
+   */
+  public record Counted(
+      int noValue, int noStretch, int setAside, int controls, int noControl, int read) {
+
+    public int logged() {
+      return noValue + setAside + controls + noControl + read;
+    }
+  }
 
   /**
    * A student's control.
@@ -57,8 +75,8 @@ public record FromControl(
    * A setting.
    *
    * @param apart every piece, the least first
-   * @param perStudent mean of each student's differences, so that nobody counts twice; bounds left
-   *     out; null when there is none
+   * @param perStudent mean of each student's differences, so that nobody counts twice; null where
+   *     any piece only held, since a mean without the furthest comes out too low
    */
   public record Row(List<String> levels, List<Apart> apart, @Nullable Summary perStudent) {
     public Row {
@@ -68,6 +86,11 @@ public record FromControl(
 
     public int students() {
       return (int) apart.stream().map(each -> each.piece().studentId()).distinct().count();
+    }
+
+    /** How many pieces only held, so that their difference is a lower bound. */
+    public int bounds() {
+      return (int) apart.stream().filter(each -> each.piece().atLeast()).count();
     }
 
     /**
@@ -149,7 +172,6 @@ public record FromControl(
       FairQuestion byMachine =
           new FairQuestion(
               question.outcome(), List.of(Factor.MACHINE), false, null, question.confidence());
-      int aside = (int) pieces.stream().filter(p -> setAside.contains(p.pieceId())).count();
       return new FromControl(
           question.outcome(),
           question.withinMachine(),
@@ -158,7 +180,29 @@ public record FromControl(
           rows,
           CompareFairly.of(own, byMachine, stretches, names, setAside, null),
           List.copyOf(without),
-          aside);
+          counted(pieces, controls, means));
+    }
+
+    private Counted counted(List<ResultLine> pieces, Set<UUID> controls, Map<Hands, Double> means) {
+      int noValue = 0;
+      int noStretch = 0;
+      int aside = 0;
+      int own = 0;
+      int noControl = 0;
+      for (ResultLine each : pieces) {
+        if (value(each) == null) {
+          noValue++;
+          noStretch += question.outcome().lacksStretch(each) ? 1 : 0;
+        } else if (setAside.contains(each.pieceId())) {
+          aside++;
+        } else if (controls.contains(each.pieceId())) {
+          own++;
+        } else if (!means.containsKey(hands(each))) {
+          noControl++;
+        }
+      }
+      int read = pieces.size() - noValue - aside - own - noControl;
+      return new Counted(noValue, noStretch, aside, own, noControl, read);
     }
 
     private void addRow(
@@ -180,20 +224,16 @@ public record FromControl(
           without.add(who);
           continue;
         }
-        boolean held = held(each);
-        Dot dot = new Dot(each.pieceId(), each.code(), each.studentId(), who, value, held);
+        Dot dot = new Dot(each.pieceId(), each.code(), each.studentId(), who, value, held(each));
         apart.add(new Apart(dot, control, value - control));
-        if (!held) {
-          perStudent
-              .computeIfAbsent(each.studentId(), key -> new ArrayList<>())
-              .add(value - control);
-        }
+        perStudent.computeIfAbsent(each.studentId(), key -> new ArrayList<>()).add(value - control);
       }
       if (!apart.isEmpty()) {
         apart.sort(Comparator.comparingDouble(Apart::difference));
         List<Double> averages =
             perStudent.values().stream().map(list -> Summary.of(list).mean()).toList();
-        rows.add(new Row(levels, apart, averages.isEmpty() ? null : Summary.of(averages)));
+        boolean bound = apart.stream().anyMatch(each -> each.piece().atLeast());
+        rows.add(new Row(levels, apart, bound ? null : Summary.of(averages)));
       }
     }
 
@@ -208,11 +248,13 @@ public record FromControl(
     }
 
     private @Nullable Double plain(ResultLine piece) {
-      return setAside.contains(piece.pieceId())
-          ? null
-          : question
-              .outcome()
-              .value(PieceResult.of(piece, CompareBySetting.stretch(stretches, piece)));
+      return setAside.contains(piece.pieceId()) ? null : value(piece);
+    }
+
+    private @Nullable Double value(ResultLine piece) {
+      return question
+          .outcome()
+          .value(PieceResult.of(piece, CompareBySetting.stretch(stretches, piece)));
     }
   }
 }

@@ -3,6 +3,7 @@ package walebook.compare;
 import org.jspecify.annotations.Nullable;
 import walebook.record.Keyed;
 import walebook.record.MarkedValue;
+import walebook.record.ResultLine;
 
 /** What pieces are compared in. */
 public enum Outcome implements Keyed {
@@ -57,6 +58,14 @@ public enum Outcome implements Keyed {
       case TIME -> piece.sewingMinutes();
       case HELD -> piece.end() == null ? null : Double.valueOf(piece.held() ? 1 : 0);
     };
+  }
+
+  /**
+   * True for a piece whose seam was pulled and that lacks this value all the same: its cloth's
+   * stretch is what is not known.
+   */
+  boolean lacksStretch(ResultLine piece) {
+    return this == SEAM_SHARE && piece.seamStretch() != null;
   }
 
   /** How good a value is, higher for better: an edge is best unchanged, a time is best short. */

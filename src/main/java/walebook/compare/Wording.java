@@ -1,5 +1,6 @@
 package walebook.compare;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -62,6 +63,33 @@ final class Wording {
     return all.size() <= NAMES
         ? String.join(", ", all)
         : String.join(", ", all.subList(0, NAMES)) + " …";
+  }
+
+  /**
+   * Why pieces that were asked about do not count; nothing for reasons that hold for none.
+   *
+   * @param without pieces without a value
+   * @param noStretch those of them that lack it since their cloth's stretch isn't known
+   */
+  List<Message> leftOut(int setAside, int without, int noStretch) {
+    List<Message> says = new ArrayList<>();
+    if (setAside > 0) {
+      says.add(Message.of("compare.found.aside", count(setAside)));
+    }
+    if (without > noStretch) {
+      String lacking = count(without - noStretch);
+      says.add(
+          switch (outcome) {
+            case SEAM_SHARE, SEAM_STRETCH, HELD -> Message.of("compare.found.no-seam", lacking);
+            case EDGE_CHANGE -> Message.of("compare.found.no-edge", lacking);
+            case GRADE -> Message.of("compare.found.no-grade", lacking);
+            case TIME -> Message.of("compare.found.no-minutes", lacking);
+          });
+    }
+    if (noStretch > 0) {
+      says.add(Message.of("compare.found.no-stretch", count(noStretch)));
+    }
+    return says;
   }
 
   String orDash(@Nullable Double value) {

@@ -1,5 +1,6 @@
 package walebook.drawing;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import walebook.quantity.Show;
@@ -34,6 +35,13 @@ public record ValueBar(double from, double to, DotRow row) implements Drawing {
     return rows.stream().map(row -> new ValueBar(axis.from(), axis.to(), row)).toList();
   }
 
+  /** The same with nought between the ends, for differences. */
+  public static List<ValueBar> aroundNought(List<DotRow> rows) {
+    List<DotRow> nought = new ArrayList<>(rows);
+    nought.add(DotRow.of("", List.of(new DotRow.Dot(0, false))));
+    return of(nought).subList(0, rows.size());
+  }
+
   private static java.util.stream.DoubleStream values(DotRow row) {
     return java.util.stream.DoubleStream.concat(
         row.dots().stream().mapToDouble(DotRow.Dot::value),
@@ -62,6 +70,10 @@ public record ValueBar(double from, double to, DotRow row) implements Drawing {
     double y = 13;
     Sketch sketch = new Sketch();
     sketch.line(axis.start(), y, axis.end(), y, Pen.solid(Role.LINE, 1));
+    if (from < 0 && to > 0) {
+      double nought = axis.place(0);
+      sketch.line(nought, y - 12, nought, y + 12, Pen.solid(Role.SOFT, 1));
+    }
     Double low = row.low();
     Double high = row.high();
     if (low != null && high != null) {

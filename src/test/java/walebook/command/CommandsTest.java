@@ -3,14 +3,11 @@ package walebook.command;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.BufferedReader;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
-import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -42,13 +39,6 @@ class CommandsTest {
   @TempDir Path folder;
   private String book = "";
 
-  /** What a run left behind. */
-  private record Ran(int exit, String out, String err) {
-    JsonNode json() {
-      return JsonMapper.shared().readTree(out);
-    }
-  }
-
   @BeforeEach
   void makeBook() {
     Path file = folder.resolve("class.walebook");
@@ -57,19 +47,7 @@ class CommandsTest {
   }
 
   private static Ran run(String in, String... args) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    Terminal terminal =
-        new Terminal(
-            new BufferedReader(new StringReader(in)),
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8),
-            Words.english(),
-            Classroom.CLOCK,
-            new Random(3));
-    int exit = RunCommand.run(terminal, args);
-    return new Ran(
-        exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    return Ran.typing(in, args);
   }
 
   private Ran log(String in, String... more) {

@@ -2,63 +2,32 @@ package walebook.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.BufferedReader;
-import java.io.ByteArrayOutputStream;
-import java.io.PrintStream;
-import java.io.StringReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Random;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 import walebook.act.book.MakeDemoBook;
 import walebook.book.Classroom;
 import walebook.book.open.SqliteFiles;
-import walebook.words.Words;
 
 /** Comparisons at the command line, on the demo class. */
 class FairCommandsTest {
   @TempDir static Path folder;
-  private static String book = "";
-
-  private record Ran(int exit, String out, String err) {
-    JsonNode json() {
-      return JsonMapper.shared().readTree(out);
-    }
-  }
+  private static Path book = Path.of("");
 
   @BeforeAll
   static void makeBook() {
-    Path file = folder.resolve("demo.walebook");
+    book = folder.resolve("demo.walebook");
     new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK)
-        .make(file, MakeDemoBook.SEED)
+        .make(book, MakeDemoBook.SEED)
         .value()
         .close();
-    book = file.toString();
   }
 
   private static Ran run(String... args) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    Terminal terminal =
-        new Terminal(
-            new BufferedReader(new StringReader("")),
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8),
-            Words.english(),
-            Classroom.CLOCK,
-            new Random(3));
-    List<String> all = new ArrayList<>(List.of(args));
-    all.add("--book");
-    all.add(book);
-    int exit = RunCommand.run(terminal, all.toArray(new String[0]));
-    return new Ran(
-        exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    return Ran.on(book, args);
   }
 
   @Test
@@ -68,7 +37,7 @@ class FairCommandsTest {
           run("compare", "--outcome", outcome, "--by", "stitch", "--matters", "2", "--tables");
       assertThat(text.err()).isEmpty();
       assertThat(text.exit()).isZero();
-      assertThat(text.out()).contains("Pieces that count").doesNotContain("NaN", "[c");
+      assertThat(text.out()).contains("Pieces counted here").doesNotContain("NaN", "[c");
       Ran ran = run("compare", "--outcome", outcome, "--by", "stitch", "--json");
       assertThat(ran.out()).doesNotContain("NaN", "pHolm");
       JsonNode json = ran.json();

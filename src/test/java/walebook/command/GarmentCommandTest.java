@@ -2,13 +2,7 @@ package walebook.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.BufferedReader;
-import java.io.ByteArrayOutputStream;
-import java.io.PrintStream;
-import java.io.StringReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.Random;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -17,14 +11,11 @@ import tools.jackson.databind.json.JsonMapper;
 import walebook.act.book.MakeDemoBook;
 import walebook.book.Classroom;
 import walebook.book.open.SqliteFiles;
-import walebook.words.Words;
 
 /** Garment sheets of the invented class without the window. */
 class GarmentCommandTest {
   @TempDir static Path folder;
   private static String book = "";
-
-  private record Ran(int exit, String out, String err) {}
 
   @BeforeAll
   static void make() {
@@ -37,19 +28,7 @@ class GarmentCommandTest {
   }
 
   private static Ran run(String... args) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    Terminal terminal =
-        new Terminal(
-            new BufferedReader(new StringReader("")),
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8),
-            Words.english(),
-            Classroom.CLOCK,
-            new Random(1));
-    int exit = RunCommand.run(terminal, args);
-    return new Ran(
-        exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    return Ran.of(args);
   }
 
   @Test

@@ -3,17 +3,11 @@ package walebook.command;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.BufferedReader;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.io.StringReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.Random;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.Row;
 import org.junit.jupiter.api.Test;
@@ -30,7 +24,6 @@ import walebook.lesson.LessonPack;
 import walebook.lesson.ReadPack;
 import walebook.record.Cloth;
 import walebook.record.Lesson;
-import walebook.words.Words;
 
 /** The kit in the workbook, read by a reader of others' make, is what the list to buy by says. */
 class KitSheetTest {
@@ -114,17 +107,8 @@ class KitSheetTest {
   }
 
   private static String run(String... args) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    Terminal terminal =
-        new Terminal(
-            new BufferedReader(new StringReader("")),
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8),
-            Words.english(),
-            Classroom.CLOCK,
-            new Random(5));
-    assertThat(RunCommand.run(terminal, args)).as(err.toString(StandardCharsets.UTF_8)).isZero();
-    return out.toString(StandardCharsets.UTF_8);
+    Ran ran = Ran.of(args);
+    assertThat(ran.exit()).as(ran.err()).isZero();
+    return ran.out();
   }
 }

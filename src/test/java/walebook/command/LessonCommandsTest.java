@@ -3,35 +3,21 @@ package walebook.command;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.BufferedReader;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.io.StringReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 import walebook.book.Classroom;
 import walebook.paper.ReadPdf;
-import walebook.words.Words;
 
 /** Lessons, plans and kits from the command line. */
 class LessonCommandsTest {
   @TempDir Path folder;
   private String book = "";
-
-  private record Ran(int exit, String out, String err) {
-    JsonNode json() {
-      return JsonMapper.shared().readTree(out);
-    }
-  }
 
   @BeforeEach
   void makeBook() {
@@ -41,19 +27,7 @@ class LessonCommandsTest {
   }
 
   private static Ran run(String... args) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    Terminal terminal =
-        new Terminal(
-            new BufferedReader(new StringReader("")),
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8),
-            Words.english(),
-            Classroom.CLOCK,
-            new Random(3));
-    int exit = RunCommand.run(terminal, args);
-    return new Ran(
-        exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    return Ran.of(args);
   }
 
   private Ran takeUp(String... more) {

@@ -53,4 +53,28 @@ class ExtremesTest {
     assertThat(Extremes.of(List.of(row("a", 3, 1), row("b", 0, 0)))).isNull();
     assertThat(of(row("a", 2, 2), row("b", 2, 2)).even()).isTrue();
   }
+
+  @Test
+  void whatWasJudgedIsTheWidestOfAllPairs() {
+    // Four settings make 4 * 3 / 2 = 6 pairs.
+    assertThat(of(row("a", 4, 0), row("b", 0, 4), row("c", 2, 2), row("d", 1, 2)).pairs())
+        .isEqualTo(6);
+  }
+
+  /** The surest of these, 50 of 100 and 25 of 50, held alike, yet the third did not. */
+  @Test
+  void settingsAreEvenOnlyWhenAllOfThemAre() {
+    Extremes ends = of(row("a", 50, 50), row("b", 25, 25), row("c", 1, 0));
+    assertThat(ends.even()).isFalse();
+    assertThat(ends.most().levels()).containsExactly("c");
+  }
+
+  /** By the near ends 50 of 100 would be the most and 3 of 4 the least, which is the wrong way. */
+  @Test
+  void theOneSaidToHoldMostNeverHeldInASmallerShareThanTheOther() {
+    Extremes ends = of(row("a", 50, 50), row("b", 3, 1), row("c", 1, 0));
+    assertThat(Objects.requireNonNull(ends.most().heldShare()).share())
+        .isGreaterThan(Objects.requireNonNull(ends.least().heldShare()).share());
+    assertThat(ends.apart()).isFalse();
+  }
 }

@@ -41,6 +41,8 @@ class FindingsExamplesTest {
         Arguments.of("looks-real-and-is-not", noise(), edges.mattering(3.0)),
         Arguments.of("small-for-sure", smallForSure(), edges.mattering(2.0)),
         Arguments.of("nobody-twice", nobodyTwice(), edges),
+        Arguments.of("left-out", leftOut(), edges),
+        Arguments.of("rates-differ", ratesDiffer(), held),
         Arguments.of("quicker", quicker(), times.mattering(1.0)),
         Arguments.of("one-slow-piece", oneSlowPiece(), times.mattering(1.0)));
   }
@@ -137,6 +139,25 @@ class FindingsExamplesTest {
 
   private static MadeClass nobodyTwice() {
     return new MadeClass().edge("Ada", 1, 2.0).edge("Ada", 3, 4.0).edge("Bo", 5, 3.0);
+  }
+
+  /** Nine logged: six count, one set aside, two pulled only. */
+  private static MadeClass leftOut() {
+    return new MadeClass()
+        .edge("Ada", 1, 2.0, 2.4)
+        .edge("Ada", 3, 4.0, 4.2)
+        .edge("Bo", 1, 3.0)
+        .edge("Bo", 3, 5.2, 20.0)
+        .aside()
+        .gave("Bo", 3, 40, 42);
+  }
+
+  private static MadeClass ratesDiffer() {
+    MadeClass made = new MadeClass();
+    for (String who : List.of("Ada", "Bo", "Cy", "Di")) {
+      made.held(who, 3, 90, 92).gave(who, 1, 40, 44);
+    }
+    return made;
   }
 
   /** The slow sewed wide and the quick narrow; wide takes 2 minutes less in everybody's hands. */

@@ -26,9 +26,8 @@ class FromControlTest {
   private static List<String> says(FromControl found) {
     Words words = Words.english();
     List<String> says =
-        ControlFindings.of(found, levels -> "width " + String.join("", levels), 0.95).stream()
-            .map(words::say)
-            .toList();
+        new ControlFindings(found, levels -> "width " + String.join("", levels), 0.95)
+            .all().stream().map(words::say).toList();
     assertThat(says).noneMatch(each -> each.contains("NaN") || each.contains("[compare"));
     return says;
   }
@@ -57,7 +56,7 @@ class FromControlTest {
     assertThat(row.students()).isEqualTo(3);
     assertThat(found.without()).containsExactly("Di");
     assertThat(says(found))
-        .contains("Without a control to read against, and left out: Di.")
+        .contains("Left out, sewer has no control with a plain value: 1 (Di).")
         .anyMatch(each -> each.contains("on average below it, by −2.4 to −1.1"));
   }
 
@@ -76,11 +75,12 @@ class FromControlTest {
         .containsExactly(
             "Nobody has a control with a plain value, so nothing can be read against it.");
     MadeClass one = new MadeClass().edge("Ada", 2, 3).control().edge("Ada", 1, 2);
-    assertThat(says(ask(one, EDGES))).anyMatch(each -> each.endsWith("Too few to tell more."));
+    assertThat(says(ask(one, EDGES))).anyMatch(each -> each.contains("One piece can’t tell"));
     MadeClass held =
         new MadeClass().gave("Ada", 2, 60).control().held("Ada", 1, 95).held("Bo", 2, 99).control();
     FairQuestion seams = FairQuestion.of(Outcome.SEAM_STRETCH, List.of(Factor.WIDTH));
-    assertThat(says(ask(held, seams))).anyMatch(each -> each.contains("that is a lower bound"));
+    assertThat(says(ask(held, seams)))
+        .anyMatch(each -> each.contains("it only held and may lie higher"));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> ask(one, FairQuestion.of(Outcome.HELD, List.of(Factor.WIDTH))));
   }
@@ -95,5 +95,43 @@ class FromControlTest {
     }
     assertThat(says(ask(made, EDGES)))
         .contains("The controls differ from machine to machine: compare within one machine first.");
+  }
+
+  /** Seven pieces: one set aside, one without a value, two controls, one of a sewer without. */
+  @Test
+  void everyPieceIsAccountedForOnce() {
+    MadeClass made =
+        new MadeClass()
+            .edge("Ada", 2, 3.0)
+            .control()
+            .edge("Ada", 1, 1.0)
+            .edge("Ada", 1, 9.0)
+            .aside()
+            .edge("Bo", 2, 8.0)
+            .control()
+            .edge("Bo", 1, 6.0)
+            .grade("Bo", 1, 4)
+            .edge("Di", 1, 9.0);
+    FromControl.Counted counted = ask(made, EDGES).counted();
+    assertThat(counted).isEqualTo(new FromControl.Counted(1, 0, 1, 2, 1, 2));
+    assertThat(counted.logged()).isEqualTo(7);
+    assertThat(says(ask(made, EDGES)))
+        .contains(
+            "Pieces read against their sewer’s own control: 2 of 7 logged.",
+            "Left out, set aside by the tutor: 1.",
+            "Left out, edge not measured: 1.",
+            "Left out, the controls themselves: 2.");
+  }
+
+  /** Left out, the held pieces would leave a mean of the short ones alone: −20, called below. */
+  @Test
+  void noMeanIsTakenWhereAPieceOnlyHeld() {
+    MadeClass made = new MadeClass();
+    for (String who : List.of("Ada", "Bo", "Cy")) {
+      made.gave(who, 2, 60).control().gave(who, 1, 40).held(who, 1, 95);
+    }
+    FromControl found = ask(made, FairQuestion.of(Outcome.SEAM_STRETCH, List.of(Factor.WIDTH)));
+    assertThat(found.rows().get(0).perStudent()).isNull();
+    assertThat(says(found)).anyMatch(each -> each.contains("Of these 3 only held"));
   }
 }

@@ -1,11 +1,13 @@
 package walebook.desk.classroom;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
-import javafx.beans.property.ReadOnlyObjectProperty;
 import org.jspecify.annotations.Nullable;
 import walebook.act.classroom.AskAlike;
 import walebook.act.classroom.CompareFair;
@@ -24,17 +26,16 @@ import walebook.statistics.Member;
 import walebook.words.Words;
 
 /** Do we measure alike: who reads high, who scatters, what a difference must pass. */
-public final class AlikeViewModel {
-  private final FiltersViewModel filters;
-  private final Asking<Found> asking;
-
+public final class AlikeViewModel extends AskingModel<AlikeViewModel.Found> {
   /**
    * What was found.
    *
    * @param studies those with most people first; single readings are counted only
    * @param alone cloths and ways of measuring that one person alone read
+   * @param elsewhere the latest lesson in which several read one cloth alike, where nobody did in
+   *     what is asked; its id is null for readings outside lessons; null when there is none
    */
-  record Found(List<Study> studies, int alone) {}
+  record Found(List<Study> studies, int alone, @Nullable Choice elsewhere) {}
 
   /**
    * Several people on one cloth.
@@ -53,43 +54,71 @@ public final class AlikeViewModel {
       List<List<String>> table) {}
 
   public AlikeViewModel(FiltersViewModel filters) {
-    this.filters = filters;
-    Book book = filters.session().book();
-    Words words = filters.session().words();
-    asking =
-        new Asking<>(
-            filters,
-            (in, hidden) -> {
-              CompareFair.Which which = filters.which(in.id(), hidden);
-              return () -> find(book, words, in.id(), which);
-            });
+    super(filters);
   }
 
-  ReadOnlyObjectProperty<@Nullable Found> foundProperty() {
-    return asking.foundProperty();
+  @Override
+  Asking.Work<Found> ask(CompareFair.Which which) {
+    Book book = session().book();
+    Words words = words();
+    return progress -> find(book, words, which);
   }
 
-  Asking<Found> asking() {
-    return asking;
-  }
-
-  FiltersViewModel filters() {
-    return filters;
-  }
-
-  private static Found find(Book book, Words words, UUID classId, CompareFair.Which which) {
+  private static Found find(Book book, Words words, CompareFair.Which which) {
+    UUID classId = which.classIds().get(0);
     List<AlikeStudy> all =
         new AskAlike(book)
             .ask(classId, which.lessonId(), which.clothId(), which.namesHidden())
             .studies();
-    List<AlikeStudy> several = all.stream().filter(each -> each.people().size() > 1).toList();
+    List<AlikeStudy> several = all.stream().filter(AlikeViewModel::isShared).toList();
     Map<UUID, String> cloths =
         book.cloths().all().stream().collect(Collectors.toMap(Cloth::id, Cloth::name));
-    Map<UUID, String> lessons =
-        book.lessons().of(classId).stream().collect(Collectors.toMap(Lesson::id, Lesson::title));
+    List<Lesson> lessons = book.lessons().of(classId);
+    Map<UUID, String> named =
+        lessons.stream().collect(Collectors.toMap(Lesson::id, each -> name(each, words)));
     return new Found(
-        several.stream().map(each -> study(each, cloths, lessons, words)).toList(),
-        all.size() - several.size());
+        several.stream().map(each -> study(each, cloths, named, words)).toList(),
+        all.size() - several.size(),
+        several.isEmpty() ? elsewhere(book, words, classId, lessons) : null);
+  }
+
+  private static boolean isShared(AlikeStudy study) {
+    return study.people().size() > 1;
+  }
+
+  private static String name(Lesson lesson, Words words) {
+    return Choice.of(lesson, words).name();
+  }
+
+  private static @Nullable Choice elsewhere(
+      Book book, Words words, UUID classId, List<Lesson> lessons) {
+    Set<UUID> shared = new HashSet<>();
+    boolean outside = false;
+    for (AlikeStudy each : new AskAlike(book).ask(classId, null, null, true).studies()) {
+      UUID lesson = each.conditions().lessonId();
+      if (isShared(each) && lesson != null) {
+        shared.add(lesson);
+      }
+      outside |= isShared(each) && lesson == null;
+    }
+    Lesson latest =
+        lessons.stream()
+            .filter(each -> shared.contains(each.id()))
+            .max(Comparator.comparing(Lesson::taughtOn))
+            .orElse(null);
+    if (latest != null) {
+      return Choice.of(latest, words);
+    }
+    return outside ? new Choice(null, words.say("desk.class.any-lesson")) : null;
+  }
+
+  /** Asks about the lesson in which several of the class measured one cloth. */
+  void lookElsewhere() {
+    Found now = foundProperty().get();
+    Choice there = now == null ? null : now.elsewhere();
+    if (there != null) {
+      filters().lookAt(there.id());
+    }
   }
 
   private static Study study(

@@ -4,6 +4,8 @@ import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.jspecify.annotations.Nullable;
+import walebook.act.classroom.CompareFair;
+import walebook.desk.common.Background.Progress;
 import walebook.desk.common.Session;
 import walebook.desk.common.Task;
 import walebook.record.SchoolClass;
@@ -16,12 +18,24 @@ import walebook.words.Words;
  * @param <T> what is found, worded and drawn
  */
 final class Asking<T> {
+  private final FiltersViewModel filters;
   private final Session session;
   private final Question<T> question;
   private final ReadOnlyObjectWrapper<@Nullable T> found = new ReadOnlyObjectWrapper<>();
+  private final ReadOnlyObjectWrapper<State> state =
+      new ReadOnlyObjectWrapper<>(this, "state", State.AT_REST);
   private @Nullable Task reading;
   private boolean shown;
   private boolean stale = true;
+
+  /** How far the question is. */
+  enum State {
+    /** What was found is what is asked. */
+    AT_REST,
+    WORKING,
+    /** Somebody stopped it: what was found before is still there. */
+    STOPPED
+  }
 
   /**
    * What is asked.
@@ -33,10 +47,10 @@ final class Asking<T> {
     /**
      * Takes what is asked now, on the window's thread.
      *
-     * @param hidden true to find aliases for names
+     * @param which whose pieces, and whether aliases stand for names
      * @return the work, done elsewhere
      */
-    Work<T> of(SchoolClass in, boolean hidden);
+    Work<T> of(CompareFair.Which which);
   }
 
   /**
@@ -46,10 +60,12 @@ final class Asking<T> {
    */
   @FunctionalInterface
   interface Work<T> {
-    T find();
+    /** Does it, telling in between how far it is, so that it can be stopped there. */
+    T find(Progress progress);
   }
 
   Asking(FiltersViewModel filters, Question<T> question) {
+    this.filters = filters;
     this.session = filters.session();
     this.question = question;
     filters.askedProperty().addListener((from, old, now) -> again());
@@ -58,6 +74,10 @@ final class Asking<T> {
   /** What was found last; null until the book was read, and for a book without a class. */
   ReadOnlyObjectProperty<@Nullable T> foundProperty() {
     return found.getReadOnlyProperty();
+  }
+
+  ReadOnlyObjectProperty<State> stateProperty() {
+    return state.getReadOnlyProperty();
   }
 
   /** Says whether anybody looks. */
@@ -70,9 +90,8 @@ final class Asking<T> {
 
   void again() {
     stale = true;
-    if (reading != null) {
-      reading.cancel();
-    }
+    drop();
+    state.set(State.AT_REST);
     if (!shown) {
       return;
     }
@@ -82,17 +101,48 @@ final class Asking<T> {
       found.set(null);
       return;
     }
-    Work<T> work = question.of(in, session.namesHiddenProperty().get());
-    reading = session.run(progress -> work.find(), found::set);
+    Work<T> work = question.of(filters.which(in.id(), session.namesHiddenProperty().get()));
+    Task now = session.run(work::find, found::set);
+    reading = now;
+    if (now.state() == Task.State.RUNNING) {
+      state.set(State.WORKING);
+      now.stateProperty()
+          .addListener(
+              (from, old, next) -> {
+                if (now == reading) {
+                  state.set(State.AT_REST);
+                }
+              });
+    }
+  }
+
+  /** Stops what is worked out; what was found before stays. */
+  void stop() {
+    if (state.get() == State.WORKING) {
+      drop();
+      stale = true;
+      state.set(State.STOPPED);
+    }
+  }
+
+  private void drop() {
+    Task was = reading;
+    reading = null;
+    if (was != null) {
+      was.cancel();
+    }
   }
 
   /** Finds the same with aliases for names, for a screen that everyone sees. */
   void forBoard(Consumer<T> show) {
     SchoolClass in = session.schoolClassProperty().get();
     if (in != null) {
-      Work<T> work = question.of(in, true);
-      session.run(progress -> work.find(), show);
+      session.run(question.of(filters.which(in.id(), true))::find, show);
     }
+  }
+
+  FiltersViewModel filters() {
+    return filters;
   }
 
   Session session() {

@@ -49,6 +49,7 @@ public final class ClassroomView extends BorderPane {
   private final ObjectProperty<Part> part;
   private final PlaceFrame frame;
   private final FiltersView filters;
+  private final WaitingLine waiting;
   private final VBox below = new VBox();
   private final Map<Part, PartView> parts = new EnumMap<>(Part.class);
 
@@ -60,11 +61,10 @@ public final class ClassroomView extends BorderPane {
     frame = new PlaceFrame(words, words.say("desk.class.title"));
     FiltersViewModel asked = new FiltersViewModel(session);
     filters = new FiltersView(asked, words);
+    waiting = new WaitingLine(words);
     Consumer<Notice> told = notice -> frame.notice().noticeProperty().set(notice);
-    ComparisonViewModel overview = new ComparisonViewModel(asked);
-    overview.shown(false);
     parts.put(Part.PROGRESS, new ProgressView(new ProgressViewModel(session)));
-    parts.put(Part.OVERVIEW, new ComparisonView(overview));
+    parts.put(Part.OVERVIEW, new ComparisonView(new ComparisonViewModel(asked), told));
     parts.put(Part.COMPARE, new FairView(new FairViewModel(asked), told));
     parts.put(Part.CONTROL, new ControlView(new ControlViewModel(asked), told));
     parts.put(Part.ALIKE, new AlikeView(new AlikeViewModel(asked), told));
@@ -81,7 +81,7 @@ public final class ClassroomView extends BorderPane {
         new Segments<>(List.of(Part.values()), part, each -> words.say(each.title));
     part.addListener((from, old, next) -> arrange());
     arrange();
-    frame.work(segments, filters, below);
+    frame.work(segments, filters, waiting, below);
     setCenter(frame);
   }
 
@@ -112,6 +112,7 @@ public final class ClassroomView extends BorderPane {
         done -> {});
     parts.forEach((each, view) -> view.shown(each == next));
     filters.show(now().asks());
+    waiting.of(now().asking());
     // Only what is below the filters is another, so that the keyboard stays where it is.
     below.getChildren().setAll(now().node());
   }

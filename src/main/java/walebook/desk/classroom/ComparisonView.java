@@ -1,8 +1,8 @@
 package walebook.desk.classroom;
 
-import java.util.EnumSet;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
+import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -10,7 +10,9 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.compare.PieceResult;
+import walebook.compare.SettingRow;
 import walebook.desk.common.EmptyState;
+import walebook.desk.common.Notice;
 import walebook.desk.common.PicturePane;
 import walebook.desk.common.Texts;
 import walebook.drawing.DotPlot;
@@ -19,7 +21,7 @@ import walebook.record.PieceCode;
 import walebook.words.Words;
 
 /** Settings against outcome: the question, what was found in words, the table, the dots. */
-final class ComparisonView extends VBox implements PartView {
+final class ComparisonView extends AskedPart<ComparisonViewModel.Found> {
   private final ComparisonViewModel model;
   private final Words words;
   private final VBox says = new VBox(6);
@@ -29,8 +31,8 @@ final class ComparisonView extends VBox implements PartView {
   private final Label aside = Texts.text("");
   private final PicturePane plot;
 
-  ComparisonView(ComparisonViewModel model) {
-    super(16);
+  ComparisonView(ComparisonViewModel model, Consumer<Notice> told) {
+    super(model, told, FiltersView.Ask.LESSON, FiltersView.Ask.CLOTH, FiltersView.Ask.FACTORS);
     this.model = model;
     this.words = model.words();
     plot = new PicturePane(words);
@@ -41,55 +43,34 @@ final class ComparisonView extends VBox implements PartView {
     rows.opens(model::open);
     aside.getStyleClass().add("caption");
     table.getChildren().setAll(rows, aside, Texts.caption(words.say("desk.class.table.note")));
-    model.foundProperty().addListener((from, old, now) -> show(now));
     model.openProperty().addListener((from, old, now) -> showPieces(now));
-    show(model.foundProperty().get());
+    follow();
     showPieces(model.openProperty().get());
   }
 
   @Override
-  public Node node() {
-    return this;
-  }
-
-  @Override
-  public Set<FiltersView.Ask> asks() {
-    return EnumSet.of(FiltersView.Ask.LESSON, FiltersView.Ask.CLOTH, FiltersView.Ask.FACTORS);
-  }
-
-  @Override
-  public void shown(boolean now) {
-    model.shown(now);
-  }
-
-  @Override
-  public void showLarge(Large board) {
-    model.forBoard(found -> board.show(List.of(large(words, found))));
-  }
-
-  /** What stands on the board. */
-  static Node[] large(Words words, ComparisonViewModel.Board board) {
-    VBox lines = new VBox(8);
-    for (ComparedRow row : board.rows()) {
-      lines
-          .getChildren()
+  List<Node> large(ComparisonViewModel.Found found) {
+    List<Node> lines = new ArrayList<>();
+    found.says().stream().limit(1).forEach(each -> lines.add(Texts.text(each, "strong")));
+    lines.add(Texts.text(words.say("desk.class.board.legend"), "board-close"));
+    PicturePane picture = new PicturePane(words);
+    picture.show(found.plot().plot());
+    VBox held = new VBox(8);
+    for (ComparedRow row : found.rows()) {
+      int pulled = row.found().held() + row.found().gave();
+      held.getChildren()
           .add(
               Texts.text(
-                  words.say(
-                      "desk.class.board.row",
-                      row.setting(),
-                      row.found().held(),
-                      row.found().held() + row.found().gave())));
+                  words.say("desk.class.board.row", row.setting(), row.found().held(), pulled)));
     }
-    PicturePane picture = new PicturePane(words);
-    picture.show(board.plot().plot());
-    Node legend = Texts.text(words.say("desk.class.board.legend"), "board-close");
-    return new Node[] {Texts.text(board.says(), "strong"), legend, picture, lines};
+    lines.addAll(List.of(picture, held));
+    return lines;
   }
 
-  private void show(ComparisonViewModel.Found found) {
-    if (!found.loaded()) {
-      getChildren().clear();
+  @Override
+  void show(ComparisonViewModel.@Nullable Found found) {
+    if (found == null) {
+      empty();
       return;
     }
     if (found.pieces() == 0) {
@@ -107,7 +88,14 @@ final class ComparisonView extends VBox implements PartView {
       says.getChildren().add(Texts.text(sentences.get(i), i == 0 ? "says" : "caption"));
     }
     says.getChildren()
-        .add(Texts.caption(words.say("desk.class.counts", found.pieces(), found.students())));
+        .add(
+            Texts.caption(
+                words.say(
+                    "desk.class.counts",
+                    found.pieces(),
+                    found.students(),
+                    found.pulled(),
+                    found.pieces() - found.pulled())));
     if (!found.same().isEmpty()) {
       says.getChildren().add(Texts.caption(found.same()));
     }
@@ -142,10 +130,7 @@ final class ComparisonView extends VBox implements PartView {
     }
     FlowPane all = new FlowPane(8, 8);
     for (PieceResult each : row.found().results()) {
-      Button open = new Button(piece(each));
-      open.getStyleClass().add("piece-link");
-      open.setOnAction(pressed -> model.openPiece(each));
-      all.getChildren().add(open);
+      all.getChildren().add(link(piece(each), () -> model.openPiece(each.pieceId())));
     }
     Label title = Texts.section(row.setting());
     Button close = new Button(words.say("desk.class.pieces.close"));
@@ -153,11 +138,28 @@ final class ComparisonView extends VBox implements PartView {
     close.setOnAction(pressed -> model.open(null));
     pieces
         .getChildren()
-        .setAll(title, Texts.caption(words.say("desk.class.pieces.note")), all, close);
+        .setAll(
+            title,
+            Texts.text(details(row.found())),
+            Texts.caption(words.say("desk.class.pieces.note")),
+            all,
+            close);
     int at = getChildren().indexOf(table);
     if (at >= 0) {
       getChildren().add(at + 1, pieces);
     }
+  }
+
+  private String details(SettingRow row) {
+    return words.say(
+        "desk.class.pieces.details",
+        row.held(),
+        row.gave(),
+        ComparedRow.spread(words, row.shareOfGave(), 0),
+        ComparedRow.spread(words, row.stretchOfGave(), 0),
+        ComparedRow.spread(words, row.edgeChange(), 1),
+        ComparedRow.spread(words, row.grade(), 0),
+        row.withFault());
   }
 
   private String piece(PieceResult each) {

@@ -3,7 +3,6 @@ package walebook.desk.classroom;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
-import javafx.beans.property.ReadOnlyObjectProperty;
 import org.jspecify.annotations.Nullable;
 import walebook.act.classroom.AskControl;
 import walebook.act.classroom.CompareFair;
@@ -11,22 +10,21 @@ import walebook.compare.ControlFindings;
 import walebook.compare.FairQuestion;
 import walebook.compare.FromControl;
 import walebook.compare.Outcome;
-import walebook.desk.common.Wish;
 import walebook.drawing.DotPlot;
 import walebook.drawing.DotRow;
+import walebook.drawing.Drawing;
+import walebook.drawing.ValueBar;
 import walebook.record.PieceCode;
 import walebook.statistics.Interval;
 import walebook.words.Words;
 
 /** Each piece against its student's own control: dots, how many, the range, a sentence. */
-public final class ControlViewModel {
-  private final FiltersViewModel filters;
-  private final Asking<Found> asking;
-
+public final class ControlViewModel extends AskingModel<ControlViewModel.Found> {
   /**
    * What was found.
    *
    * @param rate true when the outcome is a rate, of which no difference can be taken
+   * @param says of all settings together
    * @param plot null when no piece has a control beside it
    * @param rows one for each setting
    */
@@ -37,106 +35,93 @@ public final class ControlViewModel {
    * A setting against the controls.
    *
    * @param range least and greatest difference
-   * @param mean over students
-   * @param limits its interval
+   * @param bar its pieces as dots; nought is the own control
+   * @param can what can be said, in a few words
+   * @param says the same in a sentence
    */
   record Row(
       String setting,
       int pieces,
       int students,
+      double middle,
       String range,
-      String mean,
-      String limits,
+      Drawing bar,
+      String can,
+      String says,
       List<Piece> links) {}
 
   /** A piece and how its link reads. */
   record Piece(UUID id, String says) {}
 
   public ControlViewModel(FiltersViewModel filters) {
-    this.filters = filters;
-    Words words = filters.session().words();
-    AskControl act = new AskControl(filters.session().book());
-    asking =
-        new Asking<>(
-            filters,
-            (in, hidden) -> {
-              CompareFair.Which which = filters.which(in.id(), hidden);
-              FairQuestion question = filters.question();
-              return () ->
-                  question.outcome().isRate()
-                      ? new Found(true, List.of(), null, List.of(), 0)
-                      : worded(act.ask(which, question), question, words);
-            });
+    super(filters);
   }
 
-  ReadOnlyObjectProperty<@Nullable Found> foundProperty() {
-    return asking.foundProperty();
-  }
-
-  Asking<Found> asking() {
-    return asking;
-  }
-
-  FiltersViewModel filters() {
-    return filters;
+  @Override
+  Asking.Work<Found> ask(CompareFair.Which which) {
+    FairQuestion question = filters().question();
+    AskControl act = new AskControl(session().book());
+    Words words = words();
+    return progress ->
+        question.outcome().isRate()
+            ? new Found(true, List.of(), null, List.of(), 0)
+            : worded(act.ask(which, question), question, words);
   }
 
   /** Asks about the seam's share, since a rate has no difference from a control. */
   void askShare() {
-    filters.outcomeProperty().set(Outcome.SEAM_SHARE);
-  }
-
-  void openPiece(UUID pieceId) {
-    asking.session().wish(new Wish("pieces", Wish.What.OPEN, pieceId));
+    filters().outcomeProperty().set(Outcome.SEAM_SHARE);
   }
 
   private static Found worded(FromControl found, FairQuestion question, Words words) {
     FairDrawn drawn = new FairDrawn(words);
-    List<String> says =
-        ControlFindings.of(
-                found, levels -> drawn.setting(found.factors(), levels), question.confidence())
-            .stream()
-            .map(words::say)
-            .toList();
-    List<Row> rows = new ArrayList<>();
+    ControlFindings says =
+        new ControlFindings(
+            found, levels -> drawn.setting(found.factors(), levels), question.confidence());
     List<DotRow> dots = new ArrayList<>();
     for (FromControl.Row row : found.rows()) {
-      String setting = drawn.setting(found.factors(), row.levels());
-      Interval interval = row.interval(question.confidence());
-      Double mean = row.perStudent() == null ? null : Double.valueOf(row.perStudent().mean());
-      rows.add(row(row, setting, mean, interval, words));
+      Interval interval = says.interval(row);
       dots.add(
           new DotRow(
-              setting,
+              drawn.setting(found.factors(), row.levels()),
               row.apart().stream()
                   .map(each -> new DotRow.Dot(each.difference(), each.piece().atLeast()))
                   .toList(),
-              mean,
+              row.perStudent() == null ? null : Double.valueOf(row.perStudent().mean()),
               interval == null ? null : interval.low(),
               interval == null ? null : interval.high(),
               0));
     }
+    List<ValueBar> bars = ValueBar.aroundNought(dots);
+    List<Row> rows = new ArrayList<>();
+    for (int i = 0; i < dots.size(); i++) {
+      FromControl.Row row = found.rows().get(i);
+      rows.add(row(row, dots.get(i), bars.get(i), says, words));
+    }
     String axis = words.say("desk.class.control.axis", drawn.axis(question.outcome()));
     return new Found(
-        false, says, dots.isEmpty() ? null : new DotPlot(axis, dots, null), rows, found.setAside());
+        false,
+        says.together().stream().map(words::say).toList(),
+        dots.isEmpty() ? null : new DotPlot(axis, dots, null),
+        rows,
+        found.counted().setAside());
   }
 
   private static Row row(
-      FromControl.Row row,
-      String setting,
-      @Nullable Double mean,
-      @Nullable Interval interval,
-      Words words) {
+      FromControl.Row row, DotRow dots, Drawing bar, ControlFindings says, Words words) {
     List<FromControl.Apart> apart = row.apart();
-    String least = FairViewModel.number(apart.get(0).difference());
-    String most = FairViewModel.number(apart.get(apart.size() - 1).difference());
+    double low = apart.get(0).difference();
+    double high = apart.get(apart.size() - 1).difference();
+    String least = FairViewModel.number(low);
     return new Row(
-        setting,
+        dots.label(),
         apart.size(),
         row.students(),
-        apart.size() == 1 ? least : least + " … " + most,
-        FairViewModel.number(mean),
-        interval == null ? "–" : FairViewModel.limits(interval.low(), interval.high()),
+        dots.median() == null ? (low + high) / 2 : dots.median(),
+        apart.size() == 1 ? least : least + " … " + FairViewModel.number(high),
+        bar,
+        words.say(can(says.side(row))),
+        words.say(says.row(row)),
         apart.stream()
             .map(
                 each ->
@@ -148,5 +133,16 @@ public final class ControlViewModel {
                             each.piece().who(),
                             FairViewModel.number(each.difference()))))
             .toList());
+  }
+
+  private static String can(ControlFindings.Side side) {
+    return switch (side) {
+      case ABOVE -> "desk.class.control.above";
+      case BELOW -> "desk.class.control.below";
+      case EITHER -> "desk.class.control.either";
+      case TOO_FEW -> "desk.class.control.too-few";
+      case SOME_HELD -> "desk.class.control.some-held";
+      case ONLY_HELD -> "desk.class.control.only-held";
+    };
   }
 }

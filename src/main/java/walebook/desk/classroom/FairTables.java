@@ -6,6 +6,7 @@ import javafx.scene.Node;
 import org.jspecify.annotations.Nullable;
 import walebook.compare.Outcome;
 import walebook.desk.common.ColumnTable;
+import walebook.desk.common.WrappedCell;
 import walebook.drawing.DotPlot;
 import walebook.drawing.DotRow;
 import walebook.drawing.HeatTable;
@@ -15,7 +16,8 @@ import walebook.words.Words;
 
 /** The tables of a fair comparison, on the screen and for the clipboard. */
 final class FairTables {
-  private static final int ROWS = 9;
+  private static final int ROWS = 8;
+  private static final double LINES = 1.5;
 
   private FairTables() {}
 
@@ -30,9 +32,7 @@ final class FairTables {
     ColumnTable<FairFound.Row> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.class.table.says"));
     Outcome outcome = found.comparison().question().outcome();
-    table
-        .words(words.say("desk.class.col.setting"), 20, FairFound.Row::setting)
-        .setCellFactory(column -> new MiddleCell<>());
+    var setting = table.words(words.say("desk.class.col.setting"), 20, FairFound.Row::setting);
     table.figures(
         words.say("desk.class.col.pieces"),
         4.6,
@@ -40,7 +40,7 @@ final class FairTables {
         row -> Integer.toString(row.found().pieces()));
     table.figures(
         words.say("desk.class.col.students"),
-        6.2,
+        6,
         row -> (double) row.found().students(),
         row -> Integer.toString(row.found().students()));
     table.figures(
@@ -52,9 +52,10 @@ final class FairTables {
     table.figures(
         words.say("desk.class.col.limits"), 9.5, row -> middleOrder(row), FairFound.Row::limits);
     table.drawings(
-        words, words.say("desk.class.col.dots"), 15, row -> middleOrder(row), FairFound.Row::bar);
+        words, words.say("desk.class.col.dots"), 13, row -> middleOrder(row), FairFound.Row::bar);
+    table.takesRest(setting, 13);
     table.getItems().setAll(found.rows());
-    table.asHighAs(ROWS);
+    table.asHighAs(ROWS, LINES);
     table.opens(open::row);
     return table;
   }
@@ -84,12 +85,10 @@ final class FairTables {
   static Node pairs(Words words, FairFound found) {
     ColumnTable<FairFound.Pair> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.class.pairs.title"));
+    var first = table.words(words.say("desk.class.col.first"), 16, FairFound.Pair::first);
     table
-        .words(words.say("desk.class.col.first"), 17, FairFound.Pair::first)
-        .setCellFactory(column -> new MiddleCell<>());
-    table
-        .words(words.say("desk.class.col.second"), 17, FairFound.Pair::second)
-        .setCellFactory(column -> new MiddleCell<>());
+        .words(words.say("desk.class.col.second"), 16, FairFound.Pair::second)
+        .setCellFactory(WrappedCell::new);
     table.figures(
         words.say("desk.class.col.apart"),
         6.5,
@@ -100,7 +99,9 @@ final class FairTables {
         10,
         pair -> orNaN(pair.found().low()),
         FairFound.Pair::limits);
-    table.words(words.say("desk.class.col.can-say"), 15.5, FairFound.Pair::says);
+    table
+        .words(words.say("desk.class.col.can-say"), 11, FairFound.Pair::says)
+        .setCellFactory(WrappedCell::new);
     if (found.pValues()) {
       table.figures(
           words.say("desk.class.col.p"),
@@ -108,8 +109,9 @@ final class FairTables {
           pair -> orNaN(pair.found().p()),
           pair -> pair.found().p() == null ? "–" : Show.fixed(pair.found().p(), 3));
     }
+    table.takesRest(first, 13);
     table.getItems().setAll(found.pairs());
-    table.asHighAs(ROWS);
+    table.asHighAs(ROWS, LINES);
     return table;
   }
 

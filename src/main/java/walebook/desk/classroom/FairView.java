@@ -1,10 +1,7 @@
 package walebook.desk.classroom;
 
 import java.io.ByteArrayInputStream;
-import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -18,64 +15,41 @@ import walebook.compare.Dot;
 import walebook.compare.Outcome;
 import walebook.desk.common.EmptyState;
 import walebook.desk.common.Notice;
-import walebook.desk.common.PicturePane;
 import walebook.desk.common.Texts;
 import walebook.drawing.DotPlot;
 import walebook.drawing.SmallMultiples;
 import walebook.words.Words;
 
 /** Settings compared: the sentences first, then the table, the dots, factors, best and worst. */
-final class FairView extends VBox implements PartView {
+final class FairView extends AskedPart<FairFound> {
   private static final int PHOTO = 150;
 
   private final FairViewModel model;
   private final Words words;
-  private final Consumer<Notice> told;
   private final VBox pieces = new VBox(8);
 
   FairView(FairViewModel model, Consumer<Notice> told) {
-    super(16);
+    super(model, told, FiltersView.Ask.values());
     this.model = model;
     this.words = model.words();
-    this.told = told;
-    model.foundProperty().addListener((from, old, now) -> show(now));
-    show(model.foundProperty().get());
+    follow();
   }
 
   @Override
-  public Node node() {
-    return this;
+  List<Node> large(FairFound found) {
+    return large(found.says(), found.plot());
   }
 
   @Override
-  public Set<FiltersView.Ask> asks() {
-    return EnumSet.allOf(FiltersView.Ask.class);
-  }
-
-  @Override
-  public void shown(boolean now) {
-    model.asking().shown(now);
-  }
-
-  @Override
-  public void showLarge(Large board) {
-    model.forBoard(
-        found -> {
-          List<Node> lines = new ArrayList<>();
-          found.says().stream().limit(3).forEach(says -> lines.add(Texts.text(says, "strong")));
-          DotPlot plot = found.plot();
-          if (plot != null) {
-            lines.add(new PicturePane(words, plot));
-          }
-          board.show(lines);
-        });
-  }
-
-  private void show(@Nullable FairFound found) {
+  void show(@Nullable FairFound found) {
     pieces.getChildren().clear();
-    if (found == null || found.comparison().isEmpty()) {
-      String says = found == null ? words.say("desk.class.empty") : String.join(" ", found.says());
-      boolean other = found != null && found.comparison().without() > 0;
+    if (found == null) {
+      empty();
+      return;
+    }
+    if (found.comparison().isEmpty()) {
+      String says = String.join(" ", found.says());
+      boolean other = found.comparison().without() > 0;
       getChildren()
           .setAll(
               other
@@ -92,7 +66,7 @@ final class FairView extends VBox implements PartView {
       VBox card = new VBox(8, Texts.section(words.say("desk.class.pairs.title")));
       card.getStyleClass().add("card");
       card.getChildren().add(FairTables.pairs(words, found));
-      PlotCard copied = new PlotCard(model.filters().session(), told);
+      PlotCard copied = card();
       card.getChildren().add(Texts.caption(words.say("desk.class.pairs.note")));
       card.getChildren()
           .add(copied.button(FairTables.pairs(words, found.pairs(), found.pValues())));
@@ -115,7 +89,7 @@ final class FairView extends VBox implements PartView {
   }
 
   private Node plot(FairFound found, DotPlot plot) {
-    PlotCard card = new PlotCard(model.filters().session(), told);
+    PlotCard card = card();
     Outcome outcome = found.comparison().question().outcome();
     card.show(
         words.say("desk.class.plot.title"),
@@ -128,7 +102,7 @@ final class FairView extends VBox implements PartView {
   private void factors(FairFound found) {
     SmallMultiples single = found.single();
     if (single != null) {
-      PlotCard card = new PlotCard(model.filters().session(), told);
+      PlotCard card = card();
       card.show(
           words.say("desk.class.single.title"),
           words.say("desk.class.single.note"),
@@ -137,7 +111,7 @@ final class FairView extends VBox implements PartView {
       getChildren().add(card);
     }
     for (FairFound.Against each : found.against()) {
-      PlotCard card = new PlotCard(model.filters().session(), told);
+      PlotCard card = card();
       card.show(
           words.say("desk.class.against.title", each.factor()),
           each.says(),
@@ -147,7 +121,7 @@ final class FairView extends VBox implements PartView {
     }
     SmallMultiples grids = found.grids();
     if (grids != null) {
-      PlotCard card = new PlotCard(model.filters().session(), told);
+      PlotCard card = card();
       card.show(
           words.say("desk.class.grid"),
           words.say("desk.class.grid.note"),
@@ -176,10 +150,7 @@ final class FairView extends VBox implements PartView {
   }
 
   private Button link(Dot dot, String says) {
-    Button open = new Button(says);
-    open.getStyleClass().add("piece-link");
-    open.setOnAction(pressed -> model.openPiece(dot.pieceId()));
-    return open;
+    return link(says, () -> model.openPiece(dot.pieceId()));
   }
 
   private Node standouts(FairFound found) {

@@ -6,8 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import java.util.function.Consumer;
-import javafx.beans.property.ReadOnlyObjectProperty;
 import org.jspecify.annotations.Nullable;
 import walebook.act.classroom.CompareFair;
 import walebook.act.classroom.SettingWords;
@@ -20,7 +18,7 @@ import walebook.compare.FairPair;
 import walebook.compare.FairQuestion;
 import walebook.compare.FairRow;
 import walebook.compare.Outcome;
-import walebook.desk.common.Wish;
+import walebook.desk.common.Background.Progress;
 import walebook.drawing.Drawing;
 import walebook.drawing.IntervalBar;
 import walebook.drawing.ValueBar;
@@ -30,58 +28,23 @@ import walebook.statistics.Interval;
 import walebook.words.Words;
 
 /** Which settings work, and how sure are we: compared with allowance for who sewed what. */
-public final class FairViewModel {
-  private final FiltersViewModel filters;
-  private final Asking<FairFound> asking;
-
+public final class FairViewModel extends AskingModel<FairFound> {
   public FairViewModel(FiltersViewModel filters) {
-    this.filters = filters;
-    Words words = filters.session().words();
-    Book book = filters.session().book();
-    asking =
-        new Asking<>(
-            filters,
-            (in, hidden) -> {
-              CompareFair.Which which = filters.which(in.id(), hidden);
-              FairQuestion question = filters.question();
-              boolean pValues = filters.pValuesProperty().get();
-              return () -> find(book, words, which, question, pValues);
-            });
+    super(filters);
   }
 
-  ReadOnlyObjectProperty<@Nullable FairFound> foundProperty() {
-    return asking.foundProperty();
-  }
-
-  Asking<FairFound> asking() {
-    return asking;
-  }
-
-  FiltersViewModel filters() {
-    return filters;
-  }
-
-  Words words() {
-    return asking.words();
-  }
-
-  /** Shows a piece in its own place. */
-  void openPiece(UUID pieceId) {
-    asking.session().wish(new Wish("pieces", Wish.What.OPEN, pieceId));
+  @Override
+  Asking.Work<FairFound> ask(CompareFair.Which which) {
+    FairQuestion question = filters().question();
+    boolean pValues = filters().pValuesProperty().get();
+    Words words = words();
+    Book book = session().book();
+    return progress -> find(book, words, which, question, pValues, progress);
   }
 
   /** Asks about held or gave, which every pulled piece has. */
   void askHeld() {
-    filters.outcomeProperty().set(Outcome.HELD);
-  }
-
-  /** Asks the place for test pieces to log one. */
-  void logFirst() {
-    asking.session().wish(new Wish("pieces", Wish.What.LOG_OWN, null));
-  }
-
-  void forBoard(Consumer<FairFound> show) {
-    asking.forBoard(show);
+    filters().outcomeProperty().set(Outcome.HELD);
   }
 
   /** One piece's code and value, as a link reads. */
@@ -97,14 +60,21 @@ public final class FairViewModel {
   }
 
   private static FairFound find(
-      Book book, Words words, CompareFair.Which which, FairQuestion question, boolean pValues) {
+      Book book,
+      Words words,
+      CompareFair.Which which,
+      FairQuestion question,
+      boolean pValues,
+      Progress progress) {
     CompareFair act = new CompareFair(book);
     CompareFair.Found found = act.compare(which, question);
     FairComparison comparison = found.comparison();
+    progress.at(1.0 / 3);
     FactorTables tables =
         question.factors().size() < 2
             ? new FactorTables(List.of(), List.of())
             : act.tables(which, question);
+    progress.at(2.0 / 3);
     SettingWords settings = new SettingWords(words);
     FairDrawn drawn = new FairDrawn(words);
     List<String> says =

@@ -44,7 +44,7 @@ final class FiltersView extends VBox {
                 model.lessons(),
                 model.lessonProperty(),
                 Choice::name),
-            19));
+            20));
     fields.put(
         Ask.CLOTH,
         wide(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
 import javafx.beans.property.BooleanProperty;
@@ -120,8 +121,16 @@ public final class FiltersViewModel {
 
   /** Asks about all lessons and all cloths. */
   void widen() {
-    lesson.set(anyLesson);
+    lookAt(null);
+  }
+
+  /** Asks about one lesson, or all of them for null, and all cloths. */
+  void lookAt(@Nullable UUID lessonId) {
     cloth.set(anyCloth);
+    lessons.stream()
+        .filter(each -> Objects.equals(each.id(), lessonId))
+        .findFirst()
+        .ifPresent(lesson::set);
   }
 
   ObjectProperty<Outcome> outcomeProperty() {
@@ -267,7 +276,7 @@ public final class FiltersViewModel {
   private void narrow(List<Lesson> ofClass, List<Cloth> ofRoom) {
     filling = true;
     List<Choice> some = new ArrayList<>(List.of(anyLesson));
-    ofClass.forEach(each -> some.add(new Choice(each.id(), each.title())));
+    ofClass.forEach(each -> some.add(Choice.of(each, session.words())));
     fill(lessons, some, lesson, anyLesson);
     List<Choice> others = new ArrayList<>(List.of(anyCloth));
     ofRoom.forEach(each -> others.add(new Choice(each.id(), each.name())));

@@ -1,31 +1,24 @@
 package walebook.desk.classroom;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.ChoiceField;
 import walebook.desk.common.Notice;
-import walebook.desk.common.PicturePane;
 import walebook.desk.common.Texts;
 import walebook.drawing.DotPlot;
 import walebook.words.Words;
 
 /** How one student grows. */
-final class GrowthView extends VBox implements PartView {
-  private final GrowthViewModel model;
+final class GrowthView extends AskedPart<GrowthViewModel.Grown> {
   private final Words words;
-  private final Consumer<Notice> told;
   private final VBox grown = new VBox(16);
 
   GrowthView(GrowthViewModel model, Consumer<Notice> told) {
-    super(16);
-    this.model = model;
-    this.words = model.asking().words();
-    this.told = told;
+    super(model, told);
+    this.words = model.words();
     ChoiceField<@Nullable Choice> who =
         new ChoiceField<>(
             words,
@@ -35,44 +28,18 @@ final class GrowthView extends VBox implements PartView {
             each -> each == null ? "" : each.name());
     who.setStyle("-fx-pref-width: 20em;");
     who.setMaxWidth(USE_PREF_SIZE);
-    model.foundProperty().addListener((from, old, now) -> showGrown(now));
-    showGrown(model.foundProperty().get());
+    follow();
     getChildren().setAll(who, grown);
   }
 
   @Override
-  public Node node() {
-    return this;
+  List<Node> large(GrowthViewModel.Grown found) {
+    // Nobody is named, not even by an alias.
+    return large(found.says(), found.plot());
   }
 
   @Override
-  public Set<FiltersView.Ask> asks() {
-    return Set.of();
-  }
-
-  @Override
-  public void shown(boolean now) {
-    model.asking().shown(now);
-  }
-
-  @Override
-  public void showLarge(Large board) {
-    model
-        .asking()
-        .forBoard(
-            found -> {
-              // Nobody is named, not even by an alias.
-              List<Node> lines = new ArrayList<>();
-              found.says().forEach(each -> lines.add(Texts.text(each, "strong")));
-              DotPlot plot = found.plot();
-              if (plot != null) {
-                lines.add(new PicturePane(words, plot));
-              }
-              board.show(lines);
-            });
-  }
-
-  private void showGrown(GrowthViewModel.@Nullable Grown found) {
+  void show(GrowthViewModel.@Nullable Grown found) {
     if (found == null || found.says().isEmpty()) {
       grown.getChildren().setAll(Texts.caption(words.say("desk.class.growth.choose")));
       return;
@@ -80,7 +47,7 @@ final class GrowthView extends VBox implements PartView {
     grown.getChildren().setAll(Sentences.card(found.says(), ""));
     DotPlot plot = found.plot();
     if (plot != null) {
-      PlotCard card = new PlotCard(model.filters().session(), told);
+      PlotCard card = card();
       card.show(
           words.say("desk.class.growth.plot"),
           words.say("desk.class.growth.note"),

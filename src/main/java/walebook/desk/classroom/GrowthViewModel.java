@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import javafx.beans.property.ObjectProperty;
-import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
@@ -22,11 +21,9 @@ import walebook.statistics.Proportion;
 import walebook.words.Words;
 
 /** How one student grows over classes and terms. */
-public final class GrowthViewModel {
+public final class GrowthViewModel extends AskingModel<GrowthViewModel.Grown> {
   private static final double CONFIDENCE = 0.95;
 
-  private final FiltersViewModel filters;
-  private final Asking<Grown> grown;
   private final ObservableList<Choice> students = FXCollections.observableArrayList();
   private final ObjectProperty<@Nullable Choice> student =
       new SimpleObjectProperty<>(this, "student");
@@ -43,37 +40,23 @@ public final class GrowthViewModel {
       List<Choice> names, List<String> says, @Nullable DotPlot plot, List<List<String>> table) {}
 
   public GrowthViewModel(FiltersViewModel filters) {
-    this.filters = filters;
-    Words words = filters.session().words();
-    Book book = filters.session().book();
-    grown =
-        new Asking<>(
-            filters,
-            (in, hidden) -> {
-              Choice who = student.get();
-              CompareFair.Which which = filters.which(in.id(), hidden);
-              UUID chosen = who == null ? null : who.id();
-              return () -> grown(book, which, chosen, words);
-            });
-    grown.foundProperty().addListener((from, old, now) -> names(now));
+    super(filters);
+    foundProperty().addListener((from, old, now) -> names(now));
     student.addListener(
         (from, old, now) -> {
           if (!filling) {
-            grown.again();
+            asking().again();
           }
         });
   }
 
-  FiltersViewModel filters() {
-    return filters;
-  }
-
-  Asking<Grown> asking() {
-    return grown;
-  }
-
-  ReadOnlyObjectProperty<@Nullable Grown> foundProperty() {
-    return grown.foundProperty();
+  @Override
+  Asking.Work<Grown> ask(CompareFair.Which which) {
+    Choice who = student.get();
+    UUID chosen = who == null ? null : who.id();
+    Book book = session().book();
+    Words words = words();
+    return progress -> grown(book, which, chosen, words);
   }
 
   ObservableList<Choice> students() {

@@ -1,9 +1,8 @@
 package walebook.desk.classroom;
 
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import javafx.collections.FXCollections;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -15,11 +14,13 @@ import walebook.desk.common.ColumnTable;
 import walebook.desk.common.Notice;
 import walebook.desk.common.Texts;
 import walebook.desk.common.TypedField;
+import walebook.desk.common.WrappedCell;
 import walebook.words.Words;
 
 /** The list of odd readings, and the marks for the one that is chosen. */
-final class OddView extends VBox implements PartView {
-  private static final int ROWS = 10;
+final class OddView extends AskedPart<List<OddViewModel.Row>> {
+  private static final int ROWS = 7;
+  private static final double LINES = 2.2;
 
   private final OddViewModel model;
   private final Words words;
@@ -27,39 +28,29 @@ final class OddView extends VBox implements PartView {
   private final VBox chosen = new VBox(12);
 
   OddView(OddViewModel model, Consumer<Notice> told) {
-    super(16);
+    super(model, told, FiltersView.Ask.LESSON, FiltersView.Ask.CLOTH);
     this.model = model;
-    this.words = model.asking().words();
+    this.words = model.words();
     chosen.getStyleClass().add("card");
-    model.foundProperty().addListener((from, old, now) -> show(now));
     model.chosenProperty().addListener((from, old, now) -> choose(now));
     model.noticeProperty().addListener((from, old, now) -> told.accept(now));
-    show(model.foundProperty().get());
+    follow();
     choose(model.chosenProperty().get());
     getChildren().setAll(list, chosen);
   }
 
   @Override
-  public Node node() {
-    return this;
+  List<Node> large(List<OddViewModel.Row> rows) {
+    return List.of(table(rows));
   }
 
   @Override
-  public Set<FiltersView.Ask> asks() {
-    return EnumSet.of(FiltersView.Ask.LESSON, FiltersView.Ask.CLOTH);
-  }
-
-  @Override
-  public void shown(boolean now) {
-    model.asking().shown(now);
-  }
-
-  @Override
-  public void showLarge(Large board) {
-    model.asking().forBoard(rows -> board.show(List.of(table(rows))));
-  }
-
-  private void show(@Nullable List<OddViewModel.Row> rows) {
+  void show(@Nullable List<OddViewModel.Row> rows) {
+    boolean working = rows == null && model.session().schoolClassProperty().get() != null;
+    if (working) {
+      list.getChildren().clear();
+      return;
+    }
     if (rows == null || rows.isEmpty()) {
       list.getChildren().setAll(Texts.text(words.say("desk.class.odd.empty")));
       return;
@@ -68,7 +59,12 @@ final class OddView extends VBox implements PartView {
     table.opens(model::choose);
     list.getChildren()
         .setAll(
-            Texts.text(words.say("desk.class.odd.says", rows.size()), "says"),
+            Texts.text(
+                words.say(
+                    "desk.class.odd.says",
+                    rows.stream().filter(each -> each.odd().mark() == null).count(),
+                    rows.stream().filter(each -> each.odd().mark() != null).count()),
+                "says"),
             table,
             Texts.caption(words.say("desk.class.odd.note")));
   }
@@ -76,19 +72,28 @@ final class OddView extends VBox implements PartView {
   private ColumnTable<OddViewModel.Row> table(List<OddViewModel.Row> rows) {
     ColumnTable<OddViewModel.Row> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.class.odd"));
-    table.words(words.say("desk.class.odd.col.what"), 9, OddViewModel.Row::what);
-    table.words(words.say("desk.class.col.student"), 9, row -> row.odd().who());
-    table.words(words.say("desk.class.odd.col.value"), 9.5, OddViewModel.Row::value);
+    wrapped(table, words.say("desk.class.odd.col.what"), 8.5, OddViewModel.Row::what);
+    wrapped(table, words.say("desk.class.col.student"), 9, row -> row.odd().who());
+    wrapped(table, words.say("desk.class.odd.col.value"), 9.5, OddViewModel.Row::value);
     table.figures(
         words.say("desk.class.odd.col.number"),
         5,
         row -> row.odd().number(),
         OddViewModel.Row::number);
-    table.words(words.say("desk.class.odd.col.why"), 26, row -> String.join(" ", row.why()));
-    table.words(words.say("desk.class.odd.col.mark"), 11, OddViewModel.Row::marked);
+    var why = table.words(words.say("desk.class.odd.col.why"), 20, each -> each.why().get(0));
+    wrapped(table, words.say("desk.class.odd.col.mark"), 9, OddViewModel.Row::marked);
+    table.takesRest(why, 14);
     table.getItems().setAll(rows);
-    table.asHighAs(ROWS);
+    table.asHighAs(ROWS, LINES);
     return table;
+  }
+
+  private static void wrapped(
+      ColumnTable<OddViewModel.Row> table,
+      String title,
+      double ems,
+      Function<OddViewModel.Row, String> says) {
+    table.words(title, ems, says).setCellFactory(WrappedCell::new);
   }
 
   private void choose(OddViewModel.@Nullable Row row) {

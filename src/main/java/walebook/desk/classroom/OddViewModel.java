@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import javafx.beans.property.ObjectProperty;
-import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import org.jspecify.annotations.Nullable;
 import walebook.act.classroom.AskOdd;
@@ -29,15 +28,13 @@ import walebook.record.ValueMark;
 import walebook.words.Words;
 
 /** Odd readings and what the tutor makes of them: kept, mistyped or set aside, each undone. */
-public final class OddViewModel {
+public final class OddViewModel extends AskingModel<List<OddViewModel.Row>> {
   static final String RIGHT = "right";
   static final String REASON = "reason";
 
-  private final FiltersViewModel filters;
   private final Session session;
   private final Words words;
   private final MarkReading mark;
-  private final Asking<List<Row>> asking;
   private final FormFields form;
   private final ObjectProperty<String> field = new SimpleObjectProperty<>(this, "field", "");
   private final ObjectProperty<@Nullable Row> chosen = new SimpleObjectProperty<>(this, "chosen");
@@ -57,32 +54,18 @@ public final class OddViewModel {
       OddReading odd, String what, String value, String number, List<String> why, String marked) {}
 
   public OddViewModel(FiltersViewModel filters) {
-    this.filters = filters;
-    this.session = filters.session();
-    this.words = session.words();
+    super(filters);
+    this.session = session();
+    this.words = words();
     this.mark = new MarkReading(session.book(), session.clock());
     this.form = new FormFields(() -> {}, RIGHT, REASON);
+    foundProperty().addListener((from, old, now) -> again(now));
+  }
+
+  @Override
+  Asking.Work<List<Row>> ask(CompareFair.Which which) {
     AskOdd act = new AskOdd(session.book());
-    asking =
-        new Asking<>(
-            filters,
-            (in, hidden) -> {
-              CompareFair.Which which = filters.which(in.id(), hidden);
-              return () -> act.ask(which).stream().map(each -> row(each, words)).toList();
-            });
-    asking.foundProperty().addListener((from, old, now) -> again(now));
-  }
-
-  Asking<List<Row>> asking() {
-    return asking;
-  }
-
-  ReadOnlyObjectProperty<@Nullable List<Row>> foundProperty() {
-    return asking.foundProperty();
-  }
-
-  FiltersViewModel filters() {
-    return filters;
+    return progress -> act.ask(which).stream().map(each -> row(each, words)).toList();
   }
 
   /** The value looked at, or null. */

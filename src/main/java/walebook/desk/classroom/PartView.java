@@ -3,6 +3,7 @@ package walebook.desk.classroom;
 import java.util.List;
 import java.util.Set;
 import javafx.scene.Node;
+import org.jspecify.annotations.Nullable;
 
 /** One part of the place. */
 interface PartView {
@@ -11,6 +12,9 @@ interface PartView {
 
   /** Which filters bear on it. */
   Set<FiltersView.Ask> asks();
+
+  /** The question that it asks of the class; null when it asks none that takes long. */
+  @Nullable Asking<?> asking();
 
   /** Says whether anybody looks. */
   void shown(boolean now);

@@ -8,6 +8,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
 import walebook.desk.common.ColumnTable;
 import walebook.desk.common.EmptyState;
 import walebook.desk.common.Texts;
@@ -41,6 +42,11 @@ final class ProgressView extends VBox implements PartView {
   }
 
   @Override
+  public @Nullable Asking<?> asking() {
+    return null;
+  }
+
+  @Override
   public void shown(boolean now) {
     // Few rows, read once: they are kept up to date all along.
   }
@@ -65,30 +71,30 @@ final class ProgressView extends VBox implements PartView {
     }
     getChildren().setAll(table(model.rows()), Texts.caption(words.say("desk.class.progress.note")));
     for (Lesson lesson : model.lessons()) {
-      getChildren().add(Texts.caption(lesson.taughtOn() + "  " + lesson.title()));
+      getChildren().add(Texts.caption(Choice.of(lesson, words).name()));
     }
   }
 
   private ColumnTable<ProgressRow> table(List<ProgressRow> rows) {
     ColumnTable<ProgressRow> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.class.progress.says"));
-    table.words(words.say("desk.class.col.student"), 13, ProgressRow::name);
+    table.words(words.say("desk.class.col.student"), 11.5, ProgressRow::name);
     for (int i = 0; i < model.lessons().size(); i++) {
       lesson(table, i, model.lessons().get(i));
     }
     table.figures(
         words.say("desk.class.col.own"),
-        6.5,
+        6.4,
         row -> (double) row.found().own(),
         row -> Integer.toString(row.found().own()));
     table.figures(
         words.say("desk.class.col.readings"),
-        6.5,
+        6,
         row -> (double) row.found().readings(),
         row -> Integer.toString(row.found().readings()));
     table.words(
         words.say("desk.class.col.last"),
-        8,
+        7,
         row -> row.found().last() == null ? "–" : String.valueOf(row.found().last()));
     table.getItems().setAll(rows);
     table.asHighAs(ROWS);
@@ -97,9 +103,9 @@ final class ProgressView extends VBox implements PartView {
 
   private void lesson(ColumnTable<ProgressRow> table, int nth, Lesson lesson) {
     TableColumn<ProgressRow, ProgressRow> column =
-        table.figures("", 8, row -> row.share(nth), row -> model.cell(row, nth));
+        table.figures("", 6.2, row -> row.share(nth), row -> model.cell(row, nth));
     // The day is enough to know it by; the titles stand in full below.
-    Label title = new Label(lesson.taughtOn().toString());
+    Label title = new Label(Choice.day(lesson));
     title.setTooltip(new Tooltip(lesson.title()));
     column.setGraphic(title);
   }

@@ -2,9 +2,7 @@ package walebook.desk.classroom;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 import java.util.function.Consumer;
 import javafx.beans.Observable;
 import javafx.geometry.Pos;
@@ -17,28 +15,31 @@ import org.jspecify.annotations.Nullable;
 import walebook.desk.common.ChoiceField;
 import walebook.desk.common.ColumnTable;
 import walebook.desk.common.Notice;
-import walebook.desk.common.PicturePane;
 import walebook.desk.common.Texts;
 import walebook.drawing.DotPlot;
 import walebook.words.Words;
 
 /** What all terms know so far. */
-final class TermsView extends VBox implements PartView {
-  private static final int ROWS = 9;
+final class TermsView extends AskedPart<TermsViewModel.Known> {
+  private static final int ROWS = 8;
+  private static final double LINES = 1.5;
 
   private final TermsViewModel model;
   private final Words words;
-  private final Consumer<Notice> told;
   private final FlowPane books = new FlowPane(8, 8);
   private final VBox known = new VBox(16);
 
   TermsView(TermsViewModel model, Consumer<Notice> told) {
-    super(16);
+    super(
+        model,
+        told,
+        FiltersView.Ask.CLOTH,
+        FiltersView.Ask.OUTCOME,
+        FiltersView.Ask.MATTERS,
+        FiltersView.Ask.FACTORS);
     this.model = model;
-    this.words = model.asking().words();
-    this.told = told;
-    model.foundProperty().addListener((from, old, now) -> showKnown(now));
-    showKnown(model.foundProperty().get());
+    this.words = model.words();
+    follow();
     Button also = new Button(words.say("desk.class.terms.also"));
     also.setOnAction(pressed -> model.alsoAsk());
     model.others().addListener((Observable change) -> books(also));
@@ -60,38 +61,8 @@ final class TermsView extends VBox implements PartView {
   }
 
   @Override
-  public Node node() {
-    return this;
-  }
-
-  @Override
-  public Set<FiltersView.Ask> asks() {
-    return EnumSet.of(
-        FiltersView.Ask.CLOTH,
-        FiltersView.Ask.OUTCOME,
-        FiltersView.Ask.MATTERS,
-        FiltersView.Ask.FACTORS);
-  }
-
-  @Override
-  public void shown(boolean now) {
-    model.asking().shown(now);
-  }
-
-  @Override
-  public void showLarge(Large board) {
-    model
-        .asking()
-        .forBoard(
-            found -> {
-              List<Node> lines = new ArrayList<>();
-              found.says().stream().limit(4).forEach(each -> lines.add(Texts.text(each, "strong")));
-              DotPlot plot = found.plot();
-              if (plot != null) {
-                lines.add(new PicturePane(words, plot));
-              }
-              board.show(lines);
-            });
+  List<Node> large(TermsViewModel.Known found) {
+    return large(found.says(), found.plot());
   }
 
   private void books(Button also) {
@@ -106,12 +77,15 @@ final class TermsView extends VBox implements PartView {
     books.getChildren().add(also);
   }
 
-  private void showKnown(TermsViewModel.@Nullable Known found) {
+  @Override
+  void show(TermsViewModel.@Nullable Known found) {
+    known.getChildren().clear();
     if (found == null) {
-      known.getChildren().setAll(Texts.text(words.say("desk.class.terms.empty")));
+      if (model.session().schoolClassProperty().get() == null) {
+        known.getChildren().setAll(Texts.text(words.say("desk.class.terms.empty")));
+      }
       return;
     }
-    known.getChildren().clear();
     found.troubles().forEach(each -> known.getChildren().add(Texts.text(each, "strong")));
     known.getChildren().add(Sentences.card(found.says(), ""));
     if (!found.lines().isEmpty()) {
@@ -119,7 +93,7 @@ final class TermsView extends VBox implements PartView {
     }
     DotPlot plot = found.plot();
     if (plot != null) {
-      PlotCard card = new PlotCard(model.filters().session(), told);
+      PlotCard card = card();
       List<List<String>> table = new ArrayList<>();
       table.add(FairTables.header(words));
       plot.rows().forEach(row -> table.add(FairTables.line("", row)));
@@ -132,18 +106,20 @@ final class TermsView extends VBox implements PartView {
     ColumnTable<TermsViewModel.Line> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.class.terms"));
     if (lines.stream().map(TermsViewModel.Line::book).distinct().count() > 1) {
-      table.words(words.say("desk.class.terms.col.book"), 10, TermsViewModel.Line::book);
+      table.words(words.say("desk.class.terms.col.book"), 8, TermsViewModel.Line::book);
     }
-    table.words(words.say("desk.class.terms.col.term"), 10, TermsViewModel.Line::term);
-    table.words(words.say("desk.class.terms.col.class"), 15, TermsViewModel.Line::className);
+    table.words(words.say("desk.class.terms.col.term"), 8, TermsViewModel.Line::term);
+    var name =
+        table.words(words.say("desk.class.terms.col.class"), 12, TermsViewModel.Line::className);
     count(table, words.say("desk.class.col.pieces"), TermsViewModel.Line::pieces);
     count(table, words.say("desk.class.col.students"), TermsViewModel.Line::students);
     count(table, words.say("desk.class.col.set-aside"), TermsViewModel.Line::setAside);
     table.words(words.say("desk.class.col.raw"), 8.5, TermsViewModel.Line::mean);
     table.words(words.say("desk.class.col.half-by"), 9, TermsViewModel.Line::half);
     table.words(words.say("desk.class.col.held-of"), 8, TermsViewModel.Line::held);
+    table.takesRest(name, 8);
     table.getItems().setAll(lines);
-    table.asHighAs(ROWS);
+    table.asHighAs(ROWS, LINES);
     return table;
   }
 

@@ -6,12 +6,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import javafx.beans.property.ObjectProperty;
-import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.jspecify.annotations.Nullable;
 import walebook.act.classroom.AskKnown;
+import walebook.act.classroom.CompareFair;
 import walebook.book.Book;
 import walebook.book.BookFiles;
 import walebook.compare.FairComparison;
@@ -25,12 +25,11 @@ import walebook.statistics.Proportion;
 import walebook.words.Words;
 
 /** The same question over all classes and terms of the book. */
-public final class TermsViewModel {
+public final class TermsViewModel extends AskingModel<TermsViewModel.Known> {
   /** Every stitch. */
   static final String ANY = "";
 
-  private final FiltersViewModel filters;
-  private final Asking<Known> known;
+  private final BookFiles files;
   private final ObservableList<Path> others = FXCollections.observableArrayList();
   private final ObservableList<String> stitches = FXCollections.observableArrayList(ANY);
   private final ObjectProperty<String> stitch = new SimpleObjectProperty<>(this, "stitch", ANY);
@@ -74,32 +73,33 @@ public final class TermsViewModel {
    * @param files opens other books, for as long as they are read
    */
   public TermsViewModel(FiltersViewModel filters, BookFiles files) {
-    this.filters = filters;
-    Clock clock = filters.session().clock();
-    Words words = filters.session().words();
-    Book book = filters.session().book();
-    known =
-        new Asking<>(
-            filters,
-            (in, hidden) -> {
-              UUID clothId = filters.which(in.id(), hidden).clothId();
-              FairQuestion question = filters.question();
-              String named = stitch.get();
-              String one = named == null || named.equals(ANY) ? null : named;
-              List<Path> also = List.copyOf(others);
-              return () -> {
-                try (OtherBooks open = OtherBooks.open(files, also, clock)) {
-                  return known(book, open, new Asked(question, clothId, one, hidden), words);
-                }
-              };
-            });
-    known.foundProperty().addListener((from, old, now) -> fill(now));
+    super(filters);
+    this.files = files;
+    foundProperty().addListener((from, old, now) -> fill(now));
     stitch.addListener(
         (from, old, now) -> {
           if (!filling) {
-            known.again();
+            asking().again();
           }
         });
+  }
+
+  @Override
+  Asking.Work<Known> ask(CompareFair.Which which) {
+    FairQuestion question = filters().question();
+    String named = stitch.get();
+    String one = named == null || named.equals(ANY) ? null : named;
+    Asked asked = new Asked(question, which.clothId(), one, which.namesHidden());
+    List<Path> also = List.copyOf(others);
+    Book book = session().book();
+    Clock clock = session().clock();
+    Words words = words();
+    return progress -> {
+      try (OtherBooks open = OtherBooks.open(files, also, clock)) {
+        progress.at(1.0 / 2);
+        return known(book, open, asked, words);
+      }
+    };
   }
 
   /** Books that are asked too, besides the one in hand. */
@@ -130,30 +130,18 @@ public final class TermsViewModel {
 
   /** Asks for a book's file and asks that book too. */
   void alsoAsk() {
-    Path file = filters.session().files().open(PickFile.Kind.BOOK);
+    Path file = session().files().open(PickFile.Kind.BOOK);
     if (file != null && !others.contains(file)) {
       others.add(file);
-      known.again();
+      asking().again();
     }
   }
 
   /** Asks a book no more. */
   void leaveOut(Path file) {
     if (others.remove(file)) {
-      known.again();
+      asking().again();
     }
-  }
-
-  FiltersViewModel filters() {
-    return filters;
-  }
-
-  Asking<Known> asking() {
-    return known;
-  }
-
-  ReadOnlyObjectProperty<@Nullable Known> foundProperty() {
-    return known.foundProperty();
   }
 
   private static Known known(Book book, OtherBooks open, Asked asked, Words words) {

@@ -57,12 +57,17 @@ final class WhatWasFound {
         count(share(most).n()),
         setting.apply(least),
         count(least.held()),
-        count(share(least).n()));
+        count(share(least).n()),
+        count(ends.pairs()));
   }
 
+  /** What was judged is said with it: one pair, or the widest of many. */
   private static String key(Extremes ends) {
     if (ends.even()) {
       return "desk.class.found.even";
+    }
+    if (ends.pairs() == 1) {
+      return ends.apart() ? "desk.class.found.pair-differs" : "desk.class.found.pair-luck";
     }
     return ends.apart() ? "desk.class.found.differ" : "desk.class.found.luck";
   }

@@ -4,6 +4,7 @@ import java.util.function.Function;
 import javafx.beans.property.ObjectProperty;
 import javafx.collections.ObservableList;
 import javafx.scene.control.ComboBox;
+import javafx.scene.control.Tooltip;
 import javafx.util.StringConverter;
 import org.jspecify.annotations.Nullable;
 import walebook.words.Words;
@@ -42,12 +43,20 @@ public final class ChoiceField<T> extends FieldBox {
     box.setConverter(new Naming<>(name));
     box.setPromptText(words.say("desk.common.choose"));
     box.valueProperty().bindBidirectional(chosen);
+    box.valueProperty().addListener((from, old, now) -> showWhole(now));
+    showWhole(box.getValue());
     NextField.onEnter(box, () -> !box.isShowing());
   }
 
   /** The combo box itself, for focus. */
   public ComboBox<T> box() {
     return box;
+  }
+
+  private void showWhole(@Nullable T now) {
+    String says = box.getConverter().toString(now);
+    showChosen(says);
+    box.setTooltip(says.isEmpty() ? null : new Tooltip(says));
   }
 
   private static final class Naming<T> extends StringConverter<T> {

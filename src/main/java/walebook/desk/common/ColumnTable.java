@@ -30,6 +30,7 @@ import walebook.words.Words;
 public final class ColumnTable<T> extends TableView<T> {
   private static final double BODY = 15;
   private static final double ROW_EMS = 2.65;
+  private static final double LINE_EMS = 1.4;
 
   /** Room for the frame and, where rows scroll, their bar, px. */
   private static final double EDGES = 16;
@@ -39,6 +40,8 @@ public final class ColumnTable<T> extends TableView<T> {
 
   private final StyleableProperty<Number> em =
       FACTORY.createStyleableNumberProperty(this, "em", "-wb-em", ColumnTable::emProperty, BODY);
+
+  private double rowEms = ROW_EMS;
 
   /** A column of words; sorted without regard to capitals. */
   public TableColumn<T, String> words(String title, double ems, Function<T, String> says) {
@@ -134,8 +137,18 @@ public final class ColumnTable<T> extends TableView<T> {
     height(rows);
   }
 
+  /**
+   * The same for rows that wrap.
+   *
+   * @param lines how many lines of words a row has on the average, 1 or more
+   */
+  public void asHighAs(int rows, double lines) {
+    rowEms = ROW_EMS + LINE_EMS * (lines - 1);
+    asHighAs(rows);
+  }
+
   private void height(int most) {
-    double ems = 3.8 + ROW_EMS * Math.max(1, Math.min(most, getItems().size()));
+    double ems = 3.8 + rowEms * Math.max(1, Math.min(most, getItems().size()));
     setStyle(
         String.format(Locale.ROOT, "-fx-pref-height: %.1fem; -fx-min-height: %.1fem;", ems, ems));
   }

@@ -16,6 +16,7 @@ public class FieldBox extends VBox {
   private final Words words;
   private final Region control;
   private final String name;
+  private String chosen = "";
   private final Label understood = Texts.text("", "understood");
   private final Label changed = Texts.text("", "field-changed");
   private final Label problem = Texts.text("", "field-problem");
@@ -47,7 +48,17 @@ public class FieldBox extends VBox {
       problem.getStyleClass().add("asks");
     }
     pseudoClassStateChanged(REFUSED, now != null && now.refuses());
-    control.setAccessibleText(says.isEmpty() ? name : name + ". " + says);
+    control.setAccessibleText(says.isEmpty() ? heard() : heard() + ". " + says);
+  }
+
+  /** Lets the field be heard with what is chosen in it, whole even where the screen cuts it. */
+  protected final void showChosen(String says) {
+    chosen = says;
+    control.setAccessibleText(heard());
+  }
+
+  private String heard() {
+    return chosen.isEmpty() ? name : name + ": " + chosen;
   }
 
   /** The sentence shown under the control; empty when there is none. */
@@ -64,7 +75,7 @@ public class FieldBox extends VBox {
   public final void showChanged(String says) {
     changed.setText(says);
     pseudoClassStateChanged(CHANGED, !says.isEmpty());
-    control.setAccessibleText(says.isEmpty() ? name : name + ", " + says);
+    control.setAccessibleText(says.isEmpty() ? heard() : heard() + ", " + says);
   }
 
   private static void hideWhenEmpty(Label label) {

@@ -98,7 +98,7 @@ class GrowthTest {
     }
     assertThat(requireNonNull(growth().lastAgainstFirst()).fisher()).isLessThan(0.05);
     assertThat(says())
-        .contains("More come right at once than at first, by more than chance makes.");
+        .contains("More come right at once than at first; chance seldom makes such a difference.");
   }
 
   @Test

@@ -8,10 +8,12 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.book.Classroom;
 import walebook.book.Ids;
+import walebook.desk.RoomBook;
 import walebook.desk.Sessions;
 import walebook.desk.common.Session;
 import walebook.drawing.DotRow;
@@ -20,11 +22,16 @@ import walebook.record.ClothReading;
 import walebook.record.CutEdge;
 import walebook.record.Grain;
 import walebook.record.How;
+import walebook.record.Lesson;
 
 class AlikeViewModelTest {
   @TempDir Path folder;
 
   private static void read(Classroom room, UUID by, double stretchedMm) {
+    read(room, null, by, stretchedMm);
+  }
+
+  private static void read(Classroom room, @Nullable UUID lessonId, UUID by, double stretchedMm) {
     room.book
         .clothLog()
         .add(
@@ -32,7 +39,7 @@ class AlikeViewModelTest {
                 Ids.next(),
                 room.cloth.id(),
                 room.schoolClass.id(),
-                null,
+                lessonId,
                 by,
                 Grain.COURSE,
                 100,
@@ -107,5 +114,36 @@ class AlikeViewModelTest {
       assertThat(found(model).studies()).isEmpty();
       assertThat(found(model).alone()).isEqualTo(1);
     }
+  }
+
+  @Test
+  void whereNobodyMeasuredTheLatestLessonWithSharedReadingsIsOnePressAway() {
+    try (Classroom room = RoomBook.in(folder.resolve("d.walebook"))) {
+      Lesson sewn = room.book.lessons().of(room.schoolClass.id()).get(0);
+      Lesson early = lesson(room, sewn, "Early", sewn.taughtOn().minusDays(21));
+      Lesson late = lesson(room, sewn, "Late", sewn.taughtOn().minusDays(14));
+      Lesson alone = lesson(room, sewn, "Alone", sewn.taughtOn().minusDays(7));
+      for (Lesson each : List.of(early, late)) {
+        read(room, each.id(), room.first.id(), 150);
+        read(room, each.id(), room.second.id(), 160);
+      }
+      read(room, alone.id(), room.first.id(), 150);
+      FiltersViewModel filters = new FiltersViewModel(Sessions.of(room));
+      filters.lookAt(sewn.id());
+      AlikeViewModel model = new AlikeViewModel(filters);
+      model.asking().shown(true);
+      assertThat(found(model).studies()).isEmpty();
+      assertThat(requireNonNull(found(model).elsewhere()).name()).endsWith("Late");
+      model.lookElsewhere();
+      assertThat(filters.lessonProperty().get().id()).isEqualTo(late.id());
+      assertThat(found(model).studies()).hasSize(1);
+      assertThat(found(model).elsewhere()).isNull();
+    }
+  }
+
+  private static Lesson lesson(Classroom room, Lesson like, String title, LocalDate on) {
+    Lesson made = new Lesson(Ids.next(), like.classId(), like.packId(), title, on, Classroom.FRESH);
+    room.book.lessons().add(made);
+    return made;
   }
 }

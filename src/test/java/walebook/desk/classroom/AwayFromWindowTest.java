@@ -95,7 +95,8 @@ class AwayFromWindowTest {
               alike.asking(),
               odd.asking(),
               terms.asking(),
-              growth.asking())
+              growth.asking(),
+              overview.asking())
           .forEach(each -> each.shown(true));
       List<ObservableValue<?>> found =
           List.of(
@@ -104,13 +105,49 @@ class AwayFromWindowTest {
               alike.foundProperty(),
               odd.foundProperty(),
               terms.foundProperty(),
-              growth.foundProperty());
+              growth.foundProperty(),
+              overview.foundProperty());
       assertThat(found).allMatch(each -> each.getValue() == null);
-      assertThat(overview.foundProperty().get().loaded()).isFalse();
       workAll();
       assertThat(found).noneMatch(each -> each.getValue() == null);
-      assertThat(overview.foundProperty().get().loaded()).isTrue();
       assertThat(filters.cloths()).hasSize(2);
+    }
+  }
+
+  @Test
+  void aPartSaysThatItIsBeingWorkedOutAndCanBeStoppedAndAskedAgain() {
+    try (Classroom room = Classroom.in(folder.resolve("b.walebook"))) {
+      FiltersViewModel filters = new FiltersViewModel(session(room));
+      workAll();
+      FairViewModel fair = new FairViewModel(filters);
+      Asking<FairFound> asking = fair.asking();
+      assertThat(asking.stateProperty().get()).isEqualTo(Asking.State.AT_REST);
+      asking.shown(true);
+      assertThat(asking.stateProperty().get()).isEqualTo(Asking.State.WORKING);
+      asking.stop();
+      assertThat(asking.stateProperty().get()).isEqualTo(Asking.State.STOPPED);
+      workAll();
+      assertThat(fair.foundProperty().get()).isNull();
+      asking.again();
+      assertThat(asking.stateProperty().get()).isEqualTo(Asking.State.WORKING);
+      workAll();
+      assertThat(asking.stateProperty().get()).isEqualTo(Asking.State.AT_REST);
+      assertThat(fair.foundProperty().get()).isNotNull();
+    }
+  }
+
+  @Test
+  void whatIsAskedAnewMeanwhileKeepsThePartWorking() {
+    try (Classroom room = Classroom.in(folder.resolve("c.walebook"))) {
+      FiltersViewModel filters = new FiltersViewModel(session(room));
+      workAll();
+      FairViewModel fair = new FairViewModel(filters);
+      fair.asking().shown(true);
+      filters.pValuesProperty().set(true);
+      assertThat(fair.asking().stateProperty().get()).isEqualTo(Asking.State.WORKING);
+      workAll();
+      assertThat(java.util.Objects.requireNonNull(fair.foundProperty().get()).pValues()).isTrue();
+      assertThat(fair.asking().stateProperty().get()).isEqualTo(Asking.State.AT_REST);
     }
   }
 }

@@ -20,7 +20,17 @@ class ComparisonViewModelTest {
   @TempDir Path folder;
 
   private static ComparisonViewModel model(Session session) {
-    return new ComparisonViewModel(new FiltersViewModel(session));
+    return model(new FiltersViewModel(session));
+  }
+
+  private static ComparisonViewModel model(FiltersViewModel filters) {
+    ComparisonViewModel model = new ComparisonViewModel(filters);
+    model.asking().shown(true);
+    return model;
+  }
+
+  private static ComparisonViewModel.Found found(ComparisonViewModel model) {
+    return Objects.requireNonNull(model.foundProperty().get());
   }
 
   private static void pieces(Classroom room, double width, int gave, int held) {
@@ -52,7 +62,7 @@ class ComparisonViewModelTest {
       assertThat(wide.found().gave()).isEqualTo(1);
       // 130 mm on a gauge of 100 mm is 30 % by definition; the held 131 and 132 stay out of it.
       assertThat(Objects.requireNonNull(wide.found().stretchOfGave()).median()).isEqualTo(30);
-      var plot = Objects.requireNonNull(model.foundProperty().get().plot().plot());
+      var plot = Objects.requireNonNull(found(model).plot().plot());
       assertThat(plot.rows().get(0).median()).isNotNull();
       assertThat(plot.rows().get(1).median()).isNull();
     }
@@ -65,13 +75,29 @@ class ComparisonViewModelTest {
       pieces(room, 2.5, 1, 2);
       Session session = Sessions.of(room);
       ComparisonViewModel model = model(session);
-      assertThat(model.foundProperty().get().says().get(0)).contains("luck alone could");
+      assertThat(found(model).says().get(0)).contains("luck alone could");
       pieces(room, 1.5, 9, 0);
       pieces(room, 2.5, 0, 9);
       session.changed();
       // Fisher's exact p of 11 of 12 against 0 of 12 is about 0.00001 (hypergeometric, by hand:
       // 12 / C(24, 11) and its like are the only tables as unlikely).
-      assertThat(model.foundProperty().get().says().get(0)).contains("larger than luck");
+      assertThat(found(model).says().get(0)).contains("Luck alone would seldom");
+    }
+  }
+
+  @Test
+  void aVerdictOnLuckSaysOfHowManyPairsTheTwoWerePicked() {
+    try (Classroom room = Classroom.in(folder.resolve("f.walebook"))) {
+      pieces(room, 1.5, 3, 0);
+      pieces(room, 2.5, 1, 2);
+      Session session = Sessions.of(room);
+      ComparisonViewModel model = model(session);
+      assertThat(found(model).says().get(0)).doesNotContain("pairs");
+      pieces(room, 3.5, 0, 3);
+      session.changed();
+      // Three settings make three pairs.
+      assertThat(found(model).says().get(0))
+          .contains("Of 3 pairs of settings these two lie furthest apart", "so many pairs");
     }
   }
 
@@ -81,7 +107,7 @@ class ComparisonViewModelTest {
       pieces(room, 1.5, 2, 0);
       pieces(room, 2.5, 2, 0);
       FiltersViewModel filters = new FiltersViewModel(Sessions.of(room));
-      ComparisonViewModel model = new ComparisonViewModel(filters);
+      ComparisonViewModel model = model(filters);
       filters.tellApart(Factor.WIDTH, false);
       assertThat(model.rows()).extracting(ComparedRow::setting).containsExactly("all pieces");
       filters.tellApart(Factor.STUDENT, true);
@@ -90,7 +116,7 @@ class ComparisonViewModelTest {
           .containsExactly("Ada Pier", "Bo Quay");
       assertThat(filters.cloths()).extracting(Choice::name).contains("Grey jersey");
       filters.clothProperty().set(filters.cloths().get(1));
-      assertThat(model.foundProperty().get().pieces()).isEqualTo(4);
+      assertThat(found(model).pieces()).isEqualTo(4);
     }
   }
 
@@ -99,10 +125,10 @@ class ComparisonViewModelTest {
     try (Classroom room = Classroom.in(folder.resolve("d.walebook"))) {
       pieces(room, 2.5, 4, 0);
       FiltersViewModel filters = new FiltersViewModel(Sessions.of(room));
-      ComparisonViewModel model = new ComparisonViewModel(filters);
+      ComparisonViewModel model = model(filters);
       filters.tellApart(Factor.STUDENT, true);
       List<ComparedRow> shown = new ArrayList<>();
-      model.forBoard(board -> shown.addAll(board.rows()));
+      model.asking().forBoard(board -> shown.addAll(board.rows()));
       assertThat(shown).extracting(ComparedRow::setting).containsExactly("S01", "S02");
     }
   }
@@ -119,9 +145,20 @@ class ComparisonViewModelTest {
       ComparedRow open = Objects.requireNonNull(model.openProperty().get());
       assertThat(open.setting()).isEqualTo("width 2.5");
       var piece = open.found().results().get(0);
-      model.openPiece(piece);
+      model.openPiece(piece.pieceId());
       assertThat(session.wishProperty().get())
           .isEqualTo(new Wish("pieces", Wish.What.OPEN, piece.pieceId()));
+    }
+  }
+
+  @Test
+  void loggedAndPulledAreCountedApart() {
+    try (Classroom room = Classroom.in(folder.resolve("g.walebook"))) {
+      pieces(room, 1.5, 2, 1);
+      room.book.pieces().add(room.piece(room.first.id(), 1.5, List.of(), List.of(), null));
+      ComparisonViewModel.Found found = found(model(Sessions.of(room)));
+      assertThat(found.pieces()).isEqualTo(4);
+      assertThat(found.pulled()).isEqualTo(3);
     }
   }
 }

@@ -59,4 +59,13 @@ class ChoiceFieldTest {
     assertThat(choice.box().isShowing()).isFalse();
     assertThat(choice.box().isFocused()).isTrue();
   }
+
+  @Test
+  void whatIsChosenIsHeardAndShownWholeHoweverNarrowTheField(FxRobot robot) {
+    assertThat(choice.box().getAccessibleText()).isEqualTo("outcome: it is MET");
+    assertThat(choice.box().getTooltip().getText()).isEqualTo("it is MET");
+    robot.interact(() -> chosen.set(Verdict.NOT_MET));
+    assertThat(choice.box().getAccessibleText()).isEqualTo("outcome: it is NOT_MET");
+    assertThat(choice.box().getTooltip().getText()).isEqualTo("it is NOT_MET");
+  }
 }

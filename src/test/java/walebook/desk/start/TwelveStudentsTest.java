@@ -466,7 +466,7 @@ class TwelveStudentsTest {
     WaitForAsyncUtils.waitForFxEvents();
     List<String> said = shown(robot);
     assertThat(said)
-        .contains("Pieces that count: 60, by students: 12.")
+        .contains("Pieces counted here: 60 of 60 logged. Students: 12.")
         .anyMatch(each -> each.startsWith("Of 78 pairs of settings, surely different: "))
         .noneMatch(each -> each.startsWith("Of 78 pairs of settings, surely different: 0;"));
   }

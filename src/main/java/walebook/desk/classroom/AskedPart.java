@@ -1,0 +1,117 @@
+package walebook.desk.classroom;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+import walebook.desk.common.EmptyState;
+import walebook.desk.common.Notice;
+import walebook.desk.common.PicturePane;
+import walebook.desk.common.Texts;
+import walebook.drawing.Drawing;
+import walebook.words.Words;
+
+/**
+ * A part of the place that shows what was found to its question, and shows it large.
+ *
+ * @param <T> what is found
+ */
+abstract class AskedPart<T> extends VBox implements PartView {
+  private static final int SENTENCES_ON_BOARD = 3;
+
+  private final AskingModel<T> model;
+  private final Asking<T> asking;
+  private final Consumer<Notice> told;
+  private final Set<FiltersView.Ask> asks = EnumSet.noneOf(FiltersView.Ask.class);
+
+  AskedPart(AskingModel<T> model, Consumer<Notice> told, FiltersView.Ask... asks) {
+    super(16);
+    this.model = model;
+    this.asking = model.asking();
+    this.told = told;
+    this.asks.addAll(List.of(asks));
+  }
+
+  /** Shows what was found; null while nothing was, and for a book without a class. */
+  abstract void show(@Nullable T found);
+
+  /** What stands on the board; names are aliases here. */
+  abstract List<Node> large(T found);
+
+  /** Begins to show; called when the part is made. */
+  final void follow() {
+    asking.foundProperty().addListener((from, old, now) -> show(now));
+    show(asking.foundProperty().get());
+  }
+
+  @Override
+  public final Node node() {
+    return this;
+  }
+
+  @Override
+  public final Set<FiltersView.Ask> asks() {
+    return asks;
+  }
+
+  @Override
+  public final Asking<T> asking() {
+    return asking;
+  }
+
+  @Override
+  public final void shown(boolean now) {
+    asking.shown(now);
+  }
+
+  @Override
+  public final void showLarge(Large board) {
+    asking.forBoard(found -> board.show(large(found)));
+  }
+
+  final Words words() {
+    return asking.words();
+  }
+
+  /** Nothing was found yet: a book without a class is told how to begin. */
+  final void empty(String says, String begin, Runnable act) {
+    if (asking.session().schoolClassProperty().get() == null) {
+      getChildren().setAll(new EmptyState(says, begin, act));
+    } else {
+      // The place says that it is being worked out.
+      getChildren().clear();
+    }
+  }
+
+  final void empty() {
+    empty(words().say("desk.class.empty"), words().say("desk.class.empty.begin"), model::logFirst);
+  }
+
+  /** The first sentences and a picture, for the board. */
+  final List<Node> large(List<String> says, @Nullable Drawing drawing) {
+    List<Node> lines = new ArrayList<>();
+    says.stream().limit(SENTENCES_ON_BOARD).forEach(s -> lines.add(Texts.text(s, "strong")));
+    if (drawing != null) {
+      lines.add(new PicturePane(words(), drawing));
+    }
+    return lines;
+  }
+
+  /** A card for a plot that can be copied. */
+  final PlotCard card() {
+    return new PlotCard(asking.session(), told);
+  }
+
+  /** A piece to be opened. */
+  static Button link(String says, Runnable open) {
+    Button link = new Button(says);
+    link.getStyleClass().add("piece-link");
+    link.setOnAction(pressed -> open.run());
+    return link;
+  }
+}

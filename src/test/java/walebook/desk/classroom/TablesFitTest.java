@@ -1,0 +1,102 @@
+package walebook.desk.classroom;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableView;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.text.Text;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+import walebook.act.book.MakeDemoBook;
+import walebook.book.Book;
+import walebook.book.Classroom;
+import walebook.book.open.SqliteFiles;
+import walebook.desk.Sessions;
+import walebook.desk.look.Look;
+import walebook.desk.look.TextSize;
+import walebook.desk.look.Theme;
+
+/** No table of the place is wider than the place, in the demo class's window of 1280 by 800. */
+@ExtendWith(ApplicationExtension.class)
+class TablesFitTest {
+  /** What the places' names at the left leave of 1280. */
+  private static final int WIDE = 1090;
+
+  @SuppressWarnings("NullAway.Init")
+  private Book demo;
+
+  @SuppressWarnings("NullAway.Init")
+  private ClassroomView view;
+
+  @Start
+  void start(Stage stage) throws Exception {
+    Path folder = Files.createTempDirectory("tables");
+    demo =
+        new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK)
+            .make(folder.resolve("demo.walebook"), MakeDemoBook.SEED)
+            .value();
+    Look look = new Look(Theme.LIGHT, TextSize.USUAL);
+    view = new ClassroomView(Sessions.of(demo, demo.classes().all().get(0), null), look);
+    Scene scene = new Scene(view, WIDE, 800);
+    look.dress(scene);
+    stage.setScene(scene);
+    stage.show();
+  }
+
+  @AfterEach
+  void close() {
+    demo.close();
+  }
+
+  @Test
+  void everyTableStandsWholeWithoutScrollingSideways(FxRobot robot) {
+    List<ToggleButton> parts =
+        view.lookupAll(".segments .toggle-button").stream().map(ToggleButton.class::cast).toList();
+    assertThat(parts).hasSizeGreaterThan(6);
+    int tables = 0;
+    for (ToggleButton part : parts) {
+      robot.interact(part::fire);
+      WaitForAsyncUtils.waitForFxEvents();
+      for (Node node : view.lookupAll(".table-view")) {
+        TableView<?> table = (TableView<?>) node;
+        double columns = table.getColumns().stream().mapToDouble(TableColumn::getWidth).sum();
+        assertThat(columns)
+            .as("%s, %s", part.getText(), table.getAccessibleText())
+            .isLessThanOrEqualTo(table.getWidth());
+        assertThat(table.getWidth()).isLessThanOrEqualTo(WIDE);
+        nothingCut(part.getText(), table);
+        tables++;
+      }
+    }
+    assertThat(tables).isGreaterThanOrEqualTo(6);
+    assertThat(Objects.requireNonNull(view.getScene()).getWidth()).isEqualTo(WIDE);
+  }
+
+  /** What is cut short ends in dots on the screen, while the cell's own text is whole. */
+  private static void nothingCut(String part, TableView<?> table) {
+    for (String kind : List.of(".column-header > .label", ".table-cell")) {
+      for (Node node : table.lookupAll(kind)) {
+        if (node instanceof Labeled cell && cell.lookup(".text") instanceof Text seen) {
+          String whole = cell.getText() == null ? "" : cell.getText();
+          if (!whole.isEmpty()) {
+            assertThat(seen.getText()).as(part).isEqualTo(whole);
+          }
+        }
+      }
+    }
+  }
+}
