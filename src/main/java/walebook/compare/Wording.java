@@ -83,7 +83,7 @@ final class Wording {
             case SEAM_SHARE, SEAM_STRETCH, HELD -> Message.of("compare.found.no-seam", lacking);
             case EDGE_CHANGE -> Message.of("compare.found.no-edge", lacking);
             case GRADE -> Message.of("compare.found.no-grade", lacking);
-            default -> Message.of("compare.found.without", lacking);
+            case TIME -> Message.of("compare.found.no-minutes", lacking);
           });
     }
     if (noStretch > 0) {

@@ -1,8 +1,10 @@
 package walebook.desk.classroom;
 
 import java.io.ByteArrayInputStream;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ContentDisplay;
@@ -14,9 +16,11 @@ import org.jspecify.annotations.Nullable;
 import walebook.compare.Dot;
 import walebook.compare.Outcome;
 import walebook.desk.common.EmptyState;
+import walebook.desk.common.InTurn;
 import walebook.desk.common.Notice;
 import walebook.desk.common.Texts;
 import walebook.drawing.DotPlot;
+import walebook.drawing.Drawing;
 import walebook.drawing.SmallMultiples;
 import walebook.words.Words;
 
@@ -27,6 +31,7 @@ final class FairView extends AskedPart<FairFound> {
   private final FairViewModel model;
   private final Words words;
   private final VBox pieces = new VBox(8);
+  private final InTurn inTurn = new InTurn(this);
 
   FairView(FairViewModel model, Consumer<Notice> told) {
     super(model, told, FiltersView.Ask.values());
@@ -42,6 +47,7 @@ final class FairView extends AskedPart<FairFound> {
 
   @Override
   void show(@Nullable FairFound found) {
+    inTurn.stop();
     pieces.getChildren().clear();
     if (found == null) {
       empty();
@@ -57,25 +63,32 @@ final class FairView extends AskedPart<FairFound> {
                   : new EmptyState(says, words.say("desk.class.empty.begin"), model::logFirst));
       return;
     }
-    getChildren().setAll(Sentences.card(found.says(), found.same()), table(found));
+    List<Supplier<Node>> cards = new ArrayList<>();
+    cards.add(() -> Sentences.card(found.says(), found.same()));
+    cards.add(() -> table(found));
     DotPlot plot = found.plot();
     if (plot != null) {
-      getChildren().add(plot(found, plot));
+      cards.add(() -> plot(found, plot));
     }
     if (!found.pairs().isEmpty()) {
-      VBox card = new VBox(8, Texts.section(words.say("desk.class.pairs.title")));
-      card.getStyleClass().add("card");
-      card.getChildren().add(FairTables.pairs(words, found));
-      PlotCard copied = card();
-      card.getChildren().add(Texts.caption(words.say("desk.class.pairs.note")));
-      card.getChildren()
-          .add(copied.button(FairTables.pairs(words, found.pairs(), found.pValues())));
-      getChildren().add(card);
+      cards.add(() -> pairs(found));
     }
-    factors(found);
+    factors(found, cards);
     if (!found.best().isEmpty()) {
-      getChildren().add(standouts(found));
+      cards.add(() -> standouts(found));
     }
+    inTurn.show(cards);
+  }
+
+  private Node pairs(FairFound found) {
+    VBox card = new VBox(8, Texts.section(words.say("desk.class.pairs.title")));
+    card.getStyleClass().add("card");
+    card.getChildren()
+        .addAll(
+            FairTables.pairs(words, found),
+            Texts.caption(words.say("desk.class.pairs.note")),
+            card().button(FairTables.pairs(words, found.pairs(), found.pValues())));
+    return card;
   }
 
   private Node table(FairFound found) {
@@ -99,36 +112,42 @@ final class FairView extends AskedPart<FairFound> {
     return card;
   }
 
-  private void factors(FairFound found) {
+  private void factors(FairFound found, List<Supplier<Node>> cards) {
     SmallMultiples single = found.single();
     if (single != null) {
-      PlotCard card = card();
-      card.show(
-          words.say("desk.class.single.title"),
-          words.say("desk.class.single.note"),
-          single,
-          FairTables.panels(words, single));
-      getChildren().add(card);
+      cards.add(
+          () ->
+              card(
+                  words.say("desk.class.single.title"),
+                  words.say("desk.class.single.note"),
+                  single,
+                  FairTables.panels(words, single)));
     }
     for (FairFound.Against each : found.against()) {
-      PlotCard card = card();
-      card.show(
-          words.say("desk.class.against.title", each.factor()),
-          each.says(),
-          each.plot(),
-          FairTables.points(each));
-      getChildren().add(card);
+      cards.add(
+          () ->
+              card(
+                  words.say("desk.class.against.title", each.factor()),
+                  each.says(),
+                  each.plot(),
+                  FairTables.points(each)));
     }
     SmallMultiples grids = found.grids();
     if (grids != null) {
-      PlotCard card = card();
-      card.show(
-          words.say("desk.class.grid"),
-          words.say("desk.class.grid.note"),
-          grids,
-          FairTables.grids(grids));
-      getChildren().add(card);
+      cards.add(
+          () ->
+              card(
+                  words.say("desk.class.grid"),
+                  words.say("desk.class.grid.note"),
+                  grids,
+                  FairTables.grids(grids)));
     }
+  }
+
+  private Node card(String title, String note, Drawing drawing, List<List<String>> table) {
+    PlotCard card = card();
+    card.show(title, note, drawing, table);
+    return card;
   }
 
   private void open(FairFound found, FairFound.Row row) {
