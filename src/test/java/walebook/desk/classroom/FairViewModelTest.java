@@ -149,7 +149,7 @@ class FairViewModelTest {
       filters.tellApart(Factor.STUDENT, true);
       FairViewModel model = new FairViewModel(filters);
       List<FairFound> large = new ArrayList<>();
-      model.forBoard(large::add);
+      model.asking().forBoard(large::add);
       assertThat(large.get(0).says().toString() + large.get(0).plot())
           .contains("S01")
           .doesNotContain("Ada")
