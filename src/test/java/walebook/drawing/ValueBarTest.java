@@ -35,6 +35,21 @@ class ValueBarTest {
   }
 
   @Test
+  void differencesHaveNoughtBetweenTheEnds() {
+    DotRow above = DotRow.of("a", List.of(new DotRow.Dot(40, false), new DotRow.Dot(60, false)));
+    List<ValueBar> bars = ValueBar.aroundNought(List.of(above));
+    assertThat(bars).hasSize(1);
+    assertThat(bars.get(0).from()).isLessThanOrEqualTo(0);
+    ValueBar both = new ValueBar(-10, 10, DotRow.of("b", List.of()));
+    List<Shape.Line> lines =
+        both.at(400, Words.english()).shapes().stream()
+            .filter(Shape.Line.class::isInstance)
+            .map(Shape.Line.class::cast)
+            .toList();
+    assertThat(lines.get(1).x1()).isCloseTo(200, within(1e-9));
+  }
+
+  @Test
   void refusesAScaleOutOfOrder() {
     assertThatThrownBy(() -> new ValueBar(3, 3, ROW)).hasMessageContaining("right end");
   }

@@ -15,10 +15,6 @@ public final class AlikeFindings {
   public static List<Message> of(AlikeStudy study) {
     List<Message> says = new ArrayList<>();
     int people = study.people().size();
-    says.add(Message.of("compare.alike.counted", count(study.readings()), count(people)));
-    if (study.setAside() > 0) {
-      says.add(Message.of("compare.alike.aside", count(study.setAside())));
-    }
     Double one = study.repeatabilityLimit();
     Double two = study.reproducibilityLimit();
     if (two != null && people > 1) {
@@ -42,6 +38,10 @@ public final class AlikeFindings {
     }
     if (study.mixedCycles()) {
       says.add(Message.of("compare.alike.cycles"));
+    }
+    says.add(Message.of("compare.alike.counted", count(study.readings()), count(people)));
+    if (study.setAside() > 0) {
+      says.add(Message.of("compare.alike.aside", count(study.setAside())));
     }
     return List.copyOf(says);
   }

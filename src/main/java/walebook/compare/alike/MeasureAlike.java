@@ -23,9 +23,10 @@ import walebook.statistics.Sample;
  * @param repeatabilitySd pooled over all studies in which somebody read twice, points of stretch;
  *     null when nobody did, or when all repeats were equal
  * @param degrees degrees of freedom behind it
+ * @param nameless readings left out, since nobody is known to have taken them
  */
 public record MeasureAlike(
-    List<AlikeStudy> studies, @Nullable Double repeatabilitySd, int degrees) {
+    List<AlikeStudy> studies, @Nullable Double repeatabilitySd, int degrees, int nameless) {
   public MeasureAlike {
     studies = List.copyOf(studies);
   }
@@ -40,8 +41,10 @@ public record MeasureAlike(
       List<ClothReading> readings, Names names, Set<UUID> setAside, double confidence) {
     Map<Conditions, List<ClothReading>> sorted = new LinkedHashMap<>();
     Map<Conditions, Integer> aside = new HashMap<>();
+    int nameless = 0;
     for (ClothReading each : readings) {
       if (each.measuredBy() == null) {
+        nameless++;
         continue;
       }
       Conditions conditions = Conditions.of(each);
@@ -60,10 +63,10 @@ public record MeasureAlike(
         Comparator.comparingInt((AlikeStudy study) -> -study.people().size())
             .thenComparing(study -> names.of(study.conditions().clothId()))
             .thenComparing(study -> study.conditions().grain()));
-    return pooled(studies);
+    return pooled(studies, nameless);
   }
 
-  private static MeasureAlike pooled(List<AlikeStudy> studies) {
+  private static MeasureAlike pooled(List<AlikeStudy> studies, int nameless) {
     double squares = 0;
     int degrees = 0;
     for (AlikeStudy each : studies) {
@@ -71,7 +74,7 @@ public record MeasureAlike(
       degrees += each.agreement().oneWay().dfWithin();
     }
     Double sd = degrees == 0 || squares == 0 ? null : Double.valueOf(Math.sqrt(squares / degrees));
-    return new MeasureAlike(studies, sd, degrees);
+    return new MeasureAlike(studies, sd, degrees, nameless);
   }
 
   private static AlikeStudy study(

@@ -66,6 +66,9 @@ final class AlikeView extends AskedPart<AlikeViewModel.Found> {
     if (found.alone() > 0) {
       getChildren().add(Texts.caption(words.say("desk.class.alike.alone", found.alone())));
     }
+    if (found.nameless() > 0) {
+      getChildren().add(Texts.caption(words.say("desk.class.alike.nameless", found.nameless())));
+    }
   }
 
   private void measure() {

@@ -14,6 +14,7 @@ import walebook.act.classroom.CompareFair;
 import walebook.book.Book;
 import walebook.compare.alike.AlikeFindings;
 import walebook.compare.alike.AlikeStudy;
+import walebook.compare.alike.MeasureAlike;
 import walebook.compare.alike.Person;
 import walebook.drawing.DotPlot;
 import walebook.drawing.DotRow;
@@ -32,10 +33,11 @@ public final class AlikeViewModel extends AskingModel<AlikeViewModel.Found> {
    *
    * @param studies those with most people first; single readings are counted only
    * @param alone cloths and ways of measuring that one person alone read
+   * @param nameless readings of which nobody is known to have taken them, left out
    * @param elsewhere the latest lesson in which several read one cloth alike, where nobody did in
    *     what is asked; its id is null for readings outside lessons; null when there is none
    */
-  record Found(List<Study> studies, int alone, @Nullable Choice elsewhere) {}
+  record Found(List<Study> studies, int alone, int nameless, @Nullable Choice elsewhere) {}
 
   /**
    * Several people on one cloth.
@@ -66,10 +68,9 @@ public final class AlikeViewModel extends AskingModel<AlikeViewModel.Found> {
 
   private static Found find(Book book, Words words, CompareFair.Which which) {
     UUID classId = which.classIds().get(0);
-    List<AlikeStudy> all =
-        new AskAlike(book)
-            .ask(classId, which.lessonId(), which.clothId(), which.namesHidden())
-            .studies();
+    MeasureAlike alike =
+        new AskAlike(book).ask(classId, which.lessonId(), which.clothId(), which.namesHidden());
+    List<AlikeStudy> all = alike.studies();
     List<AlikeStudy> several = all.stream().filter(AlikeViewModel::isShared).toList();
     Map<UUID, String> cloths =
         book.cloths().all().stream().collect(Collectors.toMap(Cloth::id, Cloth::name));
@@ -79,6 +80,7 @@ public final class AlikeViewModel extends AskingModel<AlikeViewModel.Found> {
     return new Found(
         several.stream().map(each -> study(each, cloths, named, words)).toList(),
         all.size() - several.size(),
+        alike.nameless(),
         several.isEmpty() ? elsewhere(book, words, classId, lessons) : null);
   }
 

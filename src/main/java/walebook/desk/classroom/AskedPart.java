@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.EmptyState;
@@ -113,5 +114,22 @@ abstract class AskedPart<T> extends VBox implements PartView {
     link.getStyleClass().add("piece-link");
     link.setOnAction(pressed -> open.run());
     return link;
+  }
+
+  /** Shows a row's pieces below its table, until they are closed. */
+  final void open(VBox pieces, String title, String says, List<Button> links) {
+    FlowPane all = new FlowPane(8, 8);
+    all.getChildren().setAll(links);
+    Button close = new Button(words().say("desk.class.pieces.close"));
+    close.getStyleClass().add("quiet");
+    close.setOnAction(pressed -> pieces.getChildren().clear());
+    pieces
+        .getChildren()
+        .setAll(
+            Texts.section(title),
+            Texts.text(says),
+            Texts.caption(words().say("desk.class.pieces.note")),
+            all,
+            close);
   }
 }

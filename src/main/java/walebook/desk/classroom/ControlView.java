@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import javafx.scene.Node;
-import javafx.scene.layout.FlowPane;
+import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.ColumnTable;
@@ -74,9 +74,8 @@ final class ControlView extends AskedPart<ControlViewModel.Found> {
           table);
       getChildren()
           .addAll(
-              table(found),
-              Texts.caption(words.say("desk.class.control.note")),
-              pieces,
+              new VBox(
+                  8, table(found), pieces, Texts.caption(words.say("desk.class.control.note"))),
               new Fold(words.say("desk.class.control.plot"), card));
     }
   }
@@ -114,10 +113,10 @@ final class ControlView extends AskedPart<ControlViewModel.Found> {
   }
 
   private void open(ControlViewModel.Row row) {
-    FlowPane all = new FlowPane(8, 8);
-    row.links()
-        .forEach(
-            each -> all.getChildren().add(link(each.says(), () -> model.openPiece(each.id()))));
-    pieces.getChildren().setAll(Texts.section(row.setting()), Texts.text(row.says()), all);
+    List<Button> links =
+        row.links().stream()
+            .map(each -> link(each.says(), () -> model.openPiece(each.id())))
+            .toList();
+    open(pieces, row.setting(), row.says(), links);
   }
 }

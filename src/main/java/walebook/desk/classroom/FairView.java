@@ -96,9 +96,9 @@ final class FairView extends AskedPart<FairFound> {
     return new VBox(
         8,
         FairTables.settings(words, found, open),
+        pieces,
         Texts.caption(words.say("desk.class.set-aside", found.comparison().setAside())),
-        Texts.caption(words.say("desk.class.fair.note")),
-        pieces);
+        Texts.caption(words.say("desk.class.fair.note")));
   }
 
   private Node plot(FairFound found, DotPlot plot) {
@@ -151,21 +151,15 @@ final class FairView extends AskedPart<FairFound> {
   }
 
   private void open(FairFound found, FairFound.Row row) {
-    FlowPane all = new FlowPane(8, 8);
     Outcome outcome = found.comparison().question().outcome();
-    for (Dot dot : row.found().dots()) {
-      all.getChildren().add(link(dot, FairViewModel.piece(words, dot, outcome)));
-    }
-    Button close = new Button(words.say("desk.class.pieces.close"));
-    close.getStyleClass().add("quiet");
-    close.setOnAction(pressed -> pieces.getChildren().clear());
-    pieces
-        .getChildren()
-        .setAll(
-            Texts.section(row.setting()),
-            Texts.caption(words.say("desk.class.pieces.note")),
-            all,
-            close);
+    List<Button> links =
+        row.found().dots().stream()
+            .map(dot -> link(dot, FairViewModel.piece(words, dot, outcome)))
+            .toList();
+    String says =
+        words.say(
+            "desk.class.fair.row", row.found().pieces(), row.found().students(), row.middle());
+    open(pieces, row.setting(), says, links);
   }
 
   private Button link(Dot dot, String says) {

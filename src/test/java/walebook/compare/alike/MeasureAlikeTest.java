@@ -178,7 +178,7 @@ class MeasureAlikeTest {
     assertThat(study.setAside()).isEqualTo(1);
     assertThat(study.readings()).isEqualTo(3);
     assertThat(AlikeFindings.of(study).stream().map(WORDS::say))
-        .contains("Set aside by the tutor and left out: 1.");
+        .contains("Left out, set aside by the tutor: 1.");
   }
 
   @Test

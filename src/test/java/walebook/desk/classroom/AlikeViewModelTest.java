@@ -31,7 +31,8 @@ class AlikeViewModelTest {
     read(room, null, by, stretchedMm);
   }
 
-  private static void read(Classroom room, @Nullable UUID lessonId, UUID by, double stretchedMm) {
+  private static void read(
+      Classroom room, @Nullable UUID lessonId, @Nullable UUID by, double stretchedMm) {
     room.book
         .clothLog()
         .add(
@@ -113,6 +114,10 @@ class AlikeViewModelTest {
       model.asking().session().changed();
       assertThat(found(model).studies()).isEmpty();
       assertThat(found(model).alone()).isEqualTo(1);
+      assertThat(found(model).nameless()).isZero();
+      read(room, null, null, 150);
+      model.session().changed();
+      assertThat(found(model).nameless()).isEqualTo(1);
     }
   }
 
