@@ -38,6 +38,11 @@ public final class IntoView {
   /** Gives a control the focus and scrolls to it. */
   public static void focus(Node control) {
     control.requestFocus();
+    // What was shown or hidden just now has to lie where it will before it can be scrolled to.
+    if (control.getScene() != null) {
+      control.getScene().getRoot().applyCss();
+      control.getScene().getRoot().layout();
+    }
     for (Node up = control.getParent(); up != null; up = up.getParent()) {
       if (up instanceof ScrollPane scroll && scroll.getContent() instanceof Region content) {
         Bounds at = content.sceneToLocal(control.localToScene(control.getBoundsInLocal()));

@@ -134,6 +134,20 @@ public final class PlaceFrame extends BorderPane {
     return sideOpen;
   }
 
+  /**
+   * It takes whatever room there is. Title and context would ask for theirs beside each other, be
+   * given it beyond the window's edge, and never be found to have too little.
+   */
+  @Override
+  protected double computeMinWidth(double height) {
+    return 0;
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    return 0;
+  }
+
   @Override
   protected void layoutChildren() {
     boolean now = getWidth() < NARROW_EMS * body.getFont().getSize();

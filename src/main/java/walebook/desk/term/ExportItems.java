@@ -30,6 +30,9 @@ final class ExportItems<K> extends TitledPane {
     none.setOnAction(pressed -> choice.take(items, false));
     setContent(new VBox(ACROSS, new FlowPane(DOWN, DOWN, all, none), boxes));
     setExpanded(false);
+    // Left to itself a flow is never narrower than its longest box, and the place grows with it.
+    boxes.setMinWidth(0);
+    setMinWidth(0);
     items.addListener((ListChangeListener<ExportChoice.Item<K>>) change -> fill());
     fill();
   }

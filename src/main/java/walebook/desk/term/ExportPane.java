@@ -96,9 +96,11 @@ final class ExportPane extends VBox {
         .getChildren()
         .add(
             Texts.text(
-                found.rowsIn(model.kindProperty().get().ending()).stream()
-                    .map(each -> words.say("desk.term.export.sheet", each.sheet(), each.rows()))
-                    .collect(Collectors.joining(" · "))));
+                words.say(
+                    "desk.term.export.rows",
+                    found.rowsIn(model.kindProperty().get().ending()).stream()
+                        .map(each -> words.say("desk.term.export.sheet", each.sheet(), each.rows()))
+                        .collect(Collectors.joining(" · ")))));
     preview
         .getChildren()
         .add(

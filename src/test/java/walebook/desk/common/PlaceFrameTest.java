@@ -8,6 +8,7 @@ import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollBar;
+import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
@@ -59,6 +60,31 @@ class PlaceFrameTest {
     assertThat(left(meaning)).isLessThan(left(work) + 100);
     robot.interact(() -> look.textSizeProperty().set(TextSize.USUAL));
     assertThat(left(meaning)).isGreaterThan(left(work) + 500);
+  }
+
+  /** Given more than there is, the foot and its primary action would lie beyond the window. */
+  @Test
+  void aLongClassNameInLargeLettersLeavesThePlaceInTheWindow(FxRobot robot) {
+    robot.interact(
+        () -> {
+          look.textSizeProperty().set(new TextSize(200));
+          Scene scene = frame.getScene();
+          frame =
+              new PlaceFrame(Words.english(), "Term record")
+                  .context(
+                      Texts.text(
+                          "Stretch sewing, Monday evening, upper room, with the long tables", ""))
+                  .work(work)
+                  .primary(new Button("Export the term"));
+          Region places = new Region();
+          places.setPrefWidth(300);
+          scene.setRoot(new BorderPane(new BorderPane(frame), null, null, null, places));
+          look.dress(scene);
+        });
+    robot.interact(() -> {});
+    assertThat(frame.getWidth()).isPositive();
+    assertThat(left(frame) + frame.getWidth()).isLessThanOrEqualTo(frame.getScene().getWidth());
+    assertThat(top(frame) + frame.getHeight()).isLessThanOrEqualTo(frame.getScene().getHeight());
   }
 
   /**
