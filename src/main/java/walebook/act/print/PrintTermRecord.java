@@ -23,6 +23,7 @@ import walebook.quantity.Show;
 import walebook.quantity.Unit;
 import walebook.record.Grain;
 import walebook.record.Measure;
+import walebook.record.Note;
 import walebook.record.PieceCode;
 import walebook.record.PullReading;
 import walebook.record.SchoolClass;
@@ -167,9 +168,21 @@ public final class PrintTermRecord {
   private String seen(TestPiece piece, Naming naming) {
     List<String> says = new ArrayList<>();
     piece.seen().faults().forEach(each -> says.add(fault(each.fault())));
-    String faults = String.join(", ", says);
-    String remark = naming == Naming.NAME ? piece.seen().remark() : "";
-    return remark.isBlank() ? faults : (faults.isEmpty() ? "" : faults + ". ") + remark;
+    List<String> parts = new ArrayList<>();
+    parts.add(String.join(", ", says));
+    if (naming == Naming.NAME) {
+      parts.add(piece.seen().remark());
+      book.notes().about(Note.About.PIECE, piece.id()).forEach(each -> parts.add(note(each)));
+    }
+    parts.removeIf(String::isBlank);
+    return String.join(". ", parts);
+  }
+
+  private String note(Note note) {
+    String body = note.body().lines().map(String::strip).collect(Collectors.joining(" "));
+    return note.author().isBlank()
+        ? words.say("act.print.term.note", body)
+        : words.say("act.print.term.note-from", note.author(), body);
   }
 
   private String fault(String key) {

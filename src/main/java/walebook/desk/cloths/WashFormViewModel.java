@@ -22,6 +22,7 @@ import walebook.desk.common.FormFields;
 import walebook.desk.common.KeptForm;
 import walebook.desk.common.Notice;
 import walebook.desk.common.Session;
+import walebook.drawing.WashPicture;
 import walebook.problem.Answer;
 import walebook.problem.Place;
 import walebook.quantity.ReadNumber;
@@ -54,11 +55,14 @@ public final class WashFormViewModel {
   /**
    * What the form means as it stands.
    *
+   * @param square the marked square as far as it is read
    * @param workings for each grain with both lengths the change, and what to cut
    * @param area change of area in percent; null until both grains are there
    */
-  public record Meaning(Map<Grain, List<Working>> workings, @Nullable Double area) {
-    static final Meaning NOTHING = new Meaning(Map.of(), null);
+  public record Meaning(
+      WashPicture square, Map<Grain, List<Working>> workings, @Nullable Double area) {
+    static final Meaning NOTHING =
+        new Meaning(new WashPicture(null, null, null, null, Unit.MM), Map.of(), null);
 
     public Meaning {
       workings = Map.copyOf(workings);
@@ -212,6 +216,12 @@ public final class WashFormViewModel {
     Double course = percents.get(Grain.COURSE);
     meaning.set(
         new Meaning(
+            new WashPicture(
+                length("wale-before"),
+                length("wale-after"),
+                length("course-before"),
+                length("course-after"),
+                unit),
             workings,
             wale == null || course == null ? null : DimensionalChange.ofArea(wale, course)));
   }

@@ -3,9 +3,11 @@ package walebook.desk.cloths;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import walebook.act.cloth.LogWash;
+import walebook.desk.common.PicturePane;
 import walebook.desk.common.Texts;
 import walebook.desk.common.WorkingPane;
 import walebook.quantity.Show;
@@ -20,6 +22,7 @@ final class WashMeaningPane extends VBox {
   private final Words words;
   private final Map<Grain, VBox> parts = new EnumMap<>(Grain.class);
   private final Map<Grain, List<WorkingPane>> panes = new EnumMap<>(Grain.class);
+  private final PicturePane picture;
   private final Label nothing;
   private final Label area = Texts.text("");
 
@@ -27,7 +30,8 @@ final class WashMeaningPane extends VBox {
     super(16);
     this.words = words;
     nothing = Texts.text(words.say("desk.cloths.wash.nothing"), "soft");
-    getChildren().add(nothing);
+    picture = new PicturePane(words);
+    getChildren().addAll(picture, nothing);
     for (Grain grain : LogWash.SQUARE) {
       WorkingPane change = new WorkingPane(words);
       WorkingPane cut = new WorkingPane(words);
@@ -43,6 +47,7 @@ final class WashMeaningPane extends VBox {
   }
 
   private void show(WashFormViewModel.Meaning meaning) {
+    picture.show(meaning.square());
     shown(nothing, meaning.workings().isEmpty());
     panes.forEach(
         (grain, both) -> {
@@ -60,7 +65,7 @@ final class WashMeaningPane extends VBox {
     shown(area, change != null);
   }
 
-  private static void shown(javafx.scene.Node node, boolean is) {
+  private static void shown(Node node, boolean is) {
     node.setVisible(is);
     node.setManaged(is);
   }

@@ -17,6 +17,7 @@ import walebook.book.Ids;
 import walebook.paper.PaperSize;
 import walebook.paper.ReadPdf;
 import walebook.problem.Answer;
+import walebook.record.Note;
 import walebook.record.PhotoInfo;
 import walebook.record.PieceCode;
 import walebook.record.PlannedPiece;
@@ -59,6 +60,17 @@ class PrintTermRecordTest {
       TestPiece held = in.log(plan.get(1), in.room.piece(SeamEnd.HELD, 160));
       photo(in, gave, picture("jpeg"));
       photo(in, gave, picture("png"));
+      in.room
+          .book
+          .notes()
+          .add(
+              new Note(
+                  Ids.next(),
+                  Note.About.PIECE,
+                  gave.id(),
+                  "Mo",
+                  "Lift the foot\nnext time",
+                  Classroom.FRESH));
       photo(in, held, new byte[] {1, 2, 3});
       try (ReadPdf pdf = print(in, Naming.NAME)) {
         assertThat(pdf.text())
@@ -73,6 +85,7 @@ class PrintTermRecordTest {
             .contains("≥ 60.0 %")
             .contains("not met")
             .contains("slow feed")
+            .contains("Note from Mo: Lift the foot next time")
             .contains("marks before 100 mm")
             .contains("could not be read")
             .contains("student tutor date");
@@ -84,12 +97,24 @@ class PrintTermRecordTest {
   @Test
   void codesInThePlaceOfNamesLeaveFreeTextOut() throws IOException {
     try (PaperClass in = PaperClass.in(folder)) {
-      in.log(in.plan(in.room.first, 1).get(0), in.room.piece(SeamEnd.GAVE, 148));
+      TestPiece piece = in.log(in.plan(in.room.first, 1).get(0), in.room.piece(SeamEnd.GAVE, 148));
+      in.room
+          .book
+          .notes()
+          .add(
+              new Note(
+                  Ids.next(),
+                  Note.About.PIECE,
+                  piece.id(),
+                  "Ada Pier",
+                  "Pull gently",
+                  Classroom.FRESH));
       try (ReadPdf pdf = print(in, Naming.CODE)) {
         assertThat(pdf.text())
             .contains("S01")
             .doesNotContain("Ada")
             .doesNotContain("Pier")
+            .doesNotContain("gently")
             .doesNotContain("slow feed");
       }
     }
