@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import walebook.act.lesson.KitCloth;
+import walebook.act.lesson.KitReckoned;
 import walebook.act.lesson.KitTyped;
 import walebook.act.lesson.PlannedCloths;
 import walebook.act.lesson.ReadTaught;
@@ -17,6 +18,7 @@ import walebook.lesson.LessonPack;
 import walebook.lesson.ReadPack;
 import walebook.quantity.Unit;
 import walebook.record.Lesson;
+import walebook.record.Student;
 import walebook.tables.SharedTables;
 
 /** Works out the kit that a command asks for: of a pack, or of a class's lesson. */
@@ -48,13 +50,15 @@ final class AskKit {
       if (!typed.all("cloth").isEmpty()) {
         throw Refused.field("book", "field.needed", "", "");
       }
-      return new Worked(work(typed, pack, Map.of(), students(typed, null)), pack);
+      KitReckoned reckoned = KitReckoned.standard(pack.plan());
+      return new Worked(work(typed, pack, reckoned, Map.of(), students(typed, null)), pack);
     }
     try (Book book =
         Refused.unless(
             new SqliteFiles().open(AtBook.path("book", file), terminal.clock()), Exit.NO_BOOK)) {
       Map<String, KitCloth> known = KitCloth.in(book, LessonJobs.cloths(typed, book, pack));
-      return new Worked(work(typed, pack, known, students(typed, book)), pack);
+      return new Worked(
+          work(typed, pack, reckoned(typed, book, pack), known, students(typed, book)), pack);
     }
   }
 
@@ -64,7 +68,17 @@ final class AskKit {
     Map<String, UUID> cloths = new HashMap<>(PlannedCloths.of(book, lesson, pack));
     cloths.putAll(LessonJobs.cloths(typed, book, pack));
     Map<String, KitCloth> known = KitCloth.in(book, cloths);
-    return new Worked(work(typed, pack, known, students(typed, book)), pack);
+    KitReckoned reckoned = KitReckoned.dealt(book, lesson, pack);
+    return new Worked(work(typed, pack, reckoned, known, students(typed, book)), pack);
+  }
+
+  /** From the class's list, unless a number of students was typed and no class with it. */
+  private static KitReckoned reckoned(Typed typed, Book book, LessonPack pack) {
+    if (typed.text("students") != null && typed.text("class") == null) {
+      return KitReckoned.standard(pack.plan());
+    }
+    List<Student> students = book.enrolments().studentsOf(Pick.schoolClass(typed, book).id());
+    return KitReckoned.roster(pack.plan(), students);
   }
 
   private static String students(Typed typed, @Nullable Book book) {
@@ -79,7 +93,11 @@ final class AskKit {
   }
 
   private static Kit work(
-      Typed typed, LessonPack pack, Map<String, KitCloth> known, String students) {
+      Typed typed,
+      LessonPack pack,
+      KitReckoned reckoned,
+      Map<String, KitCloth> known,
+      String students) {
     KitTyped asked =
         new KitTyped(
             students,
@@ -88,6 +106,7 @@ final class AskKit {
             typed.all("width"),
             typed.all("wash"),
             typed.all("price"));
-    return Refused.unless(WorkOutKit.of(pack, known, asked, SharedTables.read(), Unit.MM, 1));
+    return Refused.unless(
+        WorkOutKit.of(pack, reckoned, known, asked, SharedTables.read(), Unit.MM, 1));
   }
 }

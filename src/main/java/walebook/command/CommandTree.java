@@ -60,7 +60,7 @@ final class CommandTree {
               .index(String.valueOf(place++))
               .paramLabel(each.label())
               .description(says(each.says()))
-              .required(true)
+              .required(each.required())
               .type(String.class)
               .build());
     }

@@ -40,6 +40,13 @@ record Job(
     return new Job(words, says, List.of(options), List.of(), true, work);
   }
 
+  /** The same with a word that may follow. */
+  Job mayFollow(String name, String explains) {
+    List<Option> more = new ArrayList<>(operands);
+    more.add(Option.of(name, name, explains));
+    return new Job(words, says, options, more, json, work);
+  }
+
   /** The same with a word that must follow. */
   Job operand(String name, String explains) {
     List<Option> more = new ArrayList<>(operands);

@@ -25,7 +25,7 @@ final class KitJobs {
   static List<Job> all() {
     return List.of(
         Job.shows("kit list", "command.kit.list", KitJobs::list, listOptions())
-            .operand("PACK", "command.operand.pack"),
+            .mayFollow("PACK", "command.operand.kit-pack"),
         Job.shows(
             "kit scraps",
             "command.kit.scraps",
@@ -38,13 +38,31 @@ final class KitJobs {
 
   private static Option[] listOptions() {
     List<Option> options = new ArrayList<>(AskKit.OPTIONS);
+    options.add(Job.LESSON);
     options.add(PICTURES);
     return options.toArray(new Option[0]);
   }
 
+  /** Of a pack, or of a lesson that a class took up: one of the two. */
   private static Exit list(Typed typed, Terminal terminal) {
-    AskKit.Worked worked = AskKit.of(typed, terminal, Pick.pack(typed.operand(0)));
-    Kit kit = worked.kit();
+    boolean ofPack = !typed.operand(0).isEmpty();
+    boolean ofLesson = typed.text("lesson") != null;
+    if (ofPack == ofLesson) {
+      throw Refused.field(ofPack ? "lesson" : "PACK", "kit.of-what", "", "");
+    }
+    if (ofPack) {
+      return show(typed, terminal, AskKit.of(typed, terminal, Pick.pack(typed.operand(0))).kit());
+    }
+    if (typed.text("book") == null) {
+      throw Refused.field("book", "field.needed", "", "");
+    }
+    return AtBook.open(
+            (again, to, book) ->
+                show(again, to, AskKit.of(again, book, Pick.neededLesson(again, book)).kit()))
+        .run(typed, terminal);
+  }
+
+  private static Exit show(Typed typed, Terminal terminal, Kit kit) {
     Path folder = folder(typed);
     for (int i = 0; i < kit.cloths().size(); i++) {
       var cloth = kit.cloths().get(i);

@@ -47,7 +47,7 @@ final class ShowKit {
     if (kit.lines().stream().anyMatch(each -> each.cost() != null)) {
       lines.add(words.say("command.say.kit-cost", Show.fixed(kit.cost(), 2), kit.unpriced()));
     }
-    kit.remarks().forEach(each -> lines.add(words.say(each)));
+    kit.says().forEach(each -> lines.add(words.say(each)));
     for (ClothToBuy each : kit.cloths()) {
       lines.add("");
       lines.add(WorkingText.of(each.working(), words));
@@ -82,7 +82,7 @@ final class ShowKit {
     json.put("cost", kit.cost());
     json.put("unpriced", kit.unpriced());
     ArrayNode remarks = json.putArray("remarks");
-    kit.remarks().forEach(each -> remarks.add(words.say(each)));
+    kit.says().forEach(each -> remarks.add(words.say(each)));
     ArrayNode cloths = json.putArray("cloths");
     for (ClothToBuy each : kit.cloths()) {
       ObjectNode cloth = cloths.addObject();

@@ -38,7 +38,7 @@ final class Typed {
   /** The nth word that follows the command. */
   String operand(int nth) {
     PositionalParamSpec spec = parsed.matchedPositional(nth);
-    return spec == null ? "" : spec.stringValues().get(0);
+    return spec == null || spec.stringValues().isEmpty() ? "" : spec.stringValues().get(0);
   }
 
   /** Every option of the list that was given, by its name. */

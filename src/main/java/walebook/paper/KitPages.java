@@ -112,7 +112,7 @@ final class KitPages {
   private void assumptions() throws IOException {
     Set<String> says = new LinkedHashSet<>();
     says.add(words.say("paper.kit.spare", Show.upTo(kit.sparePercent(), 1)));
-    List<Message> messages = new ArrayList<>(kit.remarks());
+    List<Message> messages = new ArrayList<>(kit.says());
     for (ClothToBuy each : kit.cloths()) {
       says.add(bought(each.name(), each.roll()));
       says.add(apart(each.roll().marginMm()));
@@ -120,7 +120,6 @@ final class KitPages {
     }
     Working thread = kit.thread();
     if (thread != null) {
-      says.add(words.say("paper.kit.seams", Show.fixed(thread.value(), 1)));
       messages.addAll(thread.assumptions());
     }
     messages.forEach(each -> says.add(words.say(each)));

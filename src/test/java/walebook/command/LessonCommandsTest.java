@@ -226,6 +226,25 @@ class LessonCommandsTest {
     }
   }
 
+  /** A lesson taken up is reckoned from its plan, a pack from the class list, and each says so. */
+  @Test
+  void aKitOfALessonIsReckonedFromItsPlan() {
+    takeUp("--share", "2", "--seed", "4");
+    Ran lesson = run("kit", "list", "--book", book, "--lesson", "1");
+    assertThat(lesson.err()).isEmpty();
+    assertThat(lesson.out())
+        .contains("the plan as it was dealt: 2 students, 6 pieces to sew")
+        .contains("Grey jersey", "of thread on the list for each student");
+    Ran pack = run("kit", "list", "seam-that-stretches", "--book", book);
+    assertThat(pack.out()).contains("0 on the core plan, 2 on the standard plan");
+    Ran alone = run("kit", "list", "seam-that-stretches", "--students", "12");
+    assertThat(alone.out()).contains("as if everybody were on the standard plan");
+    assertThat(run("kit", "list").err()).contains("say either a pack");
+    assertThat(run("kit", "list", "seam-that-stretches", "--lesson", "1", "--book", book).err())
+        .contains("say either a pack");
+    assertThat(run("kit", "list", "--lesson", "1").err()).contains("book");
+  }
+
   @Test
   void aKitIsListedWithItsPictures() throws IOException {
     Ran kit =

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.UUID;
 import walebook.act.decide.AnswerGarment;
 import walebook.act.lesson.KitCloth;
+import walebook.act.lesson.KitReckoned;
 import walebook.act.lesson.KitTyped;
 import walebook.act.lesson.PlannedCloths;
 import walebook.act.lesson.ReadTaught;
@@ -78,7 +79,8 @@ final class GatherExtras {
             pack -> {
               Map<String, KitCloth> cloths =
                   KitCloth.in(book, PlannedCloths.of(book, lesson, pack));
-              return WorkOutKit.of(pack, cloths, typed, tables, Unit.MM, 1);
+              KitReckoned reckoned = KitReckoned.dealt(book, lesson, pack);
+              return WorkOutKit.of(pack, reckoned, cloths, typed, tables, Unit.MM, 1);
             });
   }
 
@@ -96,7 +98,7 @@ final class GatherExtras {
               line.unit().sign(),
               laid ? Double.valueOf(plans.next().plan().alongMm()) : null));
     }
-    kit.remarks().forEach(each -> rows.add(KitRow.remark(lesson.title(), words.say(each))));
+    kit.says().forEach(each -> rows.add(KitRow.remark(lesson.title(), words.say(each))));
     return rows;
   }
 

@@ -9,6 +9,7 @@ import walebook.kit.ThreadNeed;
 import walebook.lesson.LessonPack;
 import walebook.lesson.Material;
 import walebook.lesson.PiecesPlan;
+import walebook.lesson.PlanPieces;
 import walebook.problem.Answer;
 import walebook.quantity.Show;
 import walebook.record.MachineKind;
@@ -17,7 +18,7 @@ import walebook.seam.ThreadRatio;
 import walebook.working.Message;
 import walebook.working.Working;
 
-/** The thread that the seams of a plan take, for a student on the standard tier. */
+/** The thread that the seams of a plan take, for one student on average. */
 final class KitThread {
   /** Taken where a cloth's thickness is not known: a jersey's layer, common practice. */
   private static final double USUAL_LAYER_MM = 0.6;
@@ -32,28 +33,33 @@ final class KitThread {
 
   private final LessonPack pack;
   private final PiecesPlan plan;
+  private final Map<String, Double> times;
   private final Map<String, KitCloth> cloths;
   private final TreeSet<String> guessed = new TreeSet<>();
 
-  private KitThread(LessonPack pack, PiecesPlan plan, Map<String, KitCloth> cloths) {
+  private KitThread(
+      LessonPack pack, PiecesPlan plan, Map<String, Double> times, Map<String, KitCloth> cloths) {
     this.pack = pack;
     this.plan = plan;
+    this.times = times;
     this.cloths = cloths;
   }
 
   /**
    * The thread for one student, in m.
    *
+   * @param times how often one student sews each combination on average, by its label
    * @param remarks takes what was guessed
    * @return refused when no seam is planned or a stitch's thread is not known
    */
   static Answer<Working> of(
       LessonPack pack,
       PiecesPlan plan,
+      Map<String, Double> times,
       Map<String, KitCloth> cloths,
       List<ThreadRatio> ratios,
       List<Message> remarks) {
-    KitThread thread = new KitThread(pack, plan, cloths);
+    KitThread thread = new KitThread(pack, plan, times, cloths);
     Answer<Working> worked = ThreadNeed.of(thread.seams(), WASTE_PERCENT, ratios);
     for (String slot : thread.guessed) {
       remarks.add(Message.of("kit.remark.thickness", slot, Show.mm(USUAL_LAYER_MM)));
@@ -64,13 +70,17 @@ final class KitThread {
   /** The control once, and every combination as often as a student sews it on average. */
   private List<SeamToSew> seams() {
     List<SeamToSew> seams = new ArrayList<>();
-    List<PiecesPlan.Cell> cells = plan.cells();
-    double share = (double) plan.tiers().standard().cells() / cells.size();
-    for (PiecesPlan.Cell cell : cells) {
-      add(seams, cell.label(), plan.slotOf(cell), cell.settings().asked(1), share);
+    for (PiecesPlan.Cell cell : plan.cells()) {
+      double sewn = times.getOrDefault(cell.label(), 0.0);
+      if (sewn > 0) {
+        add(seams, cell.label(), plan.slotOf(cell), cell.settings().asked(1), sewn);
+      }
     }
-    String slot = plan.controlSlot();
-    add(seams, "control", slot, plan.controlSettings().asked(1), 1);
+    double control = times.getOrDefault(PlanPieces.CONTROL, 0.0);
+    if (control > 0) {
+      PieceAsked asked = plan.controlSettings().asked(1);
+      add(seams, PlanPieces.CONTROL, plan.controlSlot(), asked, control);
+    }
     return seams;
   }
 

@@ -30,6 +30,7 @@ public final class WorkOutKit {
   private static final double STEP_MM = 100;
 
   private final LessonPack pack;
+  private final KitReckoned reckoned;
   private final Map<String, KitCloth> known;
   private final KitInput input;
   private final Unit shown;
@@ -41,23 +42,42 @@ public final class WorkOutKit {
   private final List<Problem> problems = new ArrayList<>();
 
   private WorkOutKit(
-      LessonPack pack, Map<String, KitCloth> known, KitInput input, Unit usual, long seed) {
+      LessonPack pack,
+      KitReckoned reckoned,
+      Map<String, KitCloth> known,
+      KitInput input,
+      Unit usual,
+      long seed) {
     this.pack = pack;
+    this.reckoned = reckoned;
     this.known = known;
     this.input = input;
     this.shown = shownIn(usual);
     this.seed = seed;
   }
 
+  /** Works the kit out as if everybody were on the standard plan. */
+  public static Answer<Kit> of(
+      LessonPack pack,
+      Map<String, KitCloth> known,
+      KitTyped typed,
+      SharedTables tables,
+      Unit usual,
+      long seed) {
+    return of(pack, KitReckoned.standard(pack.plan()), known, typed, tables, usual, seed);
+  }
+
   /**
    * Works the kit out.
    *
+   * @param reckoned how much of the plan it is for
    * @param known of the cloths that stand for the plan's, by slot; what is typed outranks it
    * @param usual the unit meant for a length without one
    * @param seed the same seed lays the same cutting plans
    */
   public static Answer<Kit> of(
       LessonPack pack,
+      KitReckoned reckoned,
       Map<String, KitCloth> known,
       KitTyped typed,
       SharedTables tables,
@@ -67,7 +87,7 @@ public final class WorkOutKit {
     if (!input.problems().isEmpty()) {
       return Answer.bad(input.problems());
     }
-    return new WorkOutKit(pack, Map.copyOf(known), input, usual, seed).work(tables);
+    return new WorkOutKit(pack, reckoned, Map.copyOf(known), input, usual, seed).work(tables);
   }
 
   /** The unit cloth is spoken of in: nobody asks in a shop for so many millimetres of it. */
@@ -79,9 +99,14 @@ public final class WorkOutKit {
     Map<String, List<Part>> cut = new LinkedHashMap<>();
     List<Material> threads = new ArrayList<>();
     List<Material> others = new ArrayList<>();
+    remarks.add(reckoned.says());
     for (Material each : pack.needs().perStudent()) {
       Double along = each.alongMm();
       Double across = each.acrossMm();
+      if (reckoned.share(each) <= 0) {
+        // A cloth that nobody was dealt is not bought.
+        continue;
+      }
       if (along != null && across != null) {
         String cloth = each.cloth();
         cut.computeIfAbsent(cloth == null ? each.what() : cloth, key -> new ArrayList<>())
@@ -136,9 +161,10 @@ public final class WorkOutKit {
   /** Pieces to cut and how many of them one student gets. */
   private record Part(CutPiece piece, double each) {}
 
-  private static double count(Material material) {
+  /** For one student on average, by how much of the plan each takes on. */
+  private double count(Material material) {
     Double count = material.count();
-    return count == null ? 1 : count;
+    return (count == null ? 1 : count) * reckoned.share(material);
   }
 
   private int forClass(Material material) {
@@ -227,7 +253,8 @@ public final class WorkOutKit {
     Map<String, KitCloth> cloths = new HashMap<>(known);
     plan.cloths()
         .forEach(each -> cloths.putIfAbsent(each.slot(), KitCloth.UNKNOWN.named(each.says())));
-    Answer<Working> worked = KitThread.of(pack, plan, cloths, tables.seamRows().ratios(), remarks);
+    Answer<Working> worked =
+        KitThread.of(pack, plan, reckoned.times(), cloths, tables.seamRows().ratios(), remarks);
     if (!worked.isGood()) {
       worked.problems().stream()
           .filter(each -> each.code().equals("thread.unknown-stitch"))
@@ -247,7 +274,7 @@ public final class WorkOutKit {
     if (threads.isEmpty() && seamsM > 0) {
       thread(Message.of("kit.line.thread"), seamsM, null);
     }
-    double all = threads.stream().mapToDouble(WorkOutKit::threadM).sum();
+    double all = threads.stream().mapToDouble(this::threadM).sum();
     double more = Math.max(0, seamsM - all);
     for (Material each : threads) {
       double metres = threadM(each) + more;
@@ -261,9 +288,9 @@ public final class WorkOutKit {
     }
   }
 
-  private static double threadM(Material material) {
+  private double threadM(Material material) {
     Double metres = material.threadM();
-    return metres == null ? 0 : metres;
+    return metres == null ? 0 : metres * reckoned.shareOfThread(pack.needs().perStudent());
   }
 
   private void thread(Message what, double metres, @Nullable Double price) {

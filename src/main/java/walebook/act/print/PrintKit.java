@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import walebook.act.lesson.KitCloth;
+import walebook.act.lesson.KitReckoned;
 import walebook.act.lesson.KitTyped;
 import walebook.act.lesson.PlannedCloths;
 import walebook.act.lesson.ReadTaught;
@@ -72,7 +73,13 @@ public final class PrintKit {
               Map<String, UUID> cloths = PlannedCloths.of(book, lesson, pack);
               int students = book.enrolments().studentsOf(lesson.classId()).size();
               return WorkOutKit.of(
-                      pack, KitCloth.in(book, cloths), KitTyped.usual(students), tables, unit, SEED)
+                      pack,
+                      KitReckoned.dealt(book, lesson, pack),
+                      KitCloth.in(book, cloths),
+                      KitTyped.usual(students),
+                      tables,
+                      unit,
+                      SEED)
                   .flatMap(kit -> print(kit, pack, head(book, lesson), unit, size, file));
             });
   }

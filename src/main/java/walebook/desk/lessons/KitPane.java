@@ -135,13 +135,13 @@ final class KitPane extends VBox {
       String cost = Show.fixed(kit.cost(), 2);
       result.getChildren().add(Texts.text(words.say("desk.lessons.kit.sum", cost, kit.unpriced())));
     }
-    kit.remarks().forEach(each -> result.getChildren().add(Texts.caption(words.say(each))));
+    kit.says().forEach(each -> result.getChildren().add(Texts.caption(words.say(each))));
     result.getChildren().add(paper());
     kit.cloths().forEach(each -> result.getChildren().add(plan(each)));
-    Working thread = kit.thread();
-    if (thread != null) {
+    Working worked = kit.thread();
+    if (worked != null) {
       WorkingPane pane = new WorkingPane(words);
-      pane.show(thread);
+      pane.show(worked);
       result.getChildren().add(pane);
     }
     if (!kit.cuts().isEmpty()) {

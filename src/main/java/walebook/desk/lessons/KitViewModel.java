@@ -20,6 +20,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import org.jspecify.annotations.Nullable;
 import walebook.act.lesson.KitCloth;
+import walebook.act.lesson.KitReckoned;
 import walebook.act.lesson.KitTyped;
 import walebook.act.lesson.PlannedCloths;
 import walebook.act.lesson.WorkOutKit;
@@ -180,8 +181,24 @@ public final class KitViewModel {
     session.run(
         progress ->
             WorkOutKit.of(
-                pack, KitCloth.in(session.book(), cloths), typed, session.tables(), unit, 1),
+                pack,
+                reckoned(),
+                KitCloth.in(session.book(), cloths),
+                typed,
+                session.tables(),
+                unit,
+                1),
         this::show);
+  }
+
+  /** From the plan that was dealt; before that from who is in the class. */
+  private KitReckoned reckoned() {
+    if (lesson != null) {
+      return KitReckoned.dealt(session.book(), lesson, pack);
+    }
+    return schoolClass == null
+        ? KitReckoned.standard(pack.plan())
+        : KitReckoned.roster(pack.plan(), session.book().enrolments().studentsOf(schoolClass.id()));
   }
 
   private List<String> pairs(String prefix) {

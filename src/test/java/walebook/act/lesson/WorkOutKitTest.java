@@ -8,10 +8,12 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.book.Classroom;
 import walebook.book.Ids;
+import walebook.desk.MeasuredClass;
 import walebook.kit.Kit;
 import walebook.kit.KitLine;
 import walebook.kit.ScrapAnswer;
@@ -24,6 +26,9 @@ import walebook.problem.Problem;
 import walebook.quantity.Unit;
 import walebook.record.ClothWash;
 import walebook.record.Grain;
+import walebook.record.Lesson;
+import walebook.record.Student;
+import walebook.record.Tier;
 import walebook.tables.SharedTables;
 import walebook.words.Words;
 import walebook.working.Message;
@@ -178,6 +183,110 @@ class WorkOutKitTest {
           .extracting(Message::key)
           .containsOnlyOnce("kit.remark.thickness"); // of the rib alone
     }
+  }
+
+  /**
+   * Core sews two of twelve combinations and the control: three pieces where standard sews five.
+   */
+  @Test
+  void whoSewsFewerPiecesNeedsLess() {
+    List<Student> core = List.of(student(Tier.CORE), student(Tier.CORE));
+    KitReckoned reckoned = KitReckoned.roster(SEAM.plan(), core);
+    assertThat(reckoned.says()).isEqualTo(Message.of("kit.reckoned.roster", "2", "0", "0"));
+    KitTyped typed = new KitTyped("2", "", "", List.of(), List.of(), List.of());
+    Kit kit = WorkOutKit.of(SEAM, reckoned, Map.of(), typed, TABLES, Unit.MM, 1).value();
+    // Cloth A is under the control and half of the combinations: 8 strips × (1 + 1) ÷ (1 + 2).
+    assertThat(kit.lines().get(0).perStudent()).isCloseTo(8 * 2 / 3.0, within(1e-9));
+    assertThat(kit.lines().get(0).forClass()).isEqualTo(11);
+    // Cloth B is under the other half: 4 strips × 1 ÷ 2.
+    assertThat(kit.lines().get(1).perStudent()).isCloseTo(2, within(1e-9));
+    assertThat(thread(kit).perStudent()).isCloseTo(20 * 3 / 5.0, within(1e-9));
+    Kit usual = WorkOutKit.of(SEAM, Map.of(), typed, TABLES, Unit.MM, 1).value();
+    assertThat(Objects.requireNonNull(kit.thread()).value())
+        .isLessThan(Objects.requireNonNull(usual.thread()).value());
+    // A needle is a needle, however many pieces are sewn with it.
+    assertThat(kit.lines())
+        .filteredOn(each -> each.kind() == KitLine.Kind.COUNTED)
+        .isEqualTo(
+            usual.lines().stream().filter(each -> each.kind() == KitLine.Kind.COUNTED).toList());
+    KitReckoned mixed =
+        KitReckoned.roster(SEAM.plan(), List.of(student(Tier.CORE), student(Tier.STANDARD)));
+    assertThat(
+            WorkOutKit.of(SEAM, mixed, Map.of(), typed, TABLES, Unit.MM, 1)
+                .value()
+                .lines()
+                .get(1)
+                .perStudent())
+        .isCloseTo(3, within(1e-9));
+  }
+
+  private static Student student(Tier tier) {
+    return new Student(Ids.next(), "A", "S", tier, Classroom.FRESH);
+  }
+
+  /** The parts of a garment are cut by everybody, however few test pieces they sew. */
+  @Test
+  void whatIsMadeBesideThePlanIsNeededWhole() {
+    LessonPack pack = Packs.named("garment-from-scraps");
+    KitReckoned core = KitReckoned.roster(pack.plan(), List.of(student(Tier.CORE)));
+    KitTyped typed = new KitTyped("1", "", "", List.of(), List.of(), List.of());
+    Kit kit = WorkOutKit.of(pack, core, Map.of(), typed, TABLES, Unit.MM, 1).value();
+    assertThat(kit.lines().get(0).perStudent()).isEqualTo(2);
+    assertThat(kit.lines().get(1).perStudent()).isCloseTo(5 * 3 / 4.0, within(1e-9));
+    assertThat(thread(kit).perStudent()).isEqualTo(30);
+  }
+
+  @Test
+  void aStandardRosterNeedsWhatThePackLists() {
+    for (LessonPack pack : ReadLessons.packs()) {
+      KitTyped typed = new KitTyped("3", "", "", List.of(), List.of(), List.of());
+      KitReckoned roster = KitReckoned.roster(pack.plan(), List.of(student(Tier.STANDARD)));
+      Kit kit = WorkOutKit.of(pack, roster, Map.of(), typed, TABLES, Unit.MM, 1).value();
+      assertThat(kit.lines())
+          .as(pack.about().name())
+          .isEqualTo(WorkOutKit.of(pack, Map.of(), typed, TABLES, Unit.MM, 1).value().lines());
+    }
+  }
+
+  @Test
+  void aLessonTakenUpNeedsWhatItsPlanDealt() {
+    try (Classroom room = Classroom.in(folder.resolve("d.walebook"))) {
+      LocalDate on = LocalDate.of(2026, 10, 5);
+      Map<String, UUID> cloths = Map.of("a", room.cloth.id(), "b", room.cloth.id());
+      ReadLimits.Typed shares = new ReadLimits.Typed(List.of(), List.of("cloth b"), List.of("2"));
+      Lesson lesson =
+          new TakeUpLesson(room.book, Classroom.CLOCK)
+              .takeUp(SEAM, room.schoolClass.id(), on, cloths, shares, 1)
+              .value();
+      KitReckoned dealt = KitReckoned.dealt(room.book, lesson, SEAM);
+      assertThat(dealt.says()).isEqualTo(Message.of("kit.reckoned.dealt", "2", "6"));
+      KitTyped typed = KitTyped.usual(2);
+      Kit kit = WorkOutKit.of(SEAM, dealt, Map.of(), typed, TABLES, Unit.MM, 1).value();
+      // All three pieces of each are of cloth A: 8 strips × 3 ÷ 3; of cloth B nobody sews.
+      assertThat(kit.cuts()).hasSize(1);
+      assertThat(kit.lines().get(0).perStudent()).isCloseTo(8, within(1e-9));
+      Lesson measured = MeasuredClass.of(room, "do-we-measure-alike", on);
+      LessonPack alike = Packs.named("do-we-measure-alike");
+      KitReckoned readings = KitReckoned.dealt(room.book, measured, alike);
+      assertThat(readings.says()).isEqualTo(Message.of("kit.reckoned.dealt-readings", "2", "6"));
+      assertThat(
+              WorkOutKit.of(alike, readings, Map.of(), typed, TABLES, Unit.MM, 1)
+                  .value()
+                  .lines()
+                  .get(1)
+                  .perStudent())
+          .isEqualTo(1);
+    }
+  }
+
+  /** What the list says of thread and what the seams take stand in one sentence. */
+  @Test
+  void twoFiguresOfThreadAreOneSentence() {
+    Kit kit = kit(KitTyped.usual(12)).value();
+    String says = Words.english().say(Objects.requireNonNull(kit.threadSays()));
+    assertThat(says).contains("Of the 20 m of thread", "the rest is for trials");
+    assertThat(kit.says()).contains(Objects.requireNonNull(kit.threadSays()));
+    assertThat(kit.says().get(0).key()).isEqualTo("kit.reckoned.standard");
   }
 
   @Test

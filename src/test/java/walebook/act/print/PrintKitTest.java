@@ -137,7 +137,7 @@ class PrintKitTest {
                   Packs.named("do-we-measure-alike"),
                   room.schoolClass.id(),
                   LocalDate.of(2026, 10, 5),
-                  Map.of(),
+                  Map.of("a", room.cloth.id(), "b", room.cloth.id(), "c", room.cloth.id()),
                   ReadLimits.Typed.NOTHING,
                   1,
                   true)
