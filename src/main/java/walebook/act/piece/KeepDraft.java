@@ -30,6 +30,20 @@ public final class KeepDraft {
     book.drafts().keep(new Draft(FORM, owner(entry), written(entry)));
   }
 
+  /** Keeps it unless another one is waiting in the same place. */
+  public void keepIfFree(PieceEntry entry) {
+    if (draft(owner(entry)) == null) {
+      keep(entry);
+    }
+  }
+
+  /** Drops a draft that holds just this, and nothing typed since. */
+  public void dropIfSame(PieceEntry entry) {
+    if (entry.equals(draft(owner(entry)))) {
+      drop(entry);
+    }
+  }
+
   /** Keeps what stands in the form over a piece that is in the book already. */
   public void keepMending(PieceEntry entry) {
     book.drafts().keep(new Draft(MEND, entry.pieceId().toString(), written(entry)));

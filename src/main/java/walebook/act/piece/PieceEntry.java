@@ -33,6 +33,12 @@ public record PieceEntry(
     return typed.getOrDefault(field, "").strip();
   }
 
+  /** The same texts for a piece with another key. */
+  public PieceEntry as(UUID otherPieceId) {
+    return new PieceEntry(
+        otherPieceId, classId, studentId, lessonId, plannedId, code, parentId, typed);
+  }
+
   /** The same entry with one field typed anew. */
   public PieceEntry with(PieceField field, String text) {
     Map<PieceField, String> next = new EnumMap<>(PieceField.class);

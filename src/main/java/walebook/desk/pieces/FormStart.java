@@ -35,6 +35,12 @@ record FormStart(
     chain = List.copyOf(chain);
   }
 
+  /** The same with other texts in its fields, and a note on how they came there. */
+  FormStart typed(PieceEntry next, String says) {
+    return new FormStart(
+        next, before, room, title, readings, resumed, says, inHand, chain, mending);
+  }
+
   /** A new piece, from the plan or of one's own. */
   static FormStart fresh(
       PieceEntry entry, PieceRoom room, String title, int readings, boolean resumed, String note) {

@@ -17,7 +17,6 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
 import org.jspecify.annotations.Nullable;
 import walebook.act.piece.FindCauses;
-import walebook.act.piece.KeepDraft;
 import walebook.act.piece.PieceEntry;
 import walebook.act.piece.PieceField;
 import walebook.act.piece.PieceSoFar;
@@ -63,6 +62,7 @@ public final class LogFormViewModel {
   private int kept;
   private List<Problem> askedAbout = List.of();
   private boolean filling;
+  private SavedForms.@Nullable Saved lastSaved;
 
   /**
    * A form that is empty until one of the begin methods was called.
@@ -167,6 +167,20 @@ public final class LogFormViewModel {
     return attention.getReadOnlyProperty();
   }
 
+  /** Fills the form with what was saved and taken back since; it counts as typed just now. */
+  void again(SavedForms.Saved before, String note) {
+    begin(before.start().typed(before.start().entry(), note));
+    photos.put(before.photos());
+    edits.set(1);
+  }
+
+  /** The form that was saved last, once. */
+  SavedForms.@Nullable Saved takeSaved() {
+    SavedForms.Saved now = lastSaved;
+    lastSaved = null;
+    return now;
+  }
+
   /** Fills the form. Called on the window's thread. */
   void begin(FormStart next) {
     start = next;
@@ -174,7 +188,7 @@ public final class LogFormViewModel {
     fields.offer(
         new FieldChoices(session.words(), next.room(), session.namesHiddenProperty().get()));
     fields.put(next.entry());
-    photos.clear();
+    photos.put(List.of());
     filling = false;
     edits.set(0);
     kept = 0;
@@ -208,12 +222,16 @@ public final class LogFormViewModel {
       return;
     }
     busy.set(true);
-    SavePiece act = new SavePiece(session, now.room(), now.mending(), List.copyOf(photos.photos()));
     PieceEntry entry = fields.typed(now.entry());
+    SavedForms.Saved form = new SavedForms.Saved(now.typed(entry, ""), photos.photos());
+    SavePiece act = new SavePiece(session, now.room(), now.mending(), form.photos());
     List<Problem> confirmed = askedAbout;
     session
         .background()
-        .run(progress -> act.save(entry, confirmed), this::answered, this::savingFailed);
+        .run(
+            progress -> act.save(entry, confirmed),
+            answer -> answered(answer, form),
+            this::savingFailed);
   }
 
   /** Saves the piece and asks for another attempt with one change once it is on the disk. */
@@ -237,7 +255,7 @@ public final class LogFormViewModel {
       PieceEntry entry = fields.typed(now.entry());
       session.run(
           progress -> {
-            keep(now, entry);
+            new FormDraft(session.book(), now).keep(entry);
             return entry.pieceId();
           },
           kept -> {});
@@ -252,16 +270,7 @@ public final class LogFormViewModel {
     FormStart now = start;
     start = null;
     if (now != null && edits.get() != kept) {
-      keep(now, fields.typed(now.entry()));
-    }
-  }
-
-  private void keep(FormStart now, PieceEntry entry) {
-    KeepDraft drafts = new KeepDraft(session.book());
-    if (now.mending() == null) {
-      drafts.keep(entry);
-    } else {
-      drafts.keepMending(entry);
+      new FormDraft(session.book(), now).keep(fields.typed(now.entry()));
     }
   }
 
@@ -275,15 +284,27 @@ public final class LogFormViewModel {
     start = null;
     session.run(
         progress -> {
-          KeepDraft drafts = new KeepDraft(session.book());
-          if (now.mending() == null) {
-            drafts.drop(now.entry());
-          } else {
-            drafts.dropMending(now.entry().pieceId());
-          }
+          new FormDraft(session.book(), now).drop();
           return now.entry().pieceId();
         },
         dropped -> then.run());
+  }
+
+  /**
+   * Lets go of a form whose piece is in the book again; what differs from when it was filled waits
+   * as the mending of that piece.
+   *
+   * @param pieceId the piece, which the form held under another key
+   * @param then told whether anything waits
+   */
+  void handOver(UUID pieceId, Consumer<Boolean> then) {
+    FormStart now = start;
+    if (now == null) {
+      return;
+    }
+    start = null;
+    PieceEntry entry = fields.typed(now.entry());
+    session.run(progress -> new FormDraft(session.book(), now).handOver(entry, pieceId), then);
   }
 
   /** The key of the piece being logged, or null. */
@@ -330,11 +351,12 @@ public final class LogFormViewModel {
     }
   }
 
-  private void answered(Answer<TestPiece> answer) {
+  private void answered(Answer<TestPiece> answer, SavedForms.Saved form) {
     busy.set(false);
     if (answer.isGood()) {
       start = null;
       edits.set(0);
+      lastSaved = form;
       saved.accept(answer.value());
       return;
     }

@@ -11,6 +11,7 @@ public final class OnePieceViewModel {
   private final Session session;
   private final ReadOnlyObjectWrapper<@Nullable WholePiece> piece =
       new ReadOnlyObjectWrapper<>(this, "piece");
+  private @Nullable UUID shown;
 
   public OnePieceViewModel(Session session) {
     this.session = session;
@@ -23,8 +24,14 @@ public final class OnePieceViewModel {
     return piece.getReadOnlyProperty();
   }
 
+  /** The key of what was opened last, also when it is gone since; null before. */
+  @Nullable UUID shownId() {
+    return shown;
+  }
+
   /** Shows a piece; nothing is shown when the book has none with this key. */
   public void open(UUID id) {
+    shown = id;
     boolean hidden = session.namesHiddenProperty().get();
     session.run(
         progress -> java.util.Optional.ofNullable(new LoadPiece(session, hidden).of(id)),

@@ -57,8 +57,8 @@ public final class PhotosViewModel {
     photos.remove(photo);
   }
 
-  void clear() {
-    photos.clear();
+  void put(List<ReadyPhoto> next) {
+    photos.setAll(next);
     problem.set(null);
   }
 

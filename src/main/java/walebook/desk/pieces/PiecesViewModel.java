@@ -1,6 +1,8 @@
 package walebook.desk.pieces;
 
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Consumer;
 import javafx.beans.property.ObjectProperty;
@@ -9,6 +11,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import org.jspecify.annotations.Nullable;
 import walebook.act.piece.MyPlan;
+import walebook.act.piece.PieceEntry;
 import walebook.desk.common.NotesViewModel;
 import walebook.desk.common.Notice;
 import walebook.desk.common.Session;
@@ -41,6 +44,7 @@ public final class PiecesViewModel {
   private final OnePieceViewModel piece;
   private final LookOverViewModel lookOver;
   private final NotesViewModel notes;
+  private final SavedForms savedForms = new SavedForms();
   private final ReadOnlyObjectWrapper<Mode> mode =
       new ReadOnlyObjectWrapper<>(this, "mode", Mode.LIST);
   private final ObjectProperty<Notice> notice =
@@ -79,6 +83,7 @@ public final class PiecesViewModel {
             });
     session.wishProperty().addListener((from, old, now) -> take(now));
     session.studentProperty().addListener((from, old, now) -> lookForNext());
+    session.changesProperty().addListener((from, old, now) -> followSteps());
     take(session.wishProperty().get());
     lookForNext();
   }
@@ -150,6 +155,7 @@ public final class PiecesViewModel {
 
   /** Puts a piece in the bin, with all that hangs on it. */
   public void bin(UUID pieceId) {
+    savedForms.forget(pieceId);
     new ToBin(session).put("test_piece", pieceId, notice::set, () -> mode.set(Mode.LIST));
   }
 
@@ -242,7 +248,75 @@ public final class PiecesViewModel {
         });
   }
 
+  private record Shown(boolean there, Set<UUID> gone) {}
+
+  /** Undo may have taken away the piece that is shown, or redo brought back the one being typed. */
+  private void followSteps() {
+    UUID id = shown();
+    Map<UUID, PieceEntry> typed = savedForms.entries();
+    if (id == null && typed.isEmpty()) {
+      return;
+    }
+    session.run(
+        progress ->
+            new Shown(
+                id != null && session.book().pieces().find(id) != null,
+                SavedForms.follow(session.book(), typed)),
+        now -> {
+          if (id == null || !id.equals(shown())) {
+            return;
+          }
+          if (mode.get() == Mode.PIECE && !now.there()) {
+            takenBack(id, now.gone().contains(id));
+          } else if (mode.get() == Mode.FORM && now.there()) {
+            doneAgain(id);
+          }
+        });
+  }
+
+  private @Nullable UUID shown() {
+    return switch (mode.get()) {
+      case LIST -> null;
+      case FORM -> savedForms.behind(form.pieceId());
+      case PIECE -> piece.shownId();
+    };
+  }
+
+  private void takenBack(UUID id, boolean typedHere) {
+    SavedForms.Saved before = typedHere ? savedForms.find(id) : null;
+    lookForNext();
+    if (before == null) {
+      mode.set(Mode.LIST);
+      say(session.words().say("desk.pieces.taken-back-gone"));
+      return;
+    }
+    String says = session.words().say("desk.pieces.taken-back");
+    form.again(before, says);
+    mode.set(Mode.FORM);
+    say(says);
+  }
+
+  /** The piece is in the book again; what was typed over it since waits as its mending. */
+  private void doneAgain(UUID id) {
+    form.handOver(
+        id,
+        typedSince -> {
+          lookForNext();
+          if (typedSince) {
+            mend(id);
+          } else {
+            piece.open(id);
+            mode.set(Mode.PIECE);
+            say(session.words().say("desk.pieces.done-again"));
+          }
+        });
+  }
+
   private void saved(TestPiece logged) {
+    SavedForms.Saved typed = form.takeSaved();
+    if (typed != null) {
+      savedForms.keep(typed);
+    }
     session.changed();
     NextTry next = form.takeNext();
     if (next != null) {

@@ -40,6 +40,13 @@ final class SavePiece {
    * @param confirmed what was asked about before; when nothing new comes up it is taken as a yes
    */
   Answer<TestPiece> save(PieceEntry entry, List<Problem> confirmed) {
+    // In one step, so that undo takes back all that one Save did.
+    return mending == null
+        ? session.book().inOneStep(() -> saveWhole(entry, confirmed))
+        : saveWhole(entry, confirmed);
+  }
+
+  private Answer<TestPiece> saveWhole(PieceEntry entry, List<Problem> confirmed) {
     Answer<TestPiece> answer = save(entry, false, false);
     boolean onlyAsks = answer.problems().stream().noneMatch(Problem::refuses);
     if (!answer.isGood() && onlyAsks && new HashSet<>(confirmed).containsAll(answer.problems())) {

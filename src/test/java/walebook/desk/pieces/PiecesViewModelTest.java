@@ -2,12 +2,18 @@ package walebook.desk.pieces;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.image.BufferedImage;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Objects;
+import java.util.UUID;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import walebook.act.history.SayChange;
+import walebook.act.history.StepBack;
 import walebook.act.piece.PieceField;
 import walebook.book.PieceFilter;
 import walebook.desk.PlannedClass;
@@ -20,6 +26,7 @@ import walebook.record.TestPiece;
 import walebook.seam.Factor;
 import walebook.seam.NextTry;
 import walebook.seam.Remedy;
+import walebook.words.Words;
 
 @SuppressWarnings("NullAway.Init")
 class PiecesViewModelTest {
@@ -73,6 +80,107 @@ class PiecesViewModelTest {
     session.wish(new Wish("pieces", Wish.What.LOG_PLANNED, made.planned(0)));
     assertThat(place.modeProperty().get()).isEqualTo(PiecesViewModel.Mode.PIECE);
     assertThat(place.noticeProperty().get().says()).contains("logged already");
+  }
+
+  private void logFirst(String remark) {
+    place.logNext();
+    place.form().field(PieceField.END).textProperty().set("held");
+    place.form().field(PieceField.END_LENGTH).textProperty().set("155");
+    place.form().field(PieceField.REMARK).textProperty().set(remark);
+    place.form().save();
+  }
+
+  /** As the window's undo and redo do it. */
+  private void turn(boolean redo) {
+    StepBack act = new StepBack(session.book(), new SayChange(session.book(), words(), false));
+    UUID student = Objects.requireNonNull(session.studentProperty().get()).id();
+    if (redo) {
+      act.redo(Objects.requireNonNull(act.redo(student)), session.by());
+    } else {
+      act.undo(Objects.requireNonNull(act.undo(student)), session.by());
+    }
+    session.changed();
+  }
+
+  private Words words() {
+    return session.words();
+  }
+
+  private String remark() {
+    return place.form().field(PieceField.REMARK).textProperty().get();
+  }
+
+  @Test
+  void takingASavedPieceBackBringsTheFormWithAllThatWasTyped() {
+    logFirst("thread shredded");
+    turn(false);
+    assertThat(made.room.book.pieces().list(PieceFilter.ALL)).isEmpty();
+    assertThat(place.modeProperty().get()).isEqualTo(PiecesViewModel.Mode.FORM);
+    assertThat(remark()).isEqualTo("thread shredded");
+    assertThat(place.form().field(PieceField.END_LENGTH).textProperty().get()).isEqualTo("155");
+    assertThat(place.form().noteProperty().get()).contains("taken back").contains("typed");
+    place.toList();
+    place.logNext();
+    assertThat(remark()).isEqualTo("thread shredded");
+    place.form().save();
+    assertThat(made.room.book.pieces().list(PieceFilter.ALL)).hasSize(1);
+    assertThat(place.modeProperty().get()).isEqualTo(PiecesViewModel.Mode.PIECE);
+  }
+
+  @Test
+  void oneUndoTakesBackThePieceWithItsPhotosAndTheFormHasThemAgain() throws Exception {
+    Path photo = folder.resolve("seam.png");
+    ImageIO.write(new BufferedImage(8, 8, BufferedImage.TYPE_INT_RGB), "png", photo.toFile());
+    place.logNext();
+    place.form().photos().add(List.of(photo));
+    place.form().field(PieceField.END).textProperty().set("held");
+    place.form().field(PieceField.END_LENGTH).textProperty().set("155");
+    place.form().save();
+    turn(false);
+    assertThat(made.room.book.pieces().list(PieceFilter.ALL)).isEmpty();
+    assertThat(place.form().photos().photos()).hasSize(1);
+    place.form().save();
+    TestPiece again = made.room.book.pieces().list(PieceFilter.ALL).get(0);
+    assertThat(made.room.book.photos().ofPiece(again.id())).hasSize(1);
+  }
+
+  @Test
+  void doingItAgainShowsThePieceAndWhatWasTypedSinceWaitsAsItsMending() {
+    logFirst("first");
+    turn(false);
+    turn(true);
+    assertThat(place.modeProperty().get()).isEqualTo(PiecesViewModel.Mode.PIECE);
+    turn(false);
+    assertThat(remark()).isEqualTo("first");
+    place.form().field(PieceField.REMARK).textProperty().set("second");
+    turn(true);
+    assertThat(place.form().titleProperty().get()).contains("mending");
+    assertThat(remark()).isEqualTo("second");
+    place.form().save();
+    assertThat(made.room.book.pieces().list(PieceFilter.ALL)).hasSize(1);
+  }
+
+  @Test
+  void aPieceTakenBackWhileAnotherIsTypedWaitsAsADraft() {
+    logFirst("first");
+    place.logNext();
+    place.form().field(PieceField.REMARK).textProperty().set("of the second");
+    turn(false);
+    assertThat(remark()).isEqualTo("of the second");
+    place.toList();
+    session.wish(new Wish("pieces", Wish.What.LOG_PLANNED, made.planned(0)));
+    assertThat(remark()).isEqualTo("first");
+  }
+
+  @Test
+  void aPieceOfEarlierThatIsTakenBackLeavesTheListAndASentence() {
+    logFirst("first");
+    UUID id = Objects.requireNonNull(place.piece().pieceProperty().get()).id();
+    PiecesViewModel later = new PiecesViewModel(session, Unit.MM);
+    later.open(id);
+    turn(false);
+    assertThat(later.modeProperty().get()).isEqualTo(PiecesViewModel.Mode.LIST);
+    assertThat(later.noticeProperty().get().says()).contains("taken back");
   }
 
   @Test

@@ -1,0 +1,106 @@
+package walebook.desk.pieces;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import walebook.act.piece.KeepDraft;
+import walebook.act.piece.PieceEntry;
+import walebook.act.piece.ReadyPhoto;
+import walebook.book.Book;
+import walebook.book.Ids;
+
+/**
+ * What was typed for the pieces saved lately, so that it is there again when a piece is taken back.
+ * Called on the window's thread.
+ */
+final class SavedForms {
+  private static final int MOST = 12;
+
+  private final Map<UUID, Saved> saved = new LinkedHashMap<>();
+
+  /**
+   * A form as it stood when its piece was saved.
+   *
+   * @param start with the texts that were typed
+   */
+  record Saved(FormStart start, List<ReadyPhoto> photos) {
+    Saved {
+      photos = List.copyOf(photos);
+    }
+
+    PieceEntry entry() {
+      return start.entry();
+    }
+  }
+
+  /**
+   * Remembers a form; one over a piece that was in the book already is not what made it. It comes
+   * back for a piece of another key, since the history knows the first one for good.
+   */
+  void keep(Saved form) {
+    if (form.start().mending() != null) {
+      return;
+    }
+    UUID pieceId = form.entry().pieceId();
+    saved.values().removeIf(each -> each.entry().pieceId().equals(pieceId));
+    FormStart next = form.start().typed(form.entry().as(Ids.next()), "");
+    saved.put(pieceId, new Saved(next, form.photos()));
+    saved.keySet().removeAll(new ArrayList<>(saved.keySet()).subList(0, tooMany()));
+  }
+
+  private int tooMany() {
+    return Math.max(0, saved.size() - MOST);
+  }
+
+  /** Forgets a form whose piece went its own way. */
+  void forget(UUID pieceId) {
+    saved.remove(pieceId);
+  }
+
+  /** What was typed for a piece, or null. */
+  @Nullable Saved find(UUID pieceId) {
+    return saved.get(pieceId);
+  }
+
+  /** The piece that was taken back and whose texts stand in a form for another key, or null. */
+  @Nullable UUID behind(@Nullable UUID formPieceId) {
+    return saved.entrySet().stream()
+        .filter(each -> each.getValue().entry().pieceId().equals(formPieceId))
+        .map(Map.Entry::getKey)
+        .findFirst()
+        .orElse(null);
+  }
+
+  /** What was typed for each piece, to be looked up away from the window's thread. */
+  Map<UUID, PieceEntry> entries() {
+    Map<UUID, PieceEntry> entries = new LinkedHashMap<>();
+    saved.forEach((pieceId, form) -> entries.put(pieceId, form.entry()));
+    return entries;
+  }
+
+  /**
+   * Puts what was typed for pieces that are gone among the drafts, where none is in the way, and
+   * takes it from there when they are back; never on the window's thread.
+   *
+   * @return the keys of the pieces that are gone
+   */
+  static Set<UUID> follow(Book book, Map<UUID, PieceEntry> entries) {
+    KeepDraft drafts = new KeepDraft(book);
+    Set<UUID> gone = new HashSet<>();
+    entries.forEach(
+        (pieceId, entry) -> {
+          if (book.pieces().find(pieceId) == null) {
+            gone.add(pieceId);
+            drafts.keepIfFree(entry);
+          } else {
+            drafts.dropIfSame(entry);
+          }
+        });
+    return gone;
+  }
+}
