@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -20,16 +21,21 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.Texts;
 import walebook.desk.look.Look;
+import walebook.desk.look.TextSize;
 import walebook.words.Words;
 
 /** The window's content: the named places at the left, the chosen one beside them. */
 public final class Shell extends BorderPane {
+  private static final PseudoClass TIGHT = PseudoClass.getPseudoClass("tight");
+  private static final int TIGHT_PERCENT = 140;
+
   private final List<PlaceEntry> places;
   private final Map<String, Node> built = new HashMap<>();
   private final Map<String, ToggleButton> buttons = new HashMap<>();
   private final ReadOnlyStringWrapper current = new ReadOnlyStringWrapper(this, "current", "");
   private final Label bookName = Texts.text("", "book-name");
   private final VBox nav = new VBox(bookName);
+  private final SettingsBar settings;
   private @Nullable FindField find;
   private @Nullable StepsBar steps;
 
@@ -43,21 +49,25 @@ public final class Shell extends BorderPane {
       throw new IllegalArgumentException("places must hold at least one");
     }
     this.places = new ArrayList<>(places);
+    this.settings = new SettingsBar(words, look);
+    getStyleClass().add("shell");
     nav.getStyleClass().add("shell-nav");
     ToggleGroup group = new ToggleGroup();
     for (PlaceEntry place : this.places) {
       nav.getChildren().add(button(place, group));
     }
-    Region space = new Region();
-    VBox.setVgrow(space, Priority.ALWAYS);
-    nav.getChildren().addAll(space, new SettingsBar(words, look));
     ScrollPane scroll = new ScrollPane(nav);
     scroll.setFitToHeight(true);
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     scroll.getStyleClass().add("shell-scroll");
     scroll.setFocusTraversable(false);
-    setLeft(scroll);
+    VBox.setVgrow(scroll, Priority.ALWAYS);
+    VBox left = new VBox(scroll, settings);
+    left.getStyleClass().add("shell-left");
+    setLeft(left);
+    look.textSizeProperty().addListener((from, old, now) -> tight(now));
+    tight(look.textSize());
     addEventFilter(KeyEvent.KEY_PRESSED, this::shortcut);
     show(this.places.get(0).key());
   }
@@ -70,6 +80,7 @@ public final class Shell extends BorderPane {
   /** The book's name above the places. */
   public void bookName(String name) {
     bookName.setText(name);
+    bookName.setTooltip(new Tooltip(name));
   }
 
   /** Puts the field that finds a piece above the places; its keys lead there from anywhere. */
@@ -78,10 +89,12 @@ public final class Shell extends BorderPane {
     nav.getChildren().add(1, field);
   }
 
-  /** Puts undo and redo at the foot of the places; their keys work anywhere. */
+  /** Puts undo and redo below the places; their keys work anywhere. */
   public void steps(StepsBar bar) {
     steps = bar;
-    nav.getChildren().add(nav.getChildren().size() - 1, bar);
+    Region space = new Region();
+    VBox.setVgrow(space, Priority.ALWAYS);
+    nav.getChildren().addAll(space, bar);
   }
 
   /** Adds a place that is not listed: another one leads there, and stands for it in the list. */
@@ -117,6 +130,11 @@ public final class Shell extends BorderPane {
     show(places.get(0).key());
   }
 
+  /** With large letters the places move together, so that all of them stay in sight. */
+  private void tight(TextSize now) {
+    pseudoClassStateChanged(TIGHT, now.percent() >= TIGHT_PERCENT);
+  }
+
   private ToggleButton button(PlaceEntry place, ToggleGroup group) {
     ToggleButton button = new ToggleButton(place.title());
     button.getStyleClass().setAll("toggle-button", "place-button");
@@ -133,6 +151,10 @@ public final class Shell extends BorderPane {
     if (here != null && here.isCalledBy(event)) {
       event.consume();
       here.call();
+      return;
+    }
+    if (settings.takes(event)) {
+      event.consume();
       return;
     }
     StepsBar bar = steps;

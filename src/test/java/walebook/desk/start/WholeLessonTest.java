@@ -96,7 +96,7 @@ class WholeLessonTest {
     assertThat(logged).hasSize(3);
 
     place(robot, KeyCode.DIGIT6);
-    assertThat(robot.lookup("Test pieces: 3. Students: 1.").tryQuery()).isPresent();
+    assertThat(robot.lookup("Pieces counted here: 3 of 3 logged. Students: 1.").tryQuery()).isPresent();
     assertThat(robot.lookup(".table-view").queryTableView().getItems()).hasSize(3);
 
     place(robot, KeyCode.DIGIT7);
