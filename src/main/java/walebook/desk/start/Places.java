@@ -51,6 +51,7 @@ final class Places {
   private final Unit lengthUnit;
   private final PiecesViewModel pieces;
   private final TypeInViewModel typing;
+  private boolean wentBack;
   private @Nullable LessonsView lessons;
   private @Nullable DecideView decide;
   private @Nullable TermView term;
@@ -96,6 +97,11 @@ final class Places {
             () -> new TypeInView(session, typing)));
   }
 
+  /** The settings say that the book was gone back with. */
+  void wentBack() {
+    wentBack = true;
+  }
+
   /** Keeps what is being typed; called before the book is closed. */
   void rest() {
     pieces.rest();
@@ -127,8 +133,7 @@ final class Places {
   }
 
   private Node settings() {
-    return new SettingsView(
-        session,
+    BackupsViewModel backups =
         new BackupsViewModel(
             session.book().file(),
             new SqliteCare(),
@@ -136,7 +141,11 @@ final class Places {
             session.clock(),
             session.background(),
             session::unexpected,
-            goBack));
+            goBack);
+    if (wentBack) {
+      backups.wentBack();
+    }
+    return new SettingsView(session, backups);
   }
 
   private Node today() {
