@@ -39,10 +39,7 @@ final class CoverageColumns {
             "sheet.coverage.looks-at.says",
             Origin.TYPED,
             Format.TEXT,
-            line ->
-                MarkWords.of(line.criterion()).stream()
-                    .map(words::say)
-                    .collect(Collectors.joining(", "))),
+            line -> looksAt(line, words)),
         Column.whole(
             "evidence",
             "sheet.coverage.evidence",
@@ -72,5 +69,11 @@ final class CoverageColumns {
                     line.cell().standing().isCovered()
                         ? "sheet.coverage.yes"
                         : "sheet.coverage.missing")));
+  }
+
+  private static String looksAt(CoverageLine line, Words words) {
+    return MarkWords.of(line.criterion()).stream()
+        .map(words::say)
+        .collect(Collectors.joining(", "));
   }
 }

@@ -44,28 +44,7 @@ final class CriteriaPane extends VBox {
     this.words = words;
     this.model = model;
     this.code = typed(KeepCriteria.CODE);
-    ColumnTable<Criterion> table = new ColumnTable<>();
-    table.setAccessibleText(words.say("desk.term.assess.criteria"));
-    table.setPlaceholder(Texts.text(words.say("desk.term.criteria.none"), "soft"));
-    table.words(words.say("desk.term.assess.code"), 10, Criterion::code);
-    table.words(words.say("desk.term.assess.asks"), 33, Criterion::says);
-    table.words(
-        words.say("desk.term.criteria.looks-at"),
-        16,
-        each -> MarkWords.of(each).stream().map(words::say).collect(Collectors.joining(", ")));
-    table.figures(
-        words.say("desk.term.criteria.lessons"),
-        7,
-        each -> (double) model.lessonsOf(each),
-        each -> String.valueOf(model.lessonsOf(each)));
-    table.setItems(model.criteria());
-    table.getColumns().forEach(column -> column.setSortable(false));
-    table.asHighAs(ROWS);
-    table.opens(
-        each -> {
-          model.open(each);
-          code.field().requestFocus();
-        });
+    ColumnTable<Criterion> table = table();
     Button add = new Button(words.say("desk.term.criteria.add-list"));
     add.setOnAction(pressed -> model.addList());
     FieldGroup paste =
@@ -103,6 +82,32 @@ final class CriteriaPane extends VBox {
           }
         });
     getChildren().setAll(table, card, paste);
+  }
+
+  private ColumnTable<Criterion> table() {
+    ColumnTable<Criterion> table = new ColumnTable<>();
+    table.setAccessibleText(words.say("desk.term.assess.criteria"));
+    table.setPlaceholder(Texts.text(words.say("desk.term.criteria.none"), "soft"));
+    table.words(words.say("desk.term.assess.code"), 10, Criterion::code);
+    table.words(words.say("desk.term.assess.asks"), 33, Criterion::says);
+    table.words(
+        words.say("desk.term.criteria.looks-at"),
+        16,
+        each -> MarkWords.of(each).stream().map(words::say).collect(Collectors.joining(", ")));
+    table.figures(
+        words.say("desk.term.criteria.lessons"),
+        7,
+        each -> (double) model.lessonsOf(each),
+        each -> String.valueOf(model.lessonsOf(each)));
+    table.setItems(model.criteria());
+    table.getColumns().forEach(column -> column.setSortable(false));
+    table.asHighAs(ROWS);
+    table.opens(
+        each -> {
+          model.open(each);
+          code.field().requestFocus();
+        });
+    return table;
   }
 
   private void showCard(@Nullable Criterion open) {
