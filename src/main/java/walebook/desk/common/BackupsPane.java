@@ -1,6 +1,8 @@
 package walebook.desk.common;
 
+import javafx.application.Platform;
 import javafx.beans.Observable;
+import javafx.beans.binding.Bindings;
 import javafx.collections.ListChangeListener;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -31,7 +33,11 @@ public final class BackupsPane extends VBox {
     says.textProperty().bind(model.saysProperty());
     says.visibleProperty().bind(model.saysProperty().isNotEmpty());
     says.managedProperty().bind(says.visibleProperty());
-    getChildren().addAll(Texts.caption(words.say("desk.common.backups.says")), says, list, preview);
+    Label choose = Texts.caption(words.say("desk.common.backups.choose"));
+    choose.visibleProperty().bind(Bindings.isNotEmpty(model.backups()));
+    choose.managedProperty().bind(choose.visibleProperty());
+    getChildren()
+        .addAll(Texts.caption(words.say("desk.common.backups.says")), says, choose, list, preview);
     if (withMaking) {
       Button make = new Button(words.say("desk.common.backups.make"));
       make.setOnAction(pressed -> model.make());
@@ -86,5 +92,7 @@ public final class BackupsPane extends VBox {
     preview
         .getChildren()
         .addAll(Texts.caption(words.say("desk.common.backups.go-back-says")), back);
+    // Below a long list nobody would see that anything came.
+    Platform.runLater(() -> IntoView.show(preview));
   }
 }

@@ -139,6 +139,11 @@ public final class BackupsViewModel {
         unexpected);
   }
 
+  /** Says that the book was gone back with, where its backups are listed anew. */
+  public void wentBack() {
+    says.set(words.say("desk.common.backups.went-back"));
+  }
+
   /** Goes back to the backup that is looked at. */
   public void goBack() {
     ListBackups.Backup now = chosen.get();

@@ -38,6 +38,11 @@ public final class IntoView {
   /** Gives a control the focus and scrolls to it. */
   public static void focus(Node control) {
     control.requestFocus();
+    show(control);
+  }
+
+  /** Scrolls to something that has just come, wherever the focus is. */
+  public static void show(Node control) {
     // What was shown or hidden just now has to lie where it will before it can be scrolled to.
     if (control.getScene() != null) {
       control.getScene().getRoot().applyCss();

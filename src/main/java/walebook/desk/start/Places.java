@@ -52,6 +52,7 @@ final class Places {
   private final PiecesViewModel pieces;
   private final TypeInViewModel typing;
   private @Nullable ClothsView cloths;
+  private boolean wentBack;
   private @Nullable LessonsView lessons;
   private @Nullable DecideView decide;
   private @Nullable TermView term;
@@ -97,6 +98,11 @@ final class Places {
             () -> new TypeInView(session, typing)));
   }
 
+  /** The settings say that the book was gone back with. */
+  void wentBack() {
+    wentBack = true;
+  }
+
   /** Keeps what is being typed; called before the book is closed. */
   void rest() {
     pieces.rest();
@@ -131,8 +137,7 @@ final class Places {
   }
 
   private Node settings() {
-    return new SettingsView(
-        session,
+    BackupsViewModel backups =
         new BackupsViewModel(
             session.book().file(),
             new SqliteCare(),
@@ -140,7 +145,11 @@ final class Places {
             session.clock(),
             session.background(),
             session::unexpected,
-            goBack));
+            goBack);
+    if (wentBack) {
+      backups.wentBack();
+    }
+    return new SettingsView(session, backups);
   }
 
   private Node today() {

@@ -61,6 +61,7 @@ public final class WalebookWindow extends Application {
   private @Nullable Stage window;
   private @Nullable Book open;
   private @Nullable Places places;
+  private boolean wentBack;
 
   /** What an opened book needs before its places can be shown. */
   private record Opened(
@@ -171,7 +172,11 @@ public final class WalebookWindow extends Application {
     session.wishProperty().addListener((from, old, now) -> go(shell, now));
     stage.setTitle(words.say("desk.start.title-of", found.name()));
     stage.getScene().setRoot(shell);
-    if (found.newest() == null) {
+    if (wentBack) {
+      wentBack = false;
+      all.wentBack();
+      session.wish(Wish.show("settings"));
+    } else if (found.newest() == null) {
       session.wish(Wish.show("term"));
     }
   }
@@ -224,6 +229,7 @@ public final class WalebookWindow extends Application {
           return new WentBack(gone, again);
         },
         went -> {
+          wentBack = went.gone().isGood();
           if (went.again().isGood()) {
             opened(stage, files, errors, went.again().value());
           }

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Objects;
 import java.util.function.Consumer;
 import javafx.beans.Observable;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -68,7 +69,11 @@ public final class WelcomeView extends StackPane {
     ScrollPane scroll = new ScrollPane(page);
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    getChildren().setAll(scroll);
+    Label busy = Texts.text(words.say("desk.welcome.busy"), "strong");
+    busy.visibleProperty().bind(model.busyProperty());
+    setMargin(busy, new Insets(8));
+    setAlignment(busy, Pos.TOP_CENTER);
+    getChildren().setAll(scroll, busy);
     setAlignment(Pos.TOP_CENTER);
   }
 
