@@ -56,6 +56,7 @@ class BundleTest {
           "desk.pieces.severity.",
           "desk.today.grain.",
           "desk.term.field.",
+          "desk.typing.choice.",
           "desk.term.gather.name.",
           "desk.term.prompt.",
           "sheet.end.",

@@ -4,27 +4,34 @@ import javafx.application.Platform;
 import javafx.beans.value.ChangeListener;
 import javafx.beans.value.WeakChangeListener;
 import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
 import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
 import javafx.scene.control.TableCell;
 import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.layout.VBox;
+import javafx.scene.layout.StackPane;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.Texts;
 import walebook.problem.Problem;
 
-/** A cell that is always a field, its problem in words below it. */
+/**
+ * A cell that is always a field. A problem is a mark in it, so that no row changes its height under
+ * the hands; its words stand below the grid, in the tooltip, and in what is read aloud.
+ */
 final class CardField extends TableCell<CardRow, CardRow> {
   private static final PseudoClass REFUSED = PseudoClass.getPseudoClass("refused");
+  private static final PseudoClass ASKS = PseudoClass.getPseudoClass("asks");
 
   private final TypeInViewModel model;
   private final String column;
   private final String label;
   private final TextField field = new TextField();
-  private final Label problem = Texts.text("", "field-problem");
-  private final VBox box = new VBox(field, problem);
+  private final Label mark = Texts.text("", "field-mark");
+  private final StackPane box = new StackPane(field, mark);
+  private final Tooltip tooltip = new Tooltip();
   private final ChangeListener<@Nullable Problem> told = (from, old, now) -> show(now);
   private final ChangeListener<GridCursor.@Nullable Spot> moved = (from, old, now) -> focusIfHere();
   private @Nullable CardCell cell;
@@ -36,8 +43,9 @@ final class CardField extends TableCell<CardRow, CardRow> {
     this.label = label;
     getStyleClass().add("card-cell");
     setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
-    problem.visibleProperty().bind(problem.textProperty().isNotEmpty());
-    problem.managedProperty().bind(problem.visibleProperty());
+    mark.setMouseTransparent(true);
+    StackPane.setAlignment(mark, Pos.CENTER_RIGHT);
+    tooltip.setWrapText(true);
     field.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
     field
         .focusedProperty()
@@ -78,18 +86,6 @@ final class CardField extends TableCell<CardRow, CardRow> {
     focusIfHere();
   }
 
-  /** The words below the field wrap within the column, and make the row as high as they need. */
-  @Override
-  protected double computePrefHeight(double width) {
-    if (getGraphic() == null) {
-      return super.computePrefHeight(width);
-    }
-    double inset = snappedTopInset() + snappedBottomInset();
-    double wide = getTableColumn().getWidth() - snappedLeftInset() - snappedRightInset();
-    double words = problem.isManaged() ? problem.prefHeight(wide) : 0;
-    return inset + field.prefHeight(-1) + words;
-  }
-
   private void let() {
     CardCell before = cell;
     if (before != null) {
@@ -99,14 +95,14 @@ final class CardField extends TableCell<CardRow, CardRow> {
   }
 
   private void show(@Nullable Problem now) {
-    String says = now == null ? "" : model.session().words().sayAtField(now);
-    problem.setText(says);
-    problem.getStyleClass().setAll("label", "field-problem");
-    if (now != null && !now.refuses()) {
-      problem.getStyleClass().add("asks");
-    }
-    pseudoClassStateChanged(REFUSED, now != null && now.refuses());
     CardRow of = row;
+    String says =
+        now == null || of == null ? "" : model.session().words().sayAtField(of.worded(now));
+    tooltip.setText(says);
+    field.setTooltip(says.isEmpty() ? null : tooltip);
+    mark.setText(now == null ? "" : now.refuses() ? "!" : "?");
+    pseudoClassStateChanged(REFUSED, now != null && now.refuses());
+    pseudoClassStateChanged(ASKS, now != null && !now.refuses());
     String whose = of == null ? "" : of.name(model.session().namesHiddenProperty().get());
     field.setAccessibleText(whose + ", " + label + (says.isEmpty() ? "" : ". " + says));
     CardCell mine = cell;

@@ -17,7 +17,6 @@ import walebook.act.card.Card;
 import walebook.act.card.CardClashes;
 import walebook.act.card.CardSheet;
 import walebook.act.card.LoggedText;
-import walebook.act.card.Shorthand;
 import walebook.act.piece.PieceEntry;
 import walebook.act.piece.PieceField;
 import walebook.act.piece.PieceRoom;
@@ -27,6 +26,7 @@ import walebook.problem.Problem;
 import walebook.record.Keyed;
 import walebook.record.Student;
 import walebook.record.TestPiece;
+import walebook.words.Words;
 
 /** One card of the grid: its cells, and whether it can be saved. */
 public final class CardRow {
@@ -35,6 +35,7 @@ public final class CardRow {
 
   private final Card card;
   private final PieceRoom room;
+  private final CardText texts;
   private final Map<String, CardCell> cells = new LinkedHashMap<>();
   private final ReadOnlyObjectWrapper<State> state =
       new ReadOnlyObjectWrapper<>(this, "state", State.OPEN);
@@ -59,9 +60,10 @@ public final class CardRow {
     CLASH
   }
 
-  CardRow(Card card, CardSheet sheet, Consumer<CardRow> edited) {
+  CardRow(Card card, CardSheet sheet, Words words, Consumer<CardRow> edited) {
     this.card = card;
     this.room = sheet.room();
+    this.texts = new CardText(words, room);
     this.pieceId = card.start().pieceId();
     this.code = card.planned() == null ? "" : card.planned().code();
     Runnable tell = () -> edited.accept(this);
@@ -70,10 +72,8 @@ public final class CardRow {
       cells.put(CardClashes.CODE, new CardCell(CardClashes.CODE, "", text -> text, tell));
     }
     for (PieceField each : sheet.columns()) {
-      String start = CardText.shown(each, card.start().at(each), room);
-      cells.put(
-          each.key(),
-          new CardCell(each.key(), start, text -> Shorthand.whole(each, text, room), tell));
+      String start = texts.shown(each, card.start().at(each));
+      cells.put(each.key(), new CardCell(each.key(), start, text -> texts.whole(each, text), tell));
     }
     if (card.isLogged()) {
       inTheBook(card.logged());
@@ -163,7 +163,7 @@ public final class CardRow {
     for (CardCell each : cells.values()) {
       PieceField field = Keyed.find(PieceField.class, each.key());
       if (field != null) {
-        typed.put(field, CardText.typed(field, each, start.at(field), room));
+        typed.put(field, texts.typed(field, each, start.at(field)));
       }
     }
     typed.put(PieceField.SEWN_ON, sewnOn);
@@ -207,7 +207,7 @@ public final class CardRow {
     for (CardCell each : cells.values()) {
       PieceField field = Keyed.find(PieceField.class, each.key());
       if (field != null) {
-        String typed = CardText.typed(field, each, "", room);
+        String typed = texts.typed(field, each, "");
         Problem differs =
             CardClashes.differs(field, typed, shownInBook(field, typed), room.lengthUnit());
         if (differs != null) {
@@ -217,10 +217,21 @@ public final class CardRow {
     }
   }
 
-  /** What the book has, in the words that the card uses where those differ from keys. */
+  /** What the book has, as the card would have it: in its unit, or as a key where it has keys. */
   private @Nullable String shownInBook(PieceField field, String typed) {
     String has = inBook.get(field);
-    return has == null || has.equals(typed) ? has : CardText.shown(field, has, room);
+    boolean keyed = !texts.choices().all(field).isEmpty();
+    return has == null || keyed || has.equals(typed) ? has : texts.shown(field, has);
+  }
+
+  /** A problem in the words of the card. */
+  Problem worded(Problem problem) {
+    return texts.choices().worded(problem);
+  }
+
+  /** The choices of a field that a text can still become, in words. */
+  List<String> near(PieceField field, String typed) {
+    return texts.choices().near(field, typed);
   }
 
   /** Takes in what a save answered: what is in the way shows at once. */
@@ -242,8 +253,7 @@ public final class CardRow {
     inBook = has;
     for (CardCell each : cells.values()) {
       PieceField field = Keyed.find(PieceField.class, each.key());
-      String book =
-          field == null ? each.text() : CardText.shown(field, has.getOrDefault(field, ""), room);
+      String book = field == null ? each.text() : texts.shown(field, has.getOrDefault(field, ""));
       each.begin(field == null ? book : "", book);
     }
     state.set(State.LOGGED);

@@ -3,7 +3,6 @@ package walebook.desk.typing;
 import java.util.Locale;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import walebook.act.card.Shorthand;
 import walebook.act.piece.PieceField;
 import walebook.act.piece.PieceRoom;
 import walebook.problem.Answer;
@@ -14,13 +13,24 @@ import walebook.quantity.Unit;
 import walebook.record.Cloth;
 import walebook.record.Student;
 import walebook.seam.StitchType;
+import walebook.words.Words;
 
 /** What stands in a cell for what an entry holds, and back. */
 final class CardText {
-  private CardText() {}
+  private final PieceRoom room;
+  private final CardChoices choices;
+
+  CardText(Words words, PieceRoom room) {
+    this.room = room;
+    this.choices = new CardChoices(words, room);
+  }
+
+  CardChoices choices() {
+    return choices;
+  }
 
   /** An entry's text as people would write it on a card. */
-  static String shown(PieceField field, String text, PieceRoom room) {
+  String shown(PieceField field, String text) {
     if (text.isEmpty()) {
       return text;
     }
@@ -35,12 +45,19 @@ final class CardText {
       StitchType stitch = room.stitch(text);
       return stitch == null ? text : stitch.name();
     }
-    return field.kind() == PieceField.Kind.LENGTH ? length(text, room.lengthUnit()) : text;
+    return field.kind() == PieceField.Kind.LENGTH
+        ? length(text, room.lengthUnit())
+        : choices.says(field, text);
   }
 
   /** A cell's text as an entry holds it; {@code start} is what the entry began with. */
-  static String typed(PieceField field, CardCell cell, String start, PieceRoom room) {
-    return cell.isUntouched() ? start : Shorthand.whole(field, cell.text(), room);
+  String typed(PieceField field, CardCell cell, String start) {
+    return cell.isUntouched() ? start : choices.keys(field, cell.text());
+  }
+
+  /** A typed text with each beginning of one single choice made whole; any other as it is. */
+  String whole(PieceField field, String typed) {
+    return choices.says(field, choices.keys(field, typed));
   }
 
   /** The student that a text means: an alias or name, or the only one that begins so. */

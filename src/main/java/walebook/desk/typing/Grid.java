@@ -19,12 +19,14 @@ import walebook.problem.Answer;
 import walebook.problem.Place;
 import walebook.problem.Problem;
 import walebook.record.TestPiece;
+import walebook.words.Words;
 
 /** The cards of one lesson together: what one of them says is checked against the others. */
 final class Grid {
   static final String ON = "sewn-on";
 
   private final Clock clock;
+  private final Words words;
   private final Runnable changed;
   private final ObservableList<CardRow> rows = FXCollections.observableArrayList();
   private final GridCursor cursor = new GridCursor(rows);
@@ -42,8 +44,9 @@ final class Grid {
    *
    * @param changed told of each edit
    */
-  Grid(Clock clock, Runnable changed) {
+  Grid(Clock clock, Words words, Runnable changed) {
     this.clock = clock;
+    this.words = words;
     this.changed = changed;
   }
 
@@ -78,7 +81,7 @@ final class Grid {
   }
 
   void add(Card card, CardSheet sheet) {
-    rows.add(new CardRow(card, sheet, this::edited));
+    rows.add(new CardRow(card, sheet, words, this::edited));
   }
 
   /** Puts what stands above in the same column into the cell one stands in. */

@@ -2,12 +2,13 @@ package walebook.desk.typing;
 
 import java.util.List;
 import java.util.Objects;
-import java.util.stream.Collectors;
 import javafx.animation.PauseTransition;
+import javafx.scene.AccessibleAttribute;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
@@ -18,17 +19,13 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
-import org.jspecify.annotations.Nullable;
 import walebook.act.card.CardSheet;
-import walebook.act.card.Shorthand;
-import walebook.act.piece.PieceField;
 import walebook.desk.common.EmptyState;
 import walebook.desk.common.PlaceFrame;
 import walebook.desk.common.Segments;
 import walebook.desk.common.Session;
 import walebook.desk.common.Texts;
 import walebook.desk.common.TypedField;
-import walebook.record.Keyed;
 import walebook.words.Words;
 
 /** The place where a whole class's record cards are typed in. */
@@ -109,7 +106,6 @@ public final class TypeInView extends BorderPane {
     save.disableProperty().bind(model.busyProperty());
     save.setOnAction(pressed -> model.save());
     VBox.setVgrow(table, Priority.ALWAYS);
-    here.setMinHeight(USE_COMPUTED_SIZE);
     VBox all = new VBox(tools(), table, here);
     all.getStyleClass().add("card-grid");
     VBox.setVgrow(all, Priority.ALWAYS);
@@ -145,23 +141,22 @@ public final class TypeInView extends BorderPane {
     return button;
   }
 
-  /** Below the grid in full: the card one stands in, its field, its letters, what is in the way. */
+  /** Below the grid: the card one stands in, its field, its letters, what is in the way. */
   private void tellHere() {
     GridCursor.Spot at = model.cursor().atProperty().get();
     CardSheet sheet = model.sheetProperty().get();
     if (at == null || sheet == null || at.row() >= model.rows().size()) {
-      here.setText("");
+      tell("");
       return;
     }
-    String card = model.rowSays(model.rows().get(at.row()));
-    String letters = letters(Keyed.find(PieceField.class, at.column()), sheet);
-    here.setText(letters.isEmpty() ? card : letters + "\n" + card);
+    tell(HereSays.spot(model.session(), model.rows().get(at.row()), at.column()));
   }
 
-  private String letters(@Nullable PieceField field, CardSheet sheet) {
-    List<String> keys = field == null ? List.of() : Shorthand.keys(field, sheet.room());
-    return keys.isEmpty()
-        ? ""
-        : words.say("desk.typing.letters", keys.stream().collect(Collectors.joining(", ")));
+  /** Always three lines high, so that the grid above keeps its place; the rest by the tooltip. */
+  private void tell(String says) {
+    here.setText(says);
+    here.setAccessibleText(says);
+    here.setTooltip(says.isEmpty() ? null : new Tooltip(says));
+    here.notifyAccessibleAttributeChanged(AccessibleAttribute.TEXT);
   }
 }

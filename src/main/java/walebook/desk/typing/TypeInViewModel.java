@@ -35,7 +35,6 @@ import walebook.desk.common.Wish;
 import walebook.problem.Answer;
 import walebook.problem.Place;
 import walebook.problem.Problem;
-import walebook.record.PieceCode;
 import walebook.record.SchoolClass;
 import walebook.record.TestPiece;
 
@@ -62,7 +61,7 @@ public final class TypeInViewModel {
 
   public TypeInViewModel(Session session) {
     this.session = session;
-    this.grid = new Grid(session.clock(), this::edited);
+    this.grid = new Grid(session.clock(), session.words(), this::edited);
     settings.addListener((from, old, now) -> columnsChanged());
     session.wishProperty().addListener((from, old, now) -> take(now));
     take(session.wishProperty().get());
@@ -349,13 +348,7 @@ public final class TypeInViewModel {
 
   /** A card in words: whose it is, its code, and what is in its way. */
   public String rowSays(CardRow row) {
-    String name = row.name(session.namesHiddenProperty().get());
-    String code = row.code().isBlank() ? "" : " · " + PieceCode.spoken(row.code());
-    StringBuilder says = new StringBuilder(name + code);
-    for (Problem each : row.problems()) {
-      says.append(" · ").append(session.words().say(each));
-    }
-    return says.toString();
+    return HereSays.row(session, row);
   }
 
   private void take(@Nullable Wish wish) {

@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.UUID;
 import javafx.event.Event;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -46,7 +48,7 @@ class TypeInCardsTest {
 
   @Start
   void start(Stage stage) {
-    made = PlannedClass.in(folder.resolve("class.walebook"), 1);
+    made = PlannedClass.in(folder.resolve(UUID.randomUUID() + ".walebook"), 1);
     session = made.session(Worker.sameThread(), PlannedClass.OneFile.NONE);
     session.schoolClassProperty().set(made.room.schoolClass);
     Look look = new Look(Theme.LIGHT, TextSize.USUAL);
@@ -121,5 +123,30 @@ class TypeInCardsTest {
     robot.clickOn("‹ back to the plan");
     WaitForAsyncUtils.waitForFxEvents();
     assertThat(shell.currentProperty().get()).isEqualTo("lessons");
+  }
+
+  @Test
+  void aProblemLeavesEveryRowWhereItIsAndIsSaidInFullBelow(FxRobot robot) {
+    robot.interact(() -> session.wish(new Wish("typing", Wish.What.OPEN, made.lesson.id())));
+    WaitForAsyncUtils.waitForFxEvents();
+    List<Double> before = heights(robot);
+    assertThat(before).hasSizeGreaterThanOrEqualTo(4);
+    card(robot, "", "", "g", "140", "zip");
+    robot.type(KeyCode.LEFT).press(KeyCode.SHIFT).type(KeyCode.TAB).release(KeyCode.SHIFT);
+    WaitForAsyncUtils.waitForFxEvents();
+    assertThat(heights(robot)).isEqualTo(before);
+    TextField broke = (TextField) scene.getFocusOwner();
+    assertThat(broke.getText()).isEqualTo("zip");
+    assertThat(broke.getAccessibleText()).contains("needle thread, bobbin or looper");
+    assertThat(broke.getTooltip().getText()).contains("needle thread, bobbin or looper");
+    Label here = robot.lookup(".card-here").query();
+    assertThat(here.getText()).contains("needle thread, bobbin or looper");
+    assertThat(here.getTooltip().getText()).isEqualTo(here.getText());
+  }
+
+  private static List<Double> heights(FxRobot robot) {
+    return robot.lookup(".card-table .table-row-cell").queryAll().stream()
+        .map(row -> row.getLayoutBounds().getHeight())
+        .toList();
   }
 }

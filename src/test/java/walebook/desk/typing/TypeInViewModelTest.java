@@ -12,7 +12,10 @@ import java.util.Objects;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import walebook.act.card.Shorthand;
 import walebook.act.lesson.TakeUpLesson;
+import walebook.act.piece.PieceField;
+import walebook.act.piece.PieceRoom;
 import walebook.book.Classroom;
 import walebook.book.PieceFilter;
 import walebook.desk.PlannedClass;
@@ -22,10 +25,12 @@ import walebook.desk.common.Session;
 import walebook.desk.common.Wish;
 import walebook.desk.common.Worker;
 import walebook.lesson.Packs;
+import walebook.record.Broke;
 import walebook.record.Lesson;
 import walebook.record.PieceCode;
 import walebook.record.SeamEnd;
 import walebook.record.TestPiece;
+import walebook.words.Words;
 
 class TypeInViewModelTest {
   @TempDir Path folder;
@@ -312,6 +317,69 @@ class TypeInViewModelTest {
       TypeInViewModel model = open(made);
       model.session().namesHiddenProperty().set(true);
       assertThat(model.rowSays(model.rows().get(0))).startsWith("S01");
+    }
+  }
+
+  @Test
+  void choicesStandInWordsAndAreTakenByWordKeyOrFirstLetters() {
+    try (PlannedClass made = made()) {
+      TypeInViewModel model = open(made);
+      type(model, 0, "end", "g");
+      type(model, 0, "end-length", "150");
+      type(model, 0, "broke", "n");
+      type(model, 0, "faults", "wavy; tunn,1,cross");
+      assertThat(cell(model, 0, "broke").text()).isEqualTo("needle thread");
+      assertThat(cell(model, 0, "faults").text())
+          .isEqualTo("wavy seam; tunnelling, 1, at a crossing");
+      type(model, 1, "end", "g");
+      type(model, 1, "end-length", "150");
+      type(model, 1, "broke", "under-thread");
+      assertThat(cell(model, 1, "broke").text()).isEqualTo("bobbin or looper");
+      model.save();
+      assertThat(made.room.book.pieces().list(PieceFilter.ALL))
+          .extracting(each -> each.measure().broke())
+          .containsExactlyInAnyOrder(Broke.NEEDLE_THREAD, Broke.UNDER_THREAD);
+      assertThat(cell(model, 0, "broke").hint()).isEqualTo("needle thread");
+      assertThat(cell(model, 0, "faults").hint()).contains("wavy seam, all along, 2");
+      type(model, 0, "faults", "tunnelling; wavy seam");
+      assertThat(model.rows().get(0).state()).isEqualTo(CardRow.State.LOGGED);
+      type(model, 0, "broke", "bobbin");
+      assertThat(model.rowSays(model.rows().get(0))).contains("The book has needle thread here");
+    }
+  }
+
+  @Test
+  void whatIsNoChoiceIsAnsweredInWords() {
+    try (PlannedClass made = made()) {
+      TypeInViewModel model = open(made);
+      type(model, 0, "broke", "zip");
+      assertThat(HereSays.spot(model.session(), model.rows().get(0), "broke"))
+          .contains("zip", "needle thread, bobbin or looper, cloth, opened")
+          .doesNotContain("needle-thread");
+      assertThat(HereSays.spot(model.session(), model.rows().get(1), "broke"))
+          .contains("first letters are enough: needle thread");
+      cell(model, 1, "faults").textProperty().set("wavy seam; pu");
+      assertThat(HereSays.spot(model.session(), model.rows().get(1), "faults"))
+          .endsWith("enough: puckering");
+    }
+  }
+
+  @Test
+  void everyChoiceHasWordsOfItsOwnAndComesBackFromThem() {
+    try (PlannedClass made = made()) {
+      PieceRoom room = Objects.requireNonNull(open(made).sheetProperty().get()).room();
+      CardChoices choices = new CardChoices(Words.english(), room);
+      int fields = 0;
+      for (PieceField field : PieceField.values()) {
+        List<String> keys = Shorthand.keys(field, room);
+        fields += keys.isEmpty() ? 0 : 1;
+        assertThat(choices.all(field)).doesNotHaveDuplicates().hasSameSizeAs(keys);
+        for (String key : keys) {
+          assertThat(choices.keys(field, choices.says(field, key))).isEqualTo(key);
+          assertThat(choices.keys(field, key)).isEqualTo(key);
+        }
+      }
+      assertThat(fields).isGreaterThan(10);
     }
   }
 }
