@@ -103,7 +103,7 @@ final class ProgressView extends VBox implements PartView {
 
   private void lesson(ColumnTable<ProgressRow> table, int nth, Lesson lesson) {
     TableColumn<ProgressRow, ProgressRow> column =
-        table.figures("", 6.9, row -> row.share(nth), row -> model.cell(row, nth));
+        table.figures("", 6.2, row -> row.share(nth), row -> model.cell(row, nth));
     // The day is enough to know it by; the titles stand in full below.
     Label title = new Label(Choice.day(lesson));
     title.setTooltip(new Tooltip(lesson.title()));

@@ -19,7 +19,7 @@ class ProgressViewModelTest {
       ProgressViewModel model = new ProgressViewModel(Sessions.of(room));
       assertThat(model.rows()).hasSize(12);
       assertThat(model.lessons()).hasSize(1);
-      assertThat(model.cell(model.rows().get(0), 0)).isEqualTo("4 of 5");
+      assertThat(model.cell(model.rows().get(0), 0)).isEqualTo("4 / 5");
       assertThat(model.rows().get(0).found().own()).isEqualTo(2);
     }
   }

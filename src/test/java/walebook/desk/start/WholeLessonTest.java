@@ -96,7 +96,9 @@ class WholeLessonTest {
     assertThat(logged).hasSize(3);
 
     place(robot, KeyCode.DIGIT6);
-    assertThat(robot.lookup("Pieces counted here: 3 of 3 logged. Students: 1.").tryQuery()).isPresent();
+    String counts =
+        "Test pieces logged: 3, by students: 1. Pulled: 3; not pulled, or the pull set aside: 0.";
+    assertThat(robot.lookup(counts).tryQuery()).isPresent();
     assertThat(robot.lookup(".table-view").queryTableView().getItems()).hasSize(3);
 
     place(robot, KeyCode.DIGIT7);
