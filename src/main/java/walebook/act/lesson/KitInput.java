@@ -19,9 +19,6 @@ import walebook.quantity.Unit;
 
 /** Reads what is typed for a kit, every mistake at once. Keys are a plan's cloths or names. */
 final class KitInput {
-  /** The key of the thread that the plan's seams take. */
-  static final String THREAD = "thread";
-
   static final int MOST_STUDENTS = 200;
 
   private final Set<String> keys = new TreeSet<>();
@@ -38,7 +35,7 @@ final class KitInput {
     this.usual = usual;
     pack.plan().cloths().stream().map(Plan.ClothSlot::slot).forEach(keys::add);
     pack.needs().perStudent().forEach(each -> keys.add(each.what()));
-    keys.add(THREAD);
+    keys.add(KitTyped.THREAD);
     students(typed.students());
     spare = percent("spare", typed.spare());
     Answer<Double> read =

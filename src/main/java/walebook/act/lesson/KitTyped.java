@@ -22,6 +22,9 @@ public record KitTyped(
   /** More of what is used up, per cent; common practice. */
   public static final String USUAL_SPARE = "10";
 
+  /** The key of thread that the plan's seams take and no material names. */
+  public static final String THREAD = "thread";
+
   public KitTyped {
     widths = List.copyOf(widths);
     washes = List.copyOf(washes);

@@ -180,7 +180,7 @@ public final class WorkOutKit {
     Double width = typed == null ? cloth.widthMm() : typed;
     if (width == null) {
       remarks.add(Message.of("kit.remark.width-unknown", name));
-      parts.forEach(each -> pieces(each, input.price(key)));
+      parts.forEach(this::pieces);
       return;
     }
     double[] wash = input.wash(key);
@@ -229,7 +229,8 @@ public final class WorkOutKit {
         .orElse(key);
   }
 
-  private void pieces(Part part, @Nullable Double price) {
+  /** A price is for a metre, so what is only counted has none. */
+  private void pieces(Part part) {
     CutPiece piece = part.piece();
     lines.add(
         new KitLine(
@@ -242,7 +243,7 @@ public final class WorkOutKit {
             part.each(),
             (double) piece.count(),
             Unit.COUNT,
-            price));
+            null));
   }
 
   /** What the plan's seams take, for one student; null when it can't be told. */
@@ -301,7 +302,7 @@ public final class WorkOutKit {
             metres,
             metres * input.students() * input.more(),
             Unit.METRE,
-            price == null ? input.price(KitInput.THREAD) : price));
+            price == null ? input.price(KitTyped.THREAD) : price));
   }
 
   private void other(Material material) {

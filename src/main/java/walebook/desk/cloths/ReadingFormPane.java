@@ -3,6 +3,7 @@ package walebook.desk.cloths;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import javafx.application.Platform;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import walebook.act.cloth.StartReading;
@@ -28,11 +29,15 @@ final class ReadingFormPane extends VBox {
     super(16);
     this.words = words;
     this.model = model;
+    TypedField stretched = typed("stretched", unit);
+    // All before it is filled in by the plan: the length is what is read next, each time.
+    model.askedProperty().addListener((from, old, now) -> toType(stretched));
+    sceneProperty().addListener((from, old, now) -> toType(stretched));
     FieldGroup lengths =
         new FieldGroup(words.say("desk.cloths.reading.lengths"))
             .add(picked("grain", Grain.values()), 18)
             .add(typed("gauge", unit), 11)
-            .add(typed("stretched", unit), 11)
+            .add(stretched, 11)
             .add(typed("released", unit), 11)
             .add(typed("rest", unit), 11);
     lengths.below(Texts.caption(words.say("desk.cloths.reading.note")));
@@ -47,6 +52,12 @@ final class ReadingFormPane extends VBox {
             .add(typed("measured-on", unit), 11)
             .add(typed("remark", unit), 24);
     getChildren().setAll(asked(), lengths, new Fold(words.say("desk.cloths.reading.more"), how));
+  }
+
+  private void toType(TypedField field) {
+    if (model.askedProperty().get() != null && getScene() != null) {
+      Platform.runLater(field.field()::requestFocus);
+    }
   }
 
   /** Whose plan asks for it and how far that is. */

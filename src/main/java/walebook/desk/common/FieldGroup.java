@@ -1,6 +1,8 @@
 package walebook.desk.common;
 
+import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
+import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -8,15 +10,23 @@ import javafx.scene.layout.VBox;
 /** A titled card of fields that stand beside each other while there is room. */
 public final class FieldGroup extends VBox {
   private final FlowPane row = new FlowPane();
+  private final Label title;
 
   public FieldGroup(String title, Node... fields) {
     getStyleClass().addAll("card", "field-group");
     row.getStyleClass().add("field-row");
     row.setPrefWrapLength(200);
-    getChildren().setAll(Texts.section(title), row);
+    this.title = Texts.section(title);
+    getChildren().setAll(this.title, row);
     for (Node field : fields) {
       add(field, 11);
     }
+  }
+
+  /** The title follows what is chosen in the group. */
+  public FieldGroup titled(ObservableValue<String> title) {
+    this.title.textProperty().bind(title);
+    return this;
   }
 
   /**

@@ -13,7 +13,6 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.ColumnTable;
 import walebook.desk.common.FieldGroup;
-import walebook.desk.common.LinesField;
 import walebook.desk.common.PickedField;
 import walebook.desk.common.PicturePane;
 import walebook.desk.common.Segments;
@@ -47,9 +46,9 @@ final class KitPane extends VBox {
     this.scraps = scraps;
     FieldGroup whom =
         new FieldGroup(words.say("desk.lessons.kit.whom"))
-            .add(typed("desk.lessons.kit.students", "12", KitViewModel.STUDENTS), 9)
-            .add(typed("desk.lessons.kit.spare", "10", KitViewModel.SPARE), 9)
-            .add(typed("desk.lessons.kit.margin", "0", KitViewModel.MARGIN), 11);
+            .add(typed(words.say("desk.lessons.kit.students"), "12", KitViewModel.STUDENTS), 9)
+            .add(typed(words.say("desk.lessons.kit.spare"), "10", KitViewModel.SPARE), 9)
+            .add(typed(words.say("desk.lessons.kit.margin"), "0", KitViewModel.MARGIN), 11);
     getChildren().add(whom);
     for (Plan.ClothSlot slot : model.pack().plan().cloths()) {
       getChildren().add(cloth(slot, cloths));
@@ -57,14 +56,12 @@ final class KitPane extends VBox {
     if (!model.pack().plan().cloths().isEmpty()) {
       getChildren().add(Texts.caption(words.say("desk.lessons.kit.from-card")));
     }
-    LinesField prices =
-        new LinesField(
-            words,
-            words.say("desk.lessons.kit.prices"),
-            words.say("desk.lessons.kit.prices-prompt"),
-            3,
-            model.field(KitViewModel.PRICES));
-    getChildren().add(new FieldGroup(words.say("desk.lessons.kit.cost")).add(prices, 26));
+    FieldGroup prices = new FieldGroup(words.say("desk.lessons.kit.cost"));
+    for (KitViewModel.Price each : model.prices()) {
+      String key = each.metre() ? "desk.lessons.kit.price-metre" : "desk.lessons.kit.price-each";
+      prices.add(typed(words.say(key, each.what()), "0.50", each.field()), 24);
+    }
+    getChildren().add(prices.below(Texts.caption(words.say("desk.lessons.kit.prices-note"))));
     getChildren().add(result);
     model
         .kitProperty()
@@ -77,13 +74,20 @@ final class KitPane extends VBox {
   }
 
   private TypedField typed(String label, String prompt, String field) {
-    return new TypedField(words, words.say(label), prompt, model.field(field));
+    return new TypedField(words, label, prompt, model.field(field));
   }
 
   private FieldGroup cloth(Plan.ClothSlot slot, List<Cloth> cloths) {
     List<String> keys = new ArrayList<>(List.of(""));
     cloths.forEach(each -> keys.add(each.id().toString()));
-    return new FieldGroup(words.say("desk.lessons.take-up.slot", slot.slot(), slot.says()))
+    String asks = words.say("desk.lessons.take-up.slot", slot.slot(), slot.says());
+    return new FieldGroup(asks)
+        .titled(
+            model
+                .cloth(slot)
+                .text()
+                .map(key -> name(cloths, key))
+                .map(name -> name.isEmpty() ? asks : name))
         .add(
             new PickedField(
                 words,
@@ -97,7 +101,9 @@ final class KitPane extends VBox {
             11)
         .add(
             new TypedField(words, words.say("desk.lessons.kit.wash"), "-5/-3", model.wash(slot)),
-            17);
+            17)
+        .add(typed(words.say("desk.lessons.kit.price-of-metre"), "8.50", model.priceOf(slot)), 11)
+        .below(Texts.caption(words.say("desk.lessons.kit.stands-for", slot.slot(), slot.says())));
   }
 
   private static String name(List<Cloth> cloths, String key) {

@@ -37,6 +37,8 @@ import walebook.drawing.Svg;
 import walebook.kit.ClothToBuy;
 import walebook.kit.Kit;
 import walebook.lesson.LessonPack;
+import walebook.lesson.Material;
+import walebook.lesson.PiecesPlan;
 import walebook.lesson.Plan;
 import walebook.problem.Answer;
 import walebook.problem.Place;
@@ -51,7 +53,7 @@ public final class KitViewModel {
   static final String STUDENTS = "students";
   static final String SPARE = "spare";
   static final String MARGIN = "margin";
-  static final String PRICES = "price";
+  private static final String PRICE = "price-";
   private static final String CLOTH = "cloth-";
   private static final String WIDTH = "width-";
   private static final String WASH = "wash-";
@@ -66,6 +68,15 @@ public final class KitViewModel {
   private final ReadOnlyStringWrapper says = new ReadOnlyStringWrapper(this, "says", "");
   private Unit unit = Unit.CM;
 
+  /**
+   * A price that can be typed for what is no cloth of the plan.
+   *
+   * @param field by whose name it is typed
+   * @param what it is the price of
+   * @param metre for a metre of it; else for one
+   */
+  record Price(String field, String what, boolean metre) {}
+
   private record Room(int students, Unit unit, Map<String, UUID> cloths) {}
 
   /**
@@ -78,10 +89,12 @@ public final class KitViewModel {
     this.pack = pack;
     this.lesson = lesson;
     this.schoolClass = session.schoolClassProperty().get();
-    List<String> names = new ArrayList<>(List.of(STUDENTS, SPARE, MARGIN, PRICES));
+    List<String> names = new ArrayList<>(List.of(STUDENTS, SPARE, MARGIN));
     for (Plan.ClothSlot each : pack.plan().cloths()) {
       names.addAll(List.of(CLOTH + each.slot(), WIDTH + each.slot(), WASH + each.slot()));
+      names.add(PRICE + each.slot());
     }
+    prices().forEach(each -> names.add(each.field()));
     fields = new FormFields(() -> {}, names.toArray(String[]::new));
     fields.put(Map.of(SPARE, KitTyped.USUAL_SPARE));
     SchoolClass of = schoolClass;
@@ -136,6 +149,30 @@ public final class KitViewModel {
     return fields.field(WASH + slot.slot());
   }
 
+  /** The name of the field for the price of a metre of a cloth. */
+  String priceOf(Plan.ClothSlot slot) {
+    return PRICE + slot.slot();
+  }
+
+  /** The prices of what is no cloth, in the order of the pack; thread that no pack names last. */
+  List<Price> prices() {
+    List<Price> prices = new ArrayList<>();
+    boolean thread = false;
+    for (Material each : pack.needs().perStudent()) {
+      thread = thread || each.threadM() != null;
+      boolean isCut = each.alongMm() != null && each.acrossMm() != null;
+      boolean metre = each.alongMm() != null || each.threadM() != null;
+      if (!isCut || each.cloth() == null) {
+        prices.add(new Price(PRICE + each.what(), each.what(), metre));
+      }
+    }
+    if (!thread && pack.plan() instanceof PiecesPlan) {
+      String what = session.words().say("desk.lessons.kit.thread");
+      prices.add(new Price(PRICE + KitTyped.THREAD, what, true));
+    }
+    return List.copyOf(prices);
+  }
+
   /** The kit as last worked out, or null. */
   public ReadOnlyObjectProperty<@Nullable Kit> kitProperty() {
     return kit.getReadOnlyProperty();
@@ -165,12 +202,7 @@ public final class KitViewModel {
             fields.text(MARGIN),
             pairs(WIDTH),
             pairs(WASH),
-            fields
-                .text(PRICES)
-                .lines()
-                .map(String::strip)
-                .filter(each -> !each.isEmpty())
-                .toList());
+            typedPrices());
     Map<String, UUID> cloths = new HashMap<>();
     for (Plan.ClothSlot each : pack.plan().cloths()) {
       String id = fields.text(CLOTH + each.slot());
@@ -189,6 +221,17 @@ public final class KitViewModel {
                 unit,
                 1),
         this::show);
+  }
+
+  private List<String> typedPrices() {
+    List<String> typed = new ArrayList<>(pairs(PRICE));
+    for (Price each : prices()) {
+      String text = fields.text(each.field()).strip();
+      if (!text.isEmpty()) {
+        typed.add(each.field().substring(PRICE.length()) + "=" + text);
+      }
+    }
+    return typed;
   }
 
   /** From the plan that was dealt; before that from who is in the class. */
@@ -232,19 +275,20 @@ public final class KitViewModel {
     return problem.place() instanceof Place.Field field && fields.typed().containsKey(field.name());
   }
 
-  /** A width's or a wash's problem shows at the cloth in whose field the text stands. */
+  /** A width's, a wash's or a price's problem shows at the field in which the text stands. */
   private Problem atField(Problem problem) {
+    if (isField(problem)) {
+      return problem;
+    }
+    List<String> names = new ArrayList<>();
     for (Plan.ClothSlot each : pack.plan().cloths()) {
-      for (String prefix : List.of(WIDTH, WASH)) {
-        String name = prefix + each.slot();
-        if (!isField(problem) && fields.text(name).strip().equals(problem.found())) {
-          return new Problem(
-              problem.code(),
-              Place.field(name),
-              problem.found(),
-              problem.wanted(),
-              problem.weight());
-        }
+      names.addAll(List.of(WIDTH + each.slot(), WASH + each.slot(), PRICE + each.slot()));
+    }
+    prices().forEach(each -> names.add(each.field()));
+    for (String name : names) {
+      if (fields.text(name).strip().equals(problem.found())) {
+        return new Problem(
+            problem.code(), Place.field(name), problem.found(), problem.wanted(), problem.weight());
       }
     }
     return problem;

@@ -6,6 +6,7 @@ import javafx.beans.Observable;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.act.lesson.ReadLessons;
 import walebook.act.print.PrintPaper;
@@ -182,12 +183,14 @@ public final class LessonsView extends BorderPane {
     notes.open(Note.About.LESSON, plan.lesson().id());
     PlaceFrame frame =
         new PlaceFrame(words, words.say("desk.lessons.plan.title", plan.lesson().title()))
-            .lesser(typeIn(plan))
             .lesser(kitOf(plan))
             .lesser(TeachButton.lesson(model.session(), look, plan.lesson(), planAgain::say))
             .context(asTaught(plan), back())
             .work(new PlanPane(words, plan, model.session().tables()), notesPane)
             .means(print(plan));
+    if (plan.isSewn()) {
+      frame.lesser(typeIn(plan));
+    }
     frame.notice().noticeProperty().bind(planAgain.noticeProperty());
     Button again = new Button(words.say("desk.lessons.plan.again"));
     again.setOnAction(pressed -> planAgain.again(plan.lesson()));
@@ -215,18 +218,19 @@ public final class LessonsView extends BorderPane {
 
   private Node print(ReadLessons.ClassPlan plan) {
     Session session = model.session();
-    PrintViewModel print =
-        new PrintViewModel(
-            session,
-            plan.lesson().id(),
-            List.of(
-                PrintPaper.Kind.LABELS,
-                PrintPaper.Kind.CARDS,
-                PrintPaper.Kind.GRID,
-                PrintPaper.Kind.PLAN,
-                PrintPaper.Kind.HAND_OUT,
-                PrintPaper.Kind.KIT));
-    return new PrintPane(words, print, session.namesHiddenProperty().get());
+    List<PrintPaper.Kind> kinds = new ArrayList<>();
+    if (plan.isSewn()) {
+      kinds.addAll(List.of(PrintPaper.Kind.LABELS, PrintPaper.Kind.CARDS, PrintPaper.Kind.GRID));
+    }
+    if (!plan.parts().isEmpty()) {
+      kinds.add(PrintPaper.Kind.PLAN);
+    }
+    kinds.addAll(List.of(PrintPaper.Kind.HAND_OUT, PrintPaper.Kind.KIT));
+    PrintViewModel print = new PrintViewModel(session, plan.lesson().id(), kinds);
+    PrintPane pane = new PrintPane(words, print, session.namesHiddenProperty().get());
+    return plan.isSewn()
+        ? pane
+        : new VBox(12, pane, Texts.caption(words.say("desk.lessons.plan.no-labels")));
   }
 
   private Button back() {

@@ -81,7 +81,7 @@ final class ReadingsPlanPane extends VBox {
   }
 
   private String grain(Row row) {
-    return words.say("common.choice." + row.line().planned().grain().key());
+    return words.say("desk.today.grain." + row.line().planned().grain().key());
   }
 
   private String done(Row row) {

@@ -16,7 +16,7 @@ final class TakenTable extends BorderPane {
     table.words(words.say("desk.lessons.col.lesson"), 26, each -> each.lesson().title());
     table.figures(
         words.say("desk.lessons.col.planned"),
-        9,
+        12,
         each -> (double) each.planned(),
         each -> planned(words, each));
     table.figures(

@@ -19,14 +19,26 @@ import walebook.words.Words;
 /** Reads what a student is to measure from the book; never on the window's thread. */
 record LoadReadings(Book book, Words words, Names names, LocalDate today) {
 
+  /** Those of the lesson in hand, and what is open of others; older work is not for today. */
   MyReadings of(UUID classId, UUID studentId) {
-    List<ReadingLine> plan = book.readingPlans().of(classId, studentId);
-    if (plan.isEmpty()) {
-      return MyReadings.NONE;
-    }
-    List<MyReadings.Line> lines = new ArrayList<>();
-    plan.forEach(each -> lines.add(line(each)));
-    return new MyReadings(lines, next(plan, book.lessons().of(classId)));
+    List<Lesson> lessons = book.lessons().of(classId);
+    UUID inHand = inHand(lessons);
+    List<ReadingLine> plan =
+        book.readingPlans().of(classId, studentId).stream()
+            .filter(each -> !each.isDone() || each.planned().lessonId().equals(inHand))
+            .toList();
+    return plan.isEmpty()
+        ? MyReadings.NONE
+        : new MyReadings(plan.stream().map(this::line).toList(), next(plan, lessons, inHand));
+  }
+
+  /** The last lesson that has begun is the one that the class is at. */
+  private @Nullable UUID inHand(List<Lesson> lessons) {
+    return lessons.stream()
+        .filter(each -> !each.taughtOn().isAfter(today))
+        .reduce((one, later) -> later)
+        .map(Lesson::id)
+        .orElse(null);
   }
 
   private MyReadings.Line line(ReadingLine each) {
@@ -45,19 +57,13 @@ record LoadReadings(Book book, Words words, Names names, LocalDate today) {
             .collect(Collectors.joining(" · ")));
   }
 
-  private MyReadings.@Nullable Next next(List<ReadingLine> plan, List<Lesson> lessons) {
+  private MyReadings.@Nullable Next next(
+      List<ReadingLine> plan, List<Lesson> lessons, @Nullable UUID inHand) {
     List<ReadingLine> open =
         plan.stream().filter(each -> !each.isDone() && each.planned().clothId() != null).toList();
     if (open.isEmpty()) {
       return null;
     }
-    // The last lesson that has begun is the one that the class is at.
-    UUID inHand =
-        lessons.stream()
-            .filter(each -> !each.taughtOn().isAfter(today))
-            .reduce((one, later) -> later)
-            .map(Lesson::id)
-            .orElse(null);
     ReadingLine next =
         open.stream()
             .filter(each -> each.planned().lessonId().equals(inHand))

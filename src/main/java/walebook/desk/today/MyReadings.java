@@ -7,7 +7,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * What a student is to measure.
  *
- * @param lines a cloth along a grain each, in the order of measuring
+ * @param lines a cloth along a grain each, in the order of measuring: all of the lesson in hand,
+ *     and what is open of others
  * @param next the first that is not done, of the lesson in hand before others; null when all are
  */
 public record MyReadings(List<Line> lines, @Nullable Next next) {

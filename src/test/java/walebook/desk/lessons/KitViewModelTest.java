@@ -36,12 +36,21 @@ class KitViewModelTest {
       KitViewModel model = new KitViewModel(Sessions.of(room), SEAM, null);
       assertThat(model.field(KitViewModel.STUDENTS).text().get()).isEqualTo("2");
       model.cloth(FIRST).text().set(room.cloth.id().toString());
-      model.field(KitViewModel.PRICES).text().set("a=8.5\n\n thread = 0.02 ");
+      String thread = "Polyester all-purpose thread in a colour that shows";
+      assertThat(model.prices())
+          .contains(new KitViewModel.Price("price-" + thread, thread, true))
+          .contains(new KitViewModel.Price("price-Labels", "Labels", false));
+      model.field(model.priceOf(FIRST)).text().set(" 8.5 ");
+      model.field("price-" + thread).text().set("0.0x");
+      model.workOut();
+      assertThat(model.kitProperty().get()).isNull();
+      assertThat(model.field("price-" + thread).problem().get()).isNotNull();
+      model.field("price-" + thread).text().set("0.02");
       model.workOut();
       Kit kit = Objects.requireNonNull(model.kitProperty().get());
       assertThat(kit.students()).isEqualTo(2);
       assertThat(kit.cloths()).extracting("name").containsExactly("Grey jersey");
-      assertThat(kit.cost()).isPositive();
+      assertThat(kit.lines()).filteredOn(each -> each.cost() != null).hasSize(2);
       assertThat(model.saysProperty().get()).isEmpty();
     }
   }
