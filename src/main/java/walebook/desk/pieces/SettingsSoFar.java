@@ -8,13 +8,14 @@ import walebook.words.Words;
 /** Cloth and machine as they stand in the form, in one line. */
 final class SettingsSoFar {
   private static final List<PieceField> NAMED =
-      List.of(PieceField.CLOTH, PieceField.GRAIN, PieceField.STITCH, PieceField.NEEDLE_POINT);
+      List.of(PieceField.CLOTH, PieceField.GRAIN, PieceField.STITCH);
   private static final List<PieceField> LABELLED =
       List.of(
           PieceField.LAYERS,
           PieceField.MACHINE,
           PieceField.DIAL_WIDTH,
           PieceField.DIAL_LENGTH,
+          PieceField.NEEDLE_POINT,
           PieceField.NEEDLE_NM,
           PieceField.HEM_METHOD,
           PieceField.DIFFERENTIAL_FEED,

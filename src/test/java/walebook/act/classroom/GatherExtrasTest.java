@@ -31,8 +31,8 @@ class GatherExtrasTest {
               row -> {
                 assertThat(row.what()).contains("Gull jersey");
                 assertThat(row.unit()).isEqualTo("m");
-                // As the kit of twelve on paper has it: PrintKitTest and WorkOutKitTest.
-                assertThat(row.forClass()).isEqualTo(1.7);
+                // Twelve alike would need 1.7 (WorkOutKitTest); some were dealt fewer pieces.
+                assertThat(row.forClass()).isEqualTo(1.6);
               });
     }
   }
