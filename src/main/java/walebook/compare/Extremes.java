@@ -15,25 +15,25 @@ import walebook.statistics.TwoRates;
  * @param apart true when Fisher's exact test, times the number of pairs that the two were picked
  *     from (Bonferroni), is below 5 %
  */
-public record Extremes(SettingRow most, SettingRow least, int settings, boolean apart) {
+public record Extremes<T extends SettingFound>(T most, T least, int settings, boolean apart) {
   private static final double LEVEL = 0.05;
 
   /** Picks them; null when fewer than two settings were pulled. */
-  public static @Nullable Extremes of(List<SettingRow> rows) {
-    List<SettingRow> pulled = rows.stream().filter(row -> row.heldInterval() != null).toList();
+  public static <T extends SettingFound> @Nullable Extremes<T> of(List<T> rows) {
+    List<T> pulled = rows.stream().filter(row -> row.heldInterval() != null).toList();
     if (pulled.size() < 2) {
       return null;
     }
-    SettingRow most =
+    T most =
         pulled.stream().max(Comparator.comparingDouble(row -> interval(row).low())).orElseThrow();
-    SettingRow least =
+    T least =
         pulled.stream()
             .filter(row -> !row.levels().equals(most.levels()))
             .min(Comparator.comparingDouble(row -> interval(row).high()))
             .orElseThrow();
     int pairs = pulled.size() * (pulled.size() - 1) / 2;
     double p = new TwoRates(share(most), share(least)).fisher();
-    return new Extremes(most, least, pulled.size(), p * pairs < LEVEL);
+    return new Extremes<>(most, least, pulled.size(), p * pairs < LEVEL);
   }
 
   /** True when both held in the same share of their pieces. */
@@ -41,11 +41,11 @@ public record Extremes(SettingRow most, SettingRow least, int settings, boolean 
     return share(most).share() == share(least).share();
   }
 
-  private static Interval interval(SettingRow row) {
+  private static Interval interval(SettingFound row) {
     return Objects.requireNonNull(row.heldInterval());
   }
 
-  private static Proportion share(SettingRow row) {
+  private static Proportion share(SettingFound row) {
     return Objects.requireNonNull(row.heldShare());
   }
 }

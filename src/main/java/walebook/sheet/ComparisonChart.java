@@ -28,9 +28,9 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTErrBars;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STErrBarType;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STErrValType;
-import walebook.compare.FairComparison;
+import walebook.compare.FairFigures;
 import walebook.compare.Outcome;
-import walebook.compare.SettingRow;
+import walebook.compare.TalliedRow;
 import walebook.words.Words;
 
 /**
@@ -89,7 +89,7 @@ final class ComparisonChart {
   }
 
   /** Draws the share held of every setting to the right of a filled table. */
-  static void ofSettings(XSSFSheet sheet, List<Column<SettingRow>> columns, int rows, Words words) {
+  static void ofSettings(XSSFSheet sheet, List<Column<TalliedRow>> columns, int rows, Words words) {
     Map<Range, Integer> at =
         columns(
             columns,
@@ -114,11 +114,11 @@ final class ComparisonChart {
 
   /** Draws one chart for each outcome, one below the other. */
   static void ofFair(
-      XSSFSheet sheet, List<Column<FairLine>> columns, List<FairComparison> all, Words words) {
+      XSSFSheet sheet, List<Column<FairLine>> columns, List<FairFigures> all, Words words) {
     Map<Range, Integer> at = columns(columns, "setting", "middle", "down", "up");
     int first = 1;
     int top = 1;
-    for (FairComparison each : all) {
+    for (FairFigures each : all) {
       Outcome outcome = each.question().outcome();
       String name = words.say("compare.outcome." + outcome.key());
       Spot spot =

@@ -21,7 +21,13 @@ final class NameCover implements UnaryOperator<String> {
   private static final int MOST_KNOWN = 10_000;
   private static final int LONG = 80;
 
+  /** Below this sign a text is in its composed form whatever it says. */
+  private static final int FIRST_MARK = 0x300;
+
   private final Map<String, String> instead;
+
+  /** No name has fewer signs. */
+  private final int shortest;
 
   /** Words that came before: the words of settings stand in every row. */
   private final Map<String, String> covered = new ConcurrentHashMap<>();
@@ -30,6 +36,7 @@ final class NameCover implements UnaryOperator<String> {
 
   private NameCover(Map<String, String> instead, Pattern names) {
     this.instead = instead;
+    this.shortest = instead.keySet().stream().mapToInt(String::length).min().orElse(0);
     this.names = names;
   }
 
@@ -67,7 +74,11 @@ final class NameCover implements UnaryOperator<String> {
   }
 
   private String cover(String text) {
-    String composed = Normalizer.normalize(text, Normalizer.Form.NFC);
+    boolean plain = text.chars().allMatch(sign -> sign < FIRST_MARK);
+    if (plain && text.length() < shortest) {
+      return text;
+    }
+    String composed = plain ? text : Normalizer.normalize(text, Normalizer.Form.NFC);
     Matcher found = names.matcher(composed);
     if (!found.find()) {
       return text;

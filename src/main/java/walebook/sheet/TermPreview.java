@@ -57,7 +57,7 @@ public record TermPreview(
     }
     return new TermPreview(
         sheets,
-        facts.lines().size(),
+        facts.pieceCount(),
         facts.students().stream().map(facts::shown).toList(),
         facts.names(),
         facts.chosen(PieceColumns.all(facts.lookup(), words)).stream()
@@ -73,6 +73,6 @@ public record TermPreview(
   }
 
   private static int pieces(TermFacts facts, java.util.UUID student) {
-    return (int) facts.lines().stream().filter(each -> each.studentId().equals(student)).count();
+    return facts.piecesEach().getOrDefault(student, 0);
   }
 }

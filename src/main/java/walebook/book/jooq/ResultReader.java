@@ -8,6 +8,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import org.jooq.Select;
 import org.jspecify.annotations.Nullable;
@@ -27,6 +29,8 @@ import walebook.record.Step;
  * for each row, are gone round.
  */
 final class ResultReader {
+  private static final int LINE = JooqResults.COLUMNS.size();
+
   private final Map<UUID, Integer> faults;
   private final Map<String, UUID> ids = new HashMap<>();
   private final Map<String, LocalDate> dates = new HashMap<>();
@@ -48,29 +52,60 @@ final class ResultReader {
     return lines;
   }
 
-  /** Key, code, student, lesson, planned piece, day. */
-  List<DoneLine> done(Select<?> query) {
-    List<DoneLine> lines = new ArrayList<>();
+  /** Key, code, student, lesson, planned piece, day; true when all were told. */
+  boolean done(Select<?> query, Consumer<DoneLine> to) {
     try (ResultSet row = query.fetchResultSet()) {
       while (row.next()) {
-        String lesson = row.getString(4);
-        String planned = row.getString(5);
-        lines.add(
+        to.accept(
             new DoneLine(
                 UUID.fromString(row.getString(1)),
                 row.getString(2),
                 shared(ids, row.getString(3), UUID::fromString),
-                lesson == null ? null : shared(ids, lesson, UUID::fromString),
-                planned == null ? null : UUID.fromString(planned),
+                lesson(row.getString(4)),
+                planned(row.getString(5)),
                 shared(dates, row.getString(6), LocalDate::parse)));
       }
     } catch (SQLException e) {
       throw Trouble.of(e);
     }
-    return lines;
+    return true;
+  }
+
+  /** Lines, then lesson, planned piece and, if asked for, worst fault; true when all were told. */
+  boolean each(Select<?> query, boolean withFault, BiConsumer<ResultLine, DoneLine> to) {
+    try (ResultSet row = query.fetchResultSet()) {
+      while (row.next()) {
+        ResultLine line = line(row, withFault ? row.getInt(LINE + 3) : 0);
+        to.accept(
+            line,
+            new DoneLine(
+                line.pieceId(),
+                line.code(),
+                line.studentId(),
+                lesson(row.getString(LINE + 1)),
+                planned(row.getString(LINE + 2)),
+                line.sewnOn()));
+      }
+    } catch (SQLException e) {
+      throw Trouble.of(e);
+    }
+    return true;
+  }
+
+  private @Nullable UUID lesson(@Nullable String id) {
+    return id == null ? null : shared(ids, id, UUID::fromString);
+  }
+
+  private static @Nullable UUID planned(@Nullable String id) {
+    return id == null ? null : UUID.fromString(id);
   }
 
   private ResultLine line(ResultSet row) throws SQLException {
+    return line(row, null);
+  }
+
+  /** With a worst fault that is known already, or to be looked up. */
+  private ResultLine line(ResultSet row, @Nullable Integer worst) throws SQLException {
     UUID id = UUID.fromString(row.getString(1));
     Double edgeBefore = number(row, 21);
     Double pressed = number(row, 23);
@@ -87,7 +122,7 @@ final class ResultReader {
         ResultLine.changePercent(number(row, 19), number(row, 20)),
         ResultLine.changePercent(edgeBefore, edgeAfter),
         grade == null ? null : Integer.valueOf(grade.intValue()),
-        faults.getOrDefault(id, 0));
+        worst == null ? faults.getOrDefault(id, 0) : worst);
   }
 
   private SetTo setTo(ResultSet row) throws SQLException {
