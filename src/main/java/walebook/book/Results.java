@@ -20,12 +20,18 @@ public interface Results {
   void each(ResultFilter filter, BiConsumer<ResultLine, DoneLine> to);
 
   /**
-   * Tells the same without their results: by the day sewn, then by the student's name, then by
-   * code.
+   * Tells the keys of the same: by the day sewn, then by the student's name, then by code.
    *
+   * @param students only theirs; empty for everybody's
+   * @param lessons only these; empty for all and for pieces without one
    * @param aliases true to go by the student's alias instead
    */
-  void inOrder(ResultFilter filter, boolean aliases, Consumer<DoneLine> to);
+  void inOrder(
+      ResultFilter filter,
+      Set<UUID> students,
+      Set<UUID> lessons,
+      boolean aliases,
+      Consumer<UUID> to);
 
   /** Whose plan and lesson the pieces belong to. */
   List<DoneLine> done(ResultFilter filter);

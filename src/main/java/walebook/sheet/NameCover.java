@@ -62,23 +62,32 @@ final class NameCover implements UnaryOperator<String> {
 
   @Override
   public String apply(String text) {
+    boolean composed = isComposed(text);
+    if (composed && text.length() < shortest) {
+      return text;
+    }
     String known = covered.get(text);
     if (known != null) {
       return known;
     }
-    String found = cover(text);
+    String found = cover(text, composed);
     if (covered.size() < MOST_KNOWN && text.length() < LONG) {
       covered.put(text, found);
     }
     return found;
   }
 
-  private String cover(String text) {
-    boolean plain = text.chars().allMatch(sign -> sign < FIRST_MARK);
-    if (plain && text.length() < shortest) {
-      return text;
+  private static boolean isComposed(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) >= FIRST_MARK) {
+        return false;
+      }
     }
-    String composed = plain ? text : Normalizer.normalize(text, Normalizer.Form.NFC);
+    return true;
+  }
+
+  private String cover(String text, boolean isComposed) {
+    String composed = isComposed ? text : Normalizer.normalize(text, Normalizer.Form.NFC);
     Matcher found = names.matcher(composed);
     if (!found.find()) {
       return text;

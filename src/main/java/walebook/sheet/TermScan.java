@@ -133,15 +133,7 @@ final class TermScan {
 
   private List<UUID> order(ResultFilter of) {
     KeyList keys = new KeyList();
-    book.results()
-        .inOrder(
-            of,
-            !choice.names(),
-            done -> {
-              if (chosen(done)) {
-                keys.add(done.pieceId());
-              }
-            });
+    book.results().inOrder(of, choice.studentIds(), choice.lessonIds(), !choice.names(), keys::add);
     return keys;
   }
 }

@@ -114,7 +114,8 @@ record JooqPieces(Access access) implements Pieces {
   private static List<TestPiece> fetch(DSLContext dsl, Select<Record1<UUID>> ids) {
     PieceReader reader =
         new PieceReader(PiecePartRows.pulls(dsl, ids), PiecePartRows.faults(dsl, ids));
-    return reader.all(dsl.selectFrom(TEST_PIECE).where(TEST_PIECE.ID.in(ids)));
+    return reader.all(
+        dsl.select(PieceReader.COLUMNS).from(TEST_PIECE).where(TEST_PIECE.ID.in(ids)));
   }
 
   @Override
@@ -152,7 +153,8 @@ record JooqPieces(Access access) implements Pieces {
     Map<UUID, List<FaultSeen>> faults = PiecePartRows.faults(dsl, ids);
     return new PieceReader(pulls, faults)
         .all(
-            dsl.selectFrom(TEST_PIECE)
+            dsl.select(PieceReader.COLUMNS)
+                .from(TEST_PIECE)
                 .where(which)
                 .orderBy(TEST_PIECE.SEWN_ON.desc(), TEST_PIECE.ID.desc())
                 .limit(limit)

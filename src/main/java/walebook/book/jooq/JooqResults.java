@@ -50,7 +50,22 @@ record JooqResults(Access access) implements Results {
           TEST_PIECE.EDGE_BEFORE_MM,
           TEST_PIECE.EDGE_SEWN_MM,
           TEST_PIECE.EDGE_PRESSED_MM,
-          TEST_PIECE.GRADE);
+          TEST_PIECE.GRADE,
+          SharedKey.of(
+              TEST_PIECE.CLASS_ID, TEST_PIECE.STUDENT_ID, TEST_PIECE.SEWN_ON, TEST_PIECE.LESSON_ID),
+          SharedKey.of(
+              TEST_PIECE.CLOTH_ID,
+              TEST_PIECE.GRAIN,
+              TEST_PIECE.STITCH_NAME,
+              TEST_PIECE.DIAL_WIDTH,
+              TEST_PIECE.DIAL_LENGTH,
+              TEST_PIECE.NEEDLE_POINT,
+              TEST_PIECE.NEEDLE_NM,
+              TEST_PIECE.HEM_METHOD,
+              TEST_PIECE.DIFFERENTIAL_FEED,
+              TEST_PIECE.PRESSURE,
+              TEST_PIECE.STABILISER,
+              TEST_PIECE.MACHINE_ID));
 
   private static final List<SelectField<?>> DONE =
       List.of(
@@ -86,7 +101,7 @@ record JooqResults(Access access) implements Results {
         .fetchMap(FAULT_SEEN.PIECE_ID, worst);
   }
 
-  /** Lines first, then lesson, planned piece and worst fault. */
+  /** Lines first, then planned piece and worst fault. */
   @Override
   public void each(ResultFilter filter, BiConsumer<ResultLine, DoneLine> to) {
     Field<Integer> worst =
@@ -95,7 +110,7 @@ record JooqResults(Access access) implements Results {
                 .from(FAULT_SEEN)
                 .where(FAULT_SEEN.PIECE_ID.eq(TEST_PIECE.ID)));
     List<SelectField<?>> columns = new ArrayList<>(COLUMNS);
-    columns.addAll(List.of(TEST_PIECE.LESSON_ID, TEST_PIECE.PLANNED_ID));
+    columns.add(TEST_PIECE.PLANNED_ID);
     if (filter.faults()) {
       columns.add(worst);
     }
@@ -109,21 +124,29 @@ record JooqResults(Access access) implements Results {
   }
 
   @Override
-  public void inOrder(ResultFilter filter, boolean aliases, Consumer<DoneLine> to) {
+  public void inOrder(
+      ResultFilter filter,
+      Set<UUID> students,
+      Set<UUID> lessons,
+      boolean aliases,
+      Consumer<UUID> to) {
+    Condition which =
+        condition(filter)
+            .and(students.isEmpty() ? DSL.noCondition() : TEST_PIECE.STUDENT_ID.in(students))
+            .and(lessons.isEmpty() ? DSL.noCondition() : TEST_PIECE.LESSON_ID.in(lessons));
     access.<Boolean>read(
         dsl ->
-            new ResultReader(Map.of())
-                .done(
-                    dsl.select(DONE)
-                        .from(TEST_PIECE)
-                        .join(STUDENT)
-                        .on(STUDENT.ID.eq(TEST_PIECE.STUDENT_ID))
-                        .where(condition(filter))
-                        .orderBy(
-                            TEST_PIECE.SEWN_ON,
-                            aliases ? STUDENT.ALIAS : STUDENT.NAME,
-                            TEST_PIECE.CODE),
-                    to));
+            ResultReader.keys(
+                dsl.select(TEST_PIECE.ID)
+                    .from(TEST_PIECE)
+                    .join(STUDENT)
+                    .on(STUDENT.ID.eq(TEST_PIECE.STUDENT_ID))
+                    .where(which)
+                    .orderBy(
+                        TEST_PIECE.SEWN_ON,
+                        aliases ? STUDENT.ALIAS : STUDENT.NAME,
+                        TEST_PIECE.CODE),
+                to));
   }
 
   @Override
