@@ -20,7 +20,7 @@ public final class LineTally {
   private final Map<SetTo, SettingTally> bySetting = new LinkedHashMap<>();
 
   /** Pieces read in one go share the very same settings. */
-  private final Map<SetTo, SettingTally> known = new IdentityHashMap<>();
+  private final IdentityHashMap<SetTo, SettingTally> known = new IdentityHashMap<>();
 
   private int pieces;
   private int setAside;

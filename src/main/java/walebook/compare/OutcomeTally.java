@@ -31,8 +31,7 @@ record OutcomeTally(
       case SEAM_STRETCH -> seam(tally, 100);
       case SEAM_SHARE -> {
         ClothStretch cloth = CompareBySetting.stretch(stretches, tally.first());
-        boolean known = cloth != null && cloth.percent() > 0;
-        yield known ? seam(tally, cloth.percent()) : none();
+        yield cloth != null && cloth.percent() > 0 ? seam(tally, cloth.percent()) : none();
       }
       case EDGE_CHANGE ->
           plain(

@@ -2,6 +2,7 @@ package walebook.statistics;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
@@ -63,7 +64,7 @@ public final class Counted {
   }
 
   /** How often each came, the least first. */
-  TreeMap<Double, int[]> rising() {
+  SortedMap<Double, int[]> rising() {
     return new TreeMap<>(counts);
   }
 

@@ -5,7 +5,9 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import walebook.compare.Factor;
 import walebook.compare.LineTally;
@@ -38,8 +40,10 @@ public final class OddLots {
 
   private final Names names;
   private final Map<Key, ValueMark> marks = new HashMap<>();
-  private final Map<MarkedValue, Lots> same = new EnumMap<>(MarkedValue.class);
-  private final Map<MarkedValue, Lots> near = new EnumMap<>(MarkedValue.class);
+  private final Map<Levels, Lot> lots = new ConcurrentHashMap<>();
+
+  /** Spelling a setting's levels out is slow, and asked for with every piece. */
+  private final Map<SetTo, Like> bySetting = new ConcurrentHashMap<>();
 
   private record Key(MarkedValue value, UUID targetId) {}
 
@@ -57,38 +61,46 @@ public final class OddLots {
     }
   }
 
-  /** Lots by levels; each setting's is remembered, since spelling levels out is slow. */
-  private static final class Lots {
-    private final List<Factor> factors;
-    private final Map<List<String>, Lot> byLevels = new HashMap<>();
-    private final Map<SetTo, Lot> given = new HashMap<>();
-    private final Map<SetTo, Lot> held = new HashMap<>();
+  /** The lots of one setting: those set alike, and those nearly alike. */
+  private static final class Like {
+    private final Map<MarkedValue, Lot> same = new EnumMap<>(MarkedValue.class);
+    private final Map<MarkedValue, Lot> near = new EnumMap<>(MarkedValue.class);
+    private final Lot sameHeld;
+    private final Lot nearHeld;
 
-    Lots(List<Factor> factors) {
-      this.factors = factors;
+    Like(OddLots all, ResultLine piece) {
+      for (MarkedValue value : OF_PIECES) {
+        same.put(value, all.lot(piece, value, false, ALIKE));
+        near.put(value, all.lot(piece, value, false, NEARLY_ALIKE));
+      }
+      sameHeld = all.lot(piece, MarkedValue.SEAM_STRETCH, true, ALIKE);
+      nearHeld = all.lot(piece, MarkedValue.SEAM_STRETCH, true, NEARLY_ALIKE);
     }
 
-    /** A seam that held is compared with others that held: their ends mean another thing. */
-    Lot of(ResultLine piece, boolean isHeld) {
-      return (isHeld ? held : given)
-          .computeIfAbsent(
-              piece.setTo(),
-              set -> {
-                List<String> levels = new ArrayList<>();
-                factors.forEach(factor -> levels.add(factor.level(piece)));
-                levels.add(isHeld ? "held" : "");
-                return byLevels.computeIfAbsent(levels, key -> new Lot());
-              });
+    Lot same(MarkedValue value, boolean held) {
+      return held ? sameHeld : Objects.requireNonNull(same.get(value));
+    }
+
+    Lot near(MarkedValue value, boolean held) {
+      return held ? nearHeld : Objects.requireNonNull(near.get(value));
     }
   }
+
+  /** A seam that held is compared with others that held: their ends mean another thing. */
+  private record Levels(MarkedValue value, boolean held, List<Factor> by, List<String> levels) {}
 
   private OddLots(Names names, List<ValueMark> marks) {
     this.names = names;
     marks.forEach(each -> this.marks.put(new Key(each.value(), each.targetId()), each));
-    for (MarkedValue value : OF_PIECES) {
-      same.put(value, new Lots(ALIKE));
-      near.put(value, new Lots(NEARLY_ALIKE));
-    }
+  }
+
+  private Lot lot(ResultLine piece, MarkedValue value, boolean held, List<Factor> by) {
+    List<String> levels = by.stream().map(factor -> factor.level(piece)).toList();
+    return lots.computeIfAbsent(new Levels(value, held, by, levels), key -> new Lot());
+  }
+
+  private Like like(ResultLine piece) {
+    return bySetting.computeIfAbsent(piece.setTo(), set -> new Like(this, piece));
   }
 
   /**
@@ -112,21 +124,19 @@ public final class OddLots {
   private void add(SettingTally tally, MarkedValue value, boolean held) {
     Counted values = tally.all(value, held);
     if (!values.isEmpty()) {
-      lots(same, value).of(tally.first(), held).values.addAll(values);
-      lots(near, value).of(tally.first(), held).values.addAll(values);
+      Like like = like(tally.first());
+      like.same(value, held).values.addAll(values);
+      like.near(value, held).values.addAll(values);
     }
-  }
-
-  private static Lots lots(Map<MarkedValue, Lots> of, MarkedValue value) {
-    return java.util.Objects.requireNonNull(of.get(value));
   }
 
   /** What is odd about one of the pieces that went in; usually nothing. */
   public List<OddReading> of(ResultLine piece) {
     List<OddReading> found = List.of();
+    Like like = like(piece);
     for (MarkedValue value : OF_PIECES) {
       Double number = number(piece, value);
-      OddReading odd = number == null ? null : of(piece, value, number);
+      OddReading odd = number == null ? null : of(piece, value, number, like);
       if (odd != null) {
         found = found.isEmpty() ? new ArrayList<>() : found;
         found.add(odd);
@@ -144,11 +154,11 @@ public final class OddLots {
     };
   }
 
-  private @Nullable OddReading of(ResultLine piece, MarkedValue value, double number) {
+  private @Nullable OddReading of(ResultLine piece, MarkedValue value, double number, Like of) {
     boolean held = value == MarkedValue.SEAM_STRETCH && piece.end() == SeamEnd.HELD;
-    Lot like = lots(same, value).of(piece, held);
+    Lot like = of.same(value, held);
     if (like.values.n() < FEWEST) {
-      like = lots(near, value).of(piece, held);
+      like = of.near(value, held);
     }
     Robust robust = like.robust();
     boolean far = robust != null && isFar(robust, number, value);
