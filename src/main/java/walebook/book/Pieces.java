@@ -1,6 +1,8 @@
 package walebook.book;
 
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -34,6 +36,9 @@ public interface Pieces {
 
   /** The pieces of these keys, in the order of the keys; those that are gone are left out. */
   List<TestPiece> of(List<UUID> ids);
+
+  /** Codes by key; those that the book has no piece of are missing. */
+  Map<UUID, String> codes(Collection<UUID> ids);
 
   /** Pieces that fit, newest first. */
   List<TestPiece> list(PieceFilter filter);

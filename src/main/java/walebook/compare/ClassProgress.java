@@ -3,6 +3,8 @@ package walebook.compare;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -88,24 +90,67 @@ public record ClassProgress(List<Lesson> lessons, List<Row> rows) {
     return of(book, classId, lessonIds, book.results().done(ResultFilter.ALL.ofClass(classId)));
   }
 
-  /**
-   * The same where the class's lines are at hand.
-   *
-   * @param done of all lessons
-   */
-  public static ClassProgress of(
+  private static ClassProgress of(
       Book book, UUID classId, Set<UUID> lessonIds, Collection<DoneLine> done) {
+    Logged logged = new Logged(lessonIds);
+    done.forEach(logged::add);
+    return of(book, classId, lessonIds, logged);
+  }
+
+  /** What the pieces of some lessons, or of all, come to; told one by one and not kept. */
+  public static final class Logged {
+    private static final Hand NONE = new Hand();
+
+    private final Set<UUID> lessonIds;
+    private final Map<UUID, Hand> hands = new HashMap<>();
+
+    private static final class Hand {
+      private final Set<UUID> planned = new HashSet<>();
+      private int own;
+      private @Nullable LocalDate last;
+    }
+
+    /**
+     * Begins with none.
+     *
+     * @param lessonIds empty for all lessons and for pieces without one
+     */
+    public Logged(Set<UUID> lessonIds) {
+      this.lessonIds = Set.copyOf(lessonIds);
+    }
+
+    /** One more piece. */
+    public void add(DoneLine piece) {
+      UUID lesson = piece.lessonId();
+      if (!lessonIds.isEmpty() && (lesson == null || !lessonIds.contains(lesson))) {
+        return;
+      }
+      Hand hand = hands.computeIfAbsent(piece.studentId(), key -> new Hand());
+      UUID planned = piece.plannedId();
+      if (planned == null) {
+        hand.own++;
+      } else {
+        hand.planned.add(planned);
+      }
+      LocalDate last = hand.last;
+      hand.last = last == null || piece.sewnOn().isAfter(last) ? piece.sewnOn() : last;
+    }
+
+    private Hand of(Student student) {
+      return hands.getOrDefault(student.id(), NONE);
+    }
+  }
+
+  /**
+   * The same where the class's pieces were told already; to be read in the same step.
+   *
+   * @param logged of the same lessons
+   */
+  public static ClassProgress of(Book book, UUID classId, Set<UUID> lessonIds, Logged logged) {
     List<Lesson> lessons =
         book.lessons().of(classId).stream()
             .filter(each -> lessonIds.isEmpty() || lessonIds.contains(each.id()))
             .toList();
-    Map<UUID, List<DoneLine>> pieces =
-        done.stream()
-            .filter(
-                each ->
-                    lessonIds.isEmpty()
-                        || (each.lessonId() != null && lessonIds.contains(each.lessonId())))
-            .collect(Collectors.groupingBy(DoneLine::studentId));
     Map<UUID, Long> readings =
         book.clothLog().allReadings().stream()
             .filter(each -> classId.equals(each.classId()) && each.measuredBy() != null)
@@ -128,7 +173,7 @@ public record ClassProgress(List<Lesson> lessons, List<Row> rows) {
               lessons,
               plans.getOrDefault(student.id(), List.of()),
               toMeasure.getOrDefault(student.id(), List.of()),
-              pieces.getOrDefault(student.id(), List.of()),
+              logged.of(student),
               readings.getOrDefault(student.id(), 0L).intValue()));
     }
     return new ClassProgress(lessons, rows);
@@ -139,18 +184,13 @@ public record ClassProgress(List<Lesson> lessons, List<Row> rows) {
       List<Lesson> lessons,
       List<PlannedPiece> plan,
       List<ReadingLine> toMeasure,
-      List<DoneLine> pieces,
+      Logged.Hand hand,
       int readings) {
-    Set<UUID> done =
-        pieces.stream()
-            .map(DoneLine::plannedId)
-            .filter(java.util.Objects::nonNull)
-            .collect(Collectors.toSet());
     List<Done> perLesson = new ArrayList<>();
     for (Lesson lesson : lessons) {
       List<PlannedPiece> asked =
           plan.stream().filter(each -> each.lessonId().equals(lesson.id())).toList();
-      int logged = (int) asked.stream().filter(each -> done.contains(each.id())).count();
+      int logged = (int) asked.stream().filter(each -> hand.planned.contains(each.id())).count();
       List<ReadingLine> lines =
           toMeasure.stream().filter(each -> each.planned().lessonId().equals(lesson.id())).toList();
       perLesson.add(
@@ -160,8 +200,6 @@ public record ClassProgress(List<Lesson> lessons, List<Row> rows) {
               lines.stream().mapToInt(ReadingLine::done).sum(),
               lines.stream().mapToInt(each -> each.planned().repeats()).sum()));
     }
-    int own = (int) pieces.stream().filter(each -> each.plannedId() == null).count();
-    LocalDate last = pieces.stream().map(DoneLine::sewnOn).max(LocalDate::compareTo).orElse(null);
-    return new Row(student, perLesson, own, readings, last);
+    return new Row(student, perLesson, hand.own, readings, hand.last);
   }
 }

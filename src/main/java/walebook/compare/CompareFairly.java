@@ -153,7 +153,7 @@ public final class CompareFairly {
         : student;
   }
 
-  private static String name(List<String> levels) {
+  static String name(List<String> levels) {
     return String.join(String.valueOf(BETWEEN), levels);
   }
 

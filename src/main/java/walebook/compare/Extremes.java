@@ -18,33 +18,34 @@ import walebook.statistics.TwoRates;
  * @param apart true when Fisher's exact test, times the number of pairs that the two were picked
  *     from (Bonferroni), is below 5 %
  */
-public record Extremes(
-    SettingRow most, SettingRow least, int settings, boolean even, boolean apart) {
+public record Extremes<T extends SettingFound>(
+    T most, T least, int settings, boolean even, boolean apart) {
   private static final double LEVEL = 0.05;
 
   /** Picks them; null when fewer than two settings were pulled. */
-  public static @Nullable Extremes of(List<SettingRow> rows) {
-    List<SettingRow> pulled = rows.stream().filter(row -> row.heldInterval() != null).toList();
+  public static <T extends SettingFound> @Nullable Extremes<T> of(List<T> rows) {
+    List<T> pulled = rows.stream().filter(row -> row.heldInterval() != null).toList();
     if (pulled.size() < 2) {
       return null;
     }
-    Extremes surely = picked(pulled, row -> interval(row).low(), row -> interval(row).high());
+    Extremes<T> surely =
+        picked(pulled, row -> interval(row).low(), row -> interval(row).high());
     return share(surely.most).share() > share(surely.least).share()
         ? surely
         : picked(pulled, row -> share(row).share(), row -> share(row).share());
   }
 
-  private static Extremes picked(
-      List<SettingRow> pulled, ToDoubleFunction<SettingRow> up, ToDoubleFunction<SettingRow> down) {
-    SettingRow most = pulled.stream().max(Comparator.comparingDouble(up)).orElseThrow();
-    SettingRow least =
+  private static <T extends SettingFound> Extremes<T> picked(
+      List<T> pulled, ToDoubleFunction<T> up, ToDoubleFunction<T> down) {
+    T most = pulled.stream().max(Comparator.comparingDouble(up)).orElseThrow();
+    T least =
         pulled.stream()
             .filter(row -> !row.levels().equals(most.levels()))
             .min(Comparator.comparingDouble(down))
             .orElseThrow();
     boolean even = pulled.stream().map(row -> share(row).share()).distinct().count() == 1;
     double p = new TwoRates(share(most), share(least)).fisher();
-    return new Extremes(most, least, pulled.size(), even, p * pairs(pulled.size()) < LEVEL);
+    return new Extremes<>(most, least, pulled.size(), even, p * pairs(pulled.size()) < LEVEL);
   }
 
   /** How many pairs of settings the two were picked from. */
@@ -56,11 +57,11 @@ public record Extremes(
     return settings * (settings - 1) / 2;
   }
 
-  private static Interval interval(SettingRow row) {
+  private static Interval interval(SettingFound row) {
     return Objects.requireNonNull(row.heldInterval());
   }
 
-  private static Proportion share(SettingRow row) {
+  private static Proportion share(SettingFound row) {
     return Objects.requireNonNull(row.heldShare());
   }
 }

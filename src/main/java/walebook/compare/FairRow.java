@@ -50,6 +50,11 @@ public record FairRow(
 
   /** The middle of what is known: adjusted mean, median or share held in percent; null if none. */
   public @Nullable Double middle() {
+    return middle(adjusted, lasting, held);
+  }
+
+  static @Nullable Double middle(
+      @Nullable AdjustedMean adjusted, @Nullable Lasting lasting, @Nullable Proportion held) {
     if (adjusted != null) {
       return adjusted.mean();
     }

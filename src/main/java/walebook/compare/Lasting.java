@@ -2,7 +2,7 @@ package walebook.compare;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import walebook.statistics.Lifetime;
+import walebook.statistics.Counted;
 import walebook.statistics.ProductLimit;
 
 /**
@@ -28,26 +28,31 @@ public record Lasting(
     double confidence) {
 
   static Lasting of(List<Dot> dots, double confidence) {
-    ProductLimit limit =
-        ProductLimit.of(
-            dots.stream()
-                .map(
-                    dot ->
-                        dot.atLeast()
-                            ? Lifetime.heldTo(dot.value())
-                            : Lifetime.endedAt(dot.value()))
-                .toList(),
-            confidence);
+    Counted gave = new Counted();
+    Counted held = new Counted();
+    dots.forEach(dot -> (dot.atLeast() ? held : gave).add(dot.value()));
+    return of(gave, held, confidence);
+  }
+
+  /**
+   * The same of counted values.
+   *
+   * @param gave at which they gave
+   * @param held to which the others held; of both together at least one
+   */
+  static Lasting of(Counted gave, Counted held, double confidence) {
+    ProductLimit limit = ProductLimit.of(gave, held, confidence);
     ProductLimit.Limits limits = limit.quantileLimits(0.5);
-    boolean enough = dots.size() >= fewest(confidence);
+    int n = gave.n() + held.n();
+    boolean enough = n >= fewest(confidence);
     return new Lasting(
-        dots.size(),
+        n,
         limit.ended(),
         limit.median(),
         enough ? limits.low() : null,
         enough ? limits.high() : null,
-        least(dots),
-        most(dots),
+        gave.least(),
+        held.greatest(),
         confidence);
   }
 
@@ -57,17 +62,5 @@ public record Lasting(
    */
   private static int fewest(double confidence) {
     return (int) Math.ceil(Math.log(2 / (1 - confidence)) / Math.log(2));
-  }
-
-  private static @Nullable Double least(List<Dot> dots) {
-    return dots.stream()
-        .filter(dot -> !dot.atLeast())
-        .map(Dot::value)
-        .min(Double::compare)
-        .orElse(null);
-  }
-
-  private static @Nullable Double most(List<Dot> dots) {
-    return dots.stream().filter(Dot::atLeast).map(Dot::value).max(Double::compare).orElse(null);
   }
 }

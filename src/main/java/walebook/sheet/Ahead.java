@@ -5,6 +5,7 @@ import java.util.NoSuchElementException;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,16 +29,17 @@ final class Ahead<T> implements Iterator<T>, AutoCloseable {
   /**
    * Begins the work.
    *
-   * @param source used by the worker alone from now on
+   * @param source made and used by the worker alone
    */
-  Ahead(Iterator<T> source) {
+  Ahead(Supplier<Iterator<T>> source) {
     worker = new Thread(() -> work(source), "walebook-ahead");
     worker.setDaemon(true);
     worker.start();
   }
 
-  private void work(Iterator<T> source) {
+  private void work(Supplier<Iterator<T>> made) {
     try {
+      Iterator<T> source = made.get();
       while (!stopped && source.hasNext()) {
         give(new Step<>(source.next(), null));
       }

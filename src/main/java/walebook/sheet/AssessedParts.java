@@ -21,8 +21,7 @@ final class AssessedParts {
   private AssessedParts() {}
 
   static List<SheetPart<?>> of(TermFacts facts, Words words) {
-    AssessedClass assessed =
-        facts.assessed().only(facts.choice().studentIds(), facts.choice().lessonIds());
+    AssessedClass assessed = facts.assessed();
     SignatureLines signatures = new SignatureLines(facts, assessed, words);
     SheetPart<AssessedPiece> marks =
         SheetPart.of(
@@ -30,7 +29,7 @@ final class AssessedParts {
                 "sheet.term.about-marks",
                 "MarkTable",
                 MarkColumns.of(facts.lookup(), assessed, words),
-                assessed.pieces().stream().filter(AssessedPiece::isLookedOver).toList())
+                assessed.pieces())
             .with((sheet, columns, rows) -> signatures.below(sheet, rows));
     SheetPart<CoverageLine> coverage =
         SheetPart.of(
@@ -38,7 +37,7 @@ final class AssessedParts {
                 "sheet.term.about-coverage",
                 "CoverageTable",
                 CoverageColumns.of(facts, words),
-                CoverageLine.all(assessed.coverage(), facts.names()))
+                CoverageLine.all(facts.coverage(), facts.names()))
             .with(
                 (sheet, columns, rows) -> {
                   missing(sheet, columns, rows, words);

@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Map;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import walebook.compare.Comparison;
 import walebook.compare.Factor;
-import walebook.compare.FairComparison;
+import walebook.compare.FairFigures;
 import walebook.compare.Outcome;
-import walebook.compare.SettingRow;
+import walebook.compare.TalliedComparison;
+import walebook.compare.TalliedRow;
 import walebook.words.Words;
 
 /** The charts of both comparisons, one a page: cloth by cloth, then outcome by outcome. */
@@ -54,7 +54,7 @@ final class ChartSheet {
   }
 
   private void settings(XSSFSheet numbers) {
-    Comparison comparison = facts.comparison();
+    TalliedComparison comparison = facts.comparison();
     var columns =
         ComparisonChart.columns(
             ComparisonColumns.of(comparison, words),
@@ -62,7 +62,7 @@ final class ChartSheet {
             ComparisonColumns.SHARE,
             ComparisonColumns.DOWN,
             ComparisonColumns.UP);
-    List<SettingRow> rows = comparison.rows();
+    List<TalliedRow> rows = comparison.rows();
     boolean byCloth = comparison.factors().indexOf(Factor.CLOTH) == 0;
     for (int first = 0; first < rows.size(); ) {
       String cloth = byCloth ? rows.get(first).levels().get(0) : "";
@@ -94,7 +94,7 @@ final class ChartSheet {
     Map<ComparisonChart.Range, Integer> columns =
         ComparisonChart.columns(FairColumns.of(words), "setting", "middle", "down", "up");
     int first = 1;
-    for (FairComparison each : facts.findings().fair()) {
+    for (FairFigures each : facts.findings().fair()) {
       Outcome outcome = each.question().outcome();
       String name = words.say("compare.outcome." + outcome.key());
       int rows = each.rows().size();

@@ -3,9 +3,9 @@ package walebook.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import walebook.compare.Comparison;
 import walebook.compare.Factor;
-import walebook.compare.SettingRow;
+import walebook.compare.TalliedComparison;
+import walebook.compare.TalliedRow;
 import walebook.statistics.FiveNumbers;
 import walebook.statistics.Interval;
 import walebook.statistics.Proportion;
@@ -23,10 +23,10 @@ final class ComparisonColumns {
 
   private ComparisonColumns() {}
 
-  static List<Column<SettingRow>> of(Comparison comparison, Words words) {
+  static List<Column<TalliedRow>> of(TalliedComparison comparison, Words words) {
     Choices choices = new Choices(words);
     SettingLabel label = new SettingLabel(comparison.factors(), choices);
-    List<Column<SettingRow>> columns = new ArrayList<>();
+    List<Column<TalliedRow>> columns = new ArrayList<>();
     columns.add(
         Column.text(
             LABEL,
@@ -44,7 +44,7 @@ final class ComparisonColumns {
     return columns;
   }
 
-  private static Column<SettingRow> level(
+  private static Column<TalliedRow> level(
       Factor factor, int place, SettingLabel label, Choices choices) {
     return new Column<>(
         "level-" + factor.key(),
@@ -56,32 +56,32 @@ final class ComparisonColumns {
         row -> label.value(place, row));
   }
 
-  private static List<Column<SettingRow>> held() {
+  private static List<Column<TalliedRow>> held() {
     return List.of(
         Column.whole(
             "pieces",
             "sheet.comparison.pieces",
             "sheet.comparison.pieces.says",
             Origin.COUNT,
-            SettingRow::pieces),
+            TalliedRow::pieces),
         Column.whole(
             "students",
             "sheet.comparison.students",
             "sheet.comparison.students.says",
             Origin.COUNT,
-            SettingRow::students),
+            TalliedRow::students),
         Column.whole(
             "held",
             "sheet.comparison.held",
             "sheet.comparison.held.says",
             Origin.COUNT,
-            SettingRow::held),
+            TalliedRow::held),
         Column.whole(
             "gave",
             "sheet.comparison.gave",
             "sheet.comparison.gave.says",
             Origin.COUNT,
-            SettingRow::gave),
+            TalliedRow::gave),
         Column.figure(
             SHARE,
             "sheet.comparison.held-share",
@@ -108,7 +108,7 @@ final class ComparisonColumns {
             row -> high(row.heldInterval())));
   }
 
-  private static List<Column<SettingRow>> gave() {
+  private static List<Column<TalliedRow>> gave() {
     return List.of(
         Column.figure(
             "stretch-median",
@@ -160,7 +160,7 @@ final class ComparisonColumns {
             row -> greatest(row.shareOfGave())));
   }
 
-  private static List<Column<SettingRow>> seen() {
+  private static List<Column<TalliedRow>> seen() {
     return List.of(
         Column.figure(
             "edge-change",
@@ -183,7 +183,7 @@ final class ComparisonColumns {
             "sheet.comparison.faulty",
             "sheet.comparison.faulty.says",
             Origin.FAULT,
-            SettingRow::withFault),
+            TalliedRow::withFault),
         Column.figure(
             DOWN,
             "sheet.comparison.interval-down",
@@ -214,13 +214,13 @@ final class ComparisonColumns {
     return interval == null ? null : 100 * interval.high();
   }
 
-  private static @Nullable Number down(SettingRow row) {
+  private static @Nullable Number down(TalliedRow row) {
     Proportion held = row.heldShare();
     Interval interval = row.heldInterval();
     return held == null || interval == null ? null : 100 * (held.share() - interval.low());
   }
 
-  private static @Nullable Number up(SettingRow row) {
+  private static @Nullable Number up(TalliedRow row) {
     Proportion held = row.heldShare();
     Interval interval = row.heldInterval();
     return held == null || interval == null ? null : 100 * (interval.high() - held.share());

@@ -3,16 +3,15 @@ package walebook.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import walebook.compare.FairComparison;
-import walebook.compare.FairRow;
+import walebook.compare.FairFigures;
 import walebook.compare.Outcome;
 import walebook.statistics.Interval;
 
 /** One setting's value of one outcome, freed from who sewed it where that can be done. */
-record FairLine(FairComparison of, FairRow row) {
-  static List<FairLine> all(List<FairComparison> found) {
+record FairLine(FairFigures of, FairFigures.Row row) {
+  static List<FairLine> all(List<FairFigures> found) {
     List<FairLine> lines = new ArrayList<>();
-    for (FairComparison each : found) {
+    for (FairFigures each : found) {
       each.rows().forEach(row -> lines.add(new FairLine(each, row)));
     }
     return lines;

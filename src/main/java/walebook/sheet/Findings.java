@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import walebook.compare.Extremes;
-import walebook.compare.PieceResult;
-import walebook.compare.SettingRow;
+import walebook.compare.SettingFound;
+import walebook.compare.TalliedRow;
 import walebook.quantity.Show;
 import walebook.statistics.Interval;
 import walebook.words.Words;
@@ -16,10 +16,10 @@ final class Findings {
   private Findings() {}
 
   static List<Message> of(TermFacts facts, Words words) {
-    if (facts.lines().isEmpty()) {
+    if (facts.pieceCount() == 0) {
       return List.of(Message.of("sheet.found.nothing"));
     }
-    SettingRow all = all(facts);
+    TalliedRow all = facts.comparison().all();
     List<Message> found = new ArrayList<>();
     int pulled = all.gave() + all.held();
     found.add(
@@ -54,17 +54,9 @@ final class Findings {
     return found;
   }
 
-  private static SettingRow all(TermFacts facts) {
-    List<PieceResult> results =
-        facts.findings().results().stream()
-            .map(each -> PieceResult.of(each, facts.lookup().stretch(each)))
-            .toList();
-    return new SettingRow(List.of(), results);
-  }
-
   /** The settings that held most and least often, and whether that may be luck. */
   private static List<Message> ends(TermFacts facts, Words words) {
-    Extremes ends = Extremes.of(facts.comparison().rows());
+    Extremes<TalliedRow> ends = Extremes.of(facts.comparison().rows());
     if (ends == null) {
       return List.of();
     }
@@ -79,7 +71,7 @@ final class Findings {
             ends.apart() ? "sheet.found.apart" : "sheet.found.may-be-luck", n(ends.settings())));
   }
 
-  private static Message row(String key, SettingLabel label, SettingRow row) {
+  private static Message row(String key, SettingLabel label, SettingFound row) {
     Interval interval = interval(row);
     return Message.of(
         key,
@@ -90,7 +82,7 @@ final class Findings {
         Show.percent(100 * interval.high()));
   }
 
-  private static Interval interval(SettingRow row) {
+  private static Interval interval(SettingFound row) {
     return Objects.requireNonNull(row.heldInterval());
   }
 

@@ -7,16 +7,13 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
-import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
-import walebook.book.ResultFilter;
 import walebook.compare.ClassProgress;
 import walebook.compare.ClothStretch;
 import walebook.compare.Names;
@@ -24,14 +21,11 @@ import walebook.compare.RosterOrder;
 import walebook.compare.assessed.AssessedClass;
 import walebook.record.Cloth;
 import walebook.record.ClothReading;
-import walebook.record.DoneLine;
 import walebook.record.Grain;
 import walebook.record.Lesson;
 import walebook.record.PlannedPiece;
-import walebook.record.ResultLine;
 import walebook.record.SchoolClass;
 import walebook.record.Student;
-import walebook.record.TestPiece;
 import walebook.record.Tutor;
 
 /** Reads what the workbook of a class needs from the book, all as it was at one moment. */
@@ -62,10 +56,13 @@ public final class GatherTerm {
 
   private TermFacts gather(SchoolClass of, TermChoice choice, TermExtras extras) {
     Names shown = Names.of(book, !choice.names());
-    List<DoneLine> done = book.results().done(ResultFilter.ALL.ofClass(of.id()));
-    List<ResultLine> lines = sorted(lines(of.id(), choice, done), shown);
+    TermScan scan = TermScan.of(book, of.id(), choice, TermFindings.setAside(book));
     List<ClothReading> readings = book.clothLog().allReadings();
-    TermFindings findings = TermFindings.of(book, lines, readings, shown, of.id());
+    TermFindings findings = TermFindings.of(book, scan, readings, shown, of.id());
+    AssessedClass assessed =
+        AssessedClass.of(book, of.id(), scan.lookedOver())
+            .only(choice.studentIds(), choice.lessonIds());
+    ParentCodes parents = new ParentCodes(book);
     UUID tutorId = of.tutorId();
     return new TermFacts(
         book.info(),
@@ -74,40 +71,21 @@ public final class GatherTerm {
         choice.names() && tutorId != null ? book.tutors().find(tutorId) : null,
         choice,
         students(of.id(), choice),
-        lines,
-        new PieceRun(book, lines.stream().map(ResultLine::pieceId).toList()),
-        lookup(of.id(), choice, lines, shown, findings),
+        scan.tally().perStudent(),
+        new PieceRun(book, scan::order, parents),
+        lookup(of.id(), choice, parents, shown, findings),
         findings,
-        progress(of.id(), choice, done),
-        AssessedClass.of(book, of.id(), done),
-        cloths(lines, readings, findings.stretches()),
-        plan(of.id(), choice, done),
+        progress(of.id(), choice, scan.logged()),
+        assessed,
+        scan.coverage().of(assessed.students()),
+        cloths(scan.cloths(), readings, findings.stretches()),
+        plan(of.id(), choice, scan.planned()),
         extras,
-        student ->
-            new PieceRun(
-                book,
-                lines.stream()
-                    .filter(each -> each.studentId().equals(student))
-                    .map(ResultLine::pieceId)
-                    .toList()),
+        student -> new PieceRun(book, () -> scan.order(student), parents),
         piece -> book.photos().ofPiece(piece),
         everyName(),
         cover(choice.names()),
         LocalDateTime.now(clock).withNano(0));
-  }
-
-  private List<ResultLine> lines(UUID classId, TermChoice choice, List<DoneLine> done) {
-    List<ResultLine> lines = book.results().list(ResultFilter.ALL.ofClass(classId).withFaults());
-    if (choice.lessonIds().isEmpty() && choice.studentIds().isEmpty()) {
-      return lines;
-    }
-    Set<UUID> chosen =
-        done.stream()
-            .filter(each -> choice.hasLesson(each.lessonId()))
-            .filter(each -> choice.hasStudent(each.studentId()))
-            .map(DoneLine::pieceId)
-            .collect(Collectors.toSet());
-    return lines.stream().filter(each -> chosen.contains(each.pieceId())).toList();
   }
 
   private List<Student> students(UUID classId, TermChoice choice) {
@@ -117,17 +95,8 @@ public final class GatherTerm {
         .toList();
   }
 
-  private static List<ResultLine> sorted(List<ResultLine> lines, Names shown) {
-    return lines.stream()
-        .sorted(
-            Comparator.comparing(ResultLine::sewnOn)
-                .thenComparing(each -> shown.of(each.studentId()))
-                .thenComparing(ResultLine::code))
-        .toList();
-  }
-
   private PieceLookup lookup(
-      UUID classId, TermChoice choice, List<ResultLine> lines, Names shown, TermFindings findings) {
+      UUID classId, TermChoice choice, ParentCodes parents, Names shown, TermFindings findings) {
     List<Lesson> lessons = book.lessons().of(classId);
     Map<UUID, PlannedPiece> planned = new HashMap<>();
     for (Lesson lesson : lessons) {
@@ -141,27 +110,14 @@ public final class GatherTerm {
         shown,
         titles,
         planned,
-        codes(lines),
+        parents,
         findings.stretches(),
-        findings.odd(),
+        findings.odd()::of,
         faults,
         clock.getZone());
   }
 
-  /** A parent may have been sewn in another class. */
-  private Function<UUID, @Nullable String> codes(List<ResultLine> lines) {
-    Map<UUID, String> codes = new HashMap<>();
-    lines.forEach(each -> codes.put(each.pieceId(), each.code()));
-    return id -> {
-      String known = codes.get(id);
-      TestPiece found = known == null ? book.pieces().find(id) : null;
-      return found == null ? known : found.code();
-    };
-  }
-
-  private List<PlanLine> plan(UUID classId, TermChoice choice, List<DoneLine> done) {
-    Set<UUID> logged =
-        done.stream().map(DoneLine::plannedId).filter(Objects::nonNull).collect(Collectors.toSet());
+  private List<PlanLine> plan(UUID classId, TermChoice choice, Set<UUID> logged) {
     List<PlanLine> lines = new ArrayList<>();
     for (Lesson lesson : book.lessons().of(classId)) {
       if (choice.hasLesson(lesson.id())) {
@@ -174,8 +130,8 @@ public final class GatherTerm {
     return lines;
   }
 
-  private ClassProgress progress(UUID classId, TermChoice choice, List<DoneLine> done) {
-    ClassProgress read = ClassProgress.of(book, classId, choice.lessonIds(), done);
+  private ClassProgress progress(UUID classId, TermChoice choice, ClassProgress.Logged logged) {
+    ClassProgress read = ClassProgress.of(book, classId, choice.lessonIds(), logged);
     List<ClassProgress.Row> rows =
         read.rows().stream().filter(row -> choice.hasStudent(row.student().id())).toList();
     return new ClassProgress(
@@ -187,10 +143,7 @@ public final class GatherTerm {
   }
 
   private List<ClothLine> cloths(
-      List<ResultLine> lines,
-      List<ClothReading> readings,
-      Map<UUID, Map<Grain, ClothStretch>> stretches) {
-    Set<UUID> used = lines.stream().map(each -> each.setTo().clothId()).collect(Collectors.toSet());
+      Set<UUID> used, List<ClothReading> readings, Map<UUID, Map<Grain, ClothStretch>> stretches) {
     Map<UUID, List<ClothReading>> byCloth =
         readings.stream().collect(Collectors.groupingBy(ClothReading::clothId));
     List<ClothLine> found = new ArrayList<>();

@@ -22,7 +22,13 @@ public final class NameCover implements UnaryOperator<String> {
   private static final int MOST_KNOWN = 10_000;
   private static final int LONG = 80;
 
+  /** Below this sign a text is in its composed form whatever it says. */
+  private static final int FIRST_MARK = 0x300;
+
   private final Map<String, String> instead;
+
+  /** No name has fewer signs. */
+  private final int shortest;
 
   /** Words that came before: the words of settings stand in every row. */
   private final Map<String, String> covered = new ConcurrentHashMap<>();
@@ -31,6 +37,7 @@ public final class NameCover implements UnaryOperator<String> {
 
   private NameCover(Map<String, String> instead, Pattern names) {
     this.instead = instead;
+    this.shortest = instead.keySet().stream().mapToInt(String::length).min().orElse(0);
     this.names = names;
   }
 
@@ -61,19 +68,32 @@ public final class NameCover implements UnaryOperator<String> {
 
   @Override
   public String apply(String text) {
+    boolean composed = isComposed(text);
+    if (composed && text.length() < shortest) {
+      return text;
+    }
     String known = covered.get(text);
     if (known != null) {
       return known;
     }
-    String found = cover(text);
+    String found = cover(text, composed);
     if (covered.size() < MOST_KNOWN && text.length() < LONG) {
       covered.put(text, found);
     }
     return found;
   }
 
-  private String cover(String text) {
-    Matcher found = names.matcher(composed(text));
+  private static boolean isComposed(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) >= FIRST_MARK) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private String cover(String text, boolean isComposed) {
+    Matcher found = names.matcher(isComposed ? text : composed(text));
     if (!found.find()) {
       return text;
     }

@@ -17,7 +17,6 @@ import walebook.record.ClothUse;
 import walebook.record.Grain;
 import walebook.record.PlannedPiece;
 import walebook.record.ResultLine;
-import walebook.record.SetTo;
 import walebook.record.TestPiece;
 
 /**
@@ -26,7 +25,7 @@ import walebook.record.TestPiece;
  * @param names of students (or their aliases), cloths and machines
  * @param lessons titles by lesson
  * @param codes of pieces by key, also of parents in other classes
- * @param odd values that deserve a second look, by piece
+ * @param odd what of a piece deserves a second look
  * @param faults plain names by key
  * @param zone in which times of logging are told
  */
@@ -36,7 +35,7 @@ public record PieceLookup(
     Map<UUID, PlannedPiece> planned,
     Function<UUID, @Nullable String> codes,
     Map<UUID, Map<Grain, ClothStretch>> stretches,
-    Map<UUID, List<OddReading>> odd,
+    Function<ResultLine, List<OddReading>> odd,
     Map<String, String> faults,
     ZoneId zone) {
   /** For those who ask what columns there are rather than what is in them. */
@@ -47,7 +46,7 @@ public record PieceLookup(
           Map.of(),
           id -> null,
           Map.of(),
-          Map.of(),
+          piece -> List.of(),
           Map.of(),
           ZoneOffset.UTC);
 
@@ -55,7 +54,6 @@ public record PieceLookup(
     lessons = Map.copyOf(lessons);
     planned = Map.copyOf(planned);
     stretches = Map.copyOf(stretches);
-    odd = Map.copyOf(odd);
     faults = Map.copyOf(faults);
   }
 
@@ -78,13 +76,8 @@ public record PieceLookup(
     return stretches.getOrDefault(use.clothId(), Map.of()).get(use.grain());
   }
 
-  @Nullable ClothStretch stretch(ResultLine piece) {
-    SetTo set = piece.setTo();
-    return stretches.getOrDefault(set.clothId(), Map.of()).get(set.grain());
-  }
-
   List<OddReading> oddOf(TestPiece piece) {
-    return odd.getOrDefault(piece.id(), List.of());
+    return odd.apply(ResultLine.of(piece));
   }
 
   PieceResult result(TestPiece piece) {

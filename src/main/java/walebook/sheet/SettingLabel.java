@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import walebook.compare.Factor;
-import walebook.compare.SettingRow;
+import walebook.compare.SettingFound;
 import walebook.record.Grain;
 import walebook.record.Keyed;
 import walebook.record.Step;
@@ -21,7 +21,7 @@ final class SettingLabel {
   }
 
   /** All levels in one, such as {@code Grey jersey · course-wise · Zigzag · 2.5}. */
-  String of(SettingRow row) {
+  String of(SettingFound row) {
     return of(row.levels());
   }
 
@@ -50,7 +50,7 @@ final class SettingLabel {
   }
 
   /** A level as a number where the factor is one, otherwise as words. */
-  Value value(int factor, SettingRow row) {
+  Value value(int factor, SettingFound row) {
     String level = level(factor, row.levels());
     return level != null && isNumber(factors.get(factor))
         ? Value.of(Double.valueOf(level))

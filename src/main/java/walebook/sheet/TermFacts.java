@@ -2,17 +2,18 @@ package walebook.sheet;
 
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import walebook.compare.ClassProgress;
-import walebook.compare.Comparison;
+import walebook.compare.TalliedComparison;
 import walebook.compare.assessed.AssessedClass;
+import walebook.compare.assessed.Coverage;
 import walebook.record.BookInfo;
 import walebook.record.PhotoInfo;
-import walebook.record.ResultLine;
 import walebook.record.SchoolClass;
 import walebook.record.Student;
 import walebook.record.Term;
@@ -26,9 +27,10 @@ import walebook.record.Tutor;
  * @param tutor null when the class has none or names are not wanted
  * @param choice what was chosen
  * @param students those chosen of everyone who ever was in the class, in the order shown
- * @param lines the pieces in short: by the day sewn, then by student as shown, then by code
- * @param pieces the same pieces whole, in the same order
- * @param assessed of the whole class, whatever was chosen
+ * @param piecesEach how many pieces each student has that go out; who has none is missing
+ * @param pieces the pieces: by the day sewn, then by student as shown, then by code
+ * @param assessed with those chosen pieces that anybody said something of
+ * @param coverage by the chosen pieces
  * @param piecesOf the pieces of one student
  * @param photosOf the photos of a piece, small
  * @param everyName of students and tutors of the whole book, in the class or not
@@ -42,12 +44,13 @@ public record TermFacts(
     @Nullable Tutor tutor,
     TermChoice choice,
     List<Student> students,
-    List<ResultLine> lines,
+    Map<UUID, Integer> piecesEach,
     Iterable<TestPiece> pieces,
     PieceLookup lookup,
     TermFindings findings,
     ClassProgress progress,
     AssessedClass assessed,
+    Coverage coverage,
     List<ClothLine> cloths,
     List<PlanLine> plan,
     TermExtras extras,
@@ -58,7 +61,7 @@ public record TermFacts(
     LocalDateTime written) {
   public TermFacts {
     students = List.copyOf(students);
-    lines = List.copyOf(lines);
+    piecesEach = Map.copyOf(piecesEach);
     cloths = List.copyOf(cloths);
     plan = List.copyOf(plan);
     everyName = Set.copyOf(everyName);
@@ -68,8 +71,13 @@ public record TermFacts(
     return choice.names();
   }
 
-  Comparison comparison() {
+  TalliedComparison comparison() {
     return findings.comparison();
+  }
+
+  /** How many pieces go out. */
+  int pieceCount() {
+    return findings.comparison().pieces();
   }
 
   /** A student as this workbook calls them. */

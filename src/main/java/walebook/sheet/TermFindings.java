@@ -1,8 +1,6 @@
 package walebook.sheet;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -11,35 +9,33 @@ import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
 import walebook.compare.ClothStretch;
 import walebook.compare.CompareBySetting;
-import walebook.compare.CompareFairly;
-import walebook.compare.Comparison;
 import walebook.compare.Factor;
-import walebook.compare.FairComparison;
+import walebook.compare.FairFigures;
 import walebook.compare.FairQuestion;
-import walebook.compare.LeaveOut;
+import walebook.compare.LineTally;
 import walebook.compare.Names;
 import walebook.compare.Outcome;
+import walebook.compare.TalliedComparison;
 import walebook.compare.alike.MeasureAlike;
 import walebook.compare.odd.FindOdd;
-import walebook.compare.odd.OddReading;
+import walebook.compare.odd.OddLots;
 import walebook.record.ClothReading;
 import walebook.record.Grain;
 import walebook.record.MarkedValue;
-import walebook.record.ResultLine;
 
 /**
  * What the pieces of a term come to. Values that the tutor set aside are left out of all of it.
  *
  * @param comparison setting by setting, with how many values were left out
  * @param fair the same freed from who sewed what, one for each outcome that has a value
- * @param odd what deserves a second look, by piece
- * @param results what each piece brings to the comparison
+ * @param odd tells what deserves a second look
+ * @param unseen how many pieces and readings have an odd value that nobody has looked at yet
  */
 public record TermFindings(
-    Comparison comparison,
-    List<FairComparison> fair,
-    Map<UUID, List<OddReading>> odd,
-    List<ResultLine> results,
+    TalliedComparison comparison,
+    List<FairFigures> fair,
+    OddLots odd,
+    int unseen,
     Map<UUID, Map<Grain, ClothStretch>> stretches) {
   /** What settings are told apart by in the fair comparison, as far as the pieces differ in it. */
   private static final List<Factor> TELLING =
@@ -53,80 +49,64 @@ public record TermFindings(
 
   public TermFindings {
     fair = List.copyOf(fair);
-    odd = Map.copyOf(odd);
-    results = List.copyOf(results);
     stretches = Map.copyOf(stretches);
   }
 
-  /** How many pieces have a value that nobody has looked at yet. */
-  int unseen() {
-    return (int)
-        odd.values().stream()
-            .filter(each -> each.stream().anyMatch(value -> value.mark() == null))
-            .count();
-  }
-
-  static TermFindings of(
-      Book book, List<ResultLine> lines, List<ClothReading> readings, Names names, UUID classId) {
+  /** What the tutor set aside, by the value that it is one of: keys of pieces or of readings. */
+  static Map<MarkedValue, Set<UUID>> setAside(Book book) {
     Map<MarkedValue, Set<UUID>> aside = new EnumMap<>(MarkedValue.class);
     for (MarkedValue value : MarkedValue.values()) {
       aside.put(value, book.marks().setAside(value));
     }
-    Set<UUID> readingsAside = aside.getOrDefault(MarkedValue.CLOTH_STRETCH, Set.of());
+    return aside;
+  }
+
+  static TermFindings of(
+      Book book, TermScan scan, List<ClothReading> readings, Names names, UUID classId) {
+    Set<UUID> readingsAside = book.marks().setAside(MarkedValue.CLOTH_STRETCH);
     Map<UUID, Map<Grain, ClothStretch>> stretches =
         ClothStretch.of(
             readings.stream().filter(each -> !readingsAside.contains(each.id())).toList());
-    LeaveOut leaving = LeaveOut.of(lines, aside);
-    Comparison comparison =
-        CompareBySetting.ofLines(leaving, CompareBySetting.USUAL, stretches, names);
+    LineTally tally = scan.tally();
+    TalliedComparison comparison =
+        TalliedComparison.of(tally, CompareBySetting.USUAL, stretches, names);
+    OddLots odd = OddLots.of(tally, names, book.marks().all());
     return new TermFindings(
         comparison,
-        fair(lines, telling(comparison), stretches, names, aside),
-        odd(book, lines, readings, names, classId),
-        leaving.lines(),
+        fair(tally, telling(comparison), stretches, names),
+        odd,
+        scan.unseen(odd) + unseen(book, readings, names, classId),
         stretches);
   }
 
-  private static List<Factor> telling(Comparison comparison) {
+  private static List<Factor> telling(TalliedComparison comparison) {
     return TELLING.stream().filter(comparison.factors()::contains).limit(MOST_FACTORS).toList();
   }
 
-  private static List<FairComparison> fair(
-      List<ResultLine> lines,
+  private static List<FairFigures> fair(
+      LineTally tally,
       List<Factor> factors,
       Map<UUID, Map<Grain, ClothStretch>> stretches,
-      Names names,
-      Map<MarkedValue, Set<UUID>> aside) {
-    return FAIRLY.parallelStream()
-        .map(
-            outcome ->
-                CompareFairly.of(
-                    lines,
-                    FairQuestion.of(outcome, factors),
-                    stretches,
-                    names,
-                    outOf(aside, outcome.marked()),
-                    null))
+      Names names) {
+    return FAIRLY.stream()
+        .map(outcome -> FairFigures.of(tally, FairQuestion.of(outcome, factors), stretches, names))
         .filter(found -> !found.isEmpty())
         .toList();
   }
 
-  private static Set<UUID> outOf(Map<MarkedValue, Set<UUID>> aside, @Nullable MarkedValue marked) {
-    return marked == null ? Set.of() : aside.getOrDefault(marked, Set.of());
-  }
-
-  private static Map<UUID, List<OddReading>> odd(
-      Book book, List<ResultLine> lines, List<ClothReading> readings, Names names, UUID classId) {
+  /** Of the class's readings of cloths. */
+  private static int unseen(Book book, List<ClothReading> readings, Names names, UUID classId) {
     MeasureAlike alike =
         MeasureAlike.of(
             readings.stream().filter(each -> classId.equals(each.classId())).toList(),
             names,
             Set.of(),
             FairQuestion.USUAL_CONFIDENCE);
-    Map<UUID, List<OddReading>> byPiece = new HashMap<>();
-    for (OddReading each : FindOdd.of(lines, alike, names, book.marks().all())) {
-      byPiece.computeIfAbsent(each.targetId(), key -> new ArrayList<>()).add(each);
-    }
-    return byPiece;
+    return (int)
+        FindOdd.of(List.of(), alike, names, book.marks().all()).stream()
+            .filter(each -> each.mark() == null)
+            .map(each -> each.targetId())
+            .distinct()
+            .count();
   }
 }

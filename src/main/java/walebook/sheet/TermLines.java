@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.function.ToIntFunction;
 import java.util.stream.Stream;
 import walebook.compare.ClassProgress;
-import walebook.compare.SettingRow;
+import walebook.compare.TalliedRow;
 import walebook.words.Words;
 
 /** The lines of the summary, kept as columns so that they are explained like all others. */
@@ -113,19 +113,19 @@ final class TermLines {
             "sheet.term.pieces",
             "sheet.term.pieces.says",
             Origin.COUNT,
-            facts -> facts.lines().size()),
+            facts -> facts.pieceCount()),
         Column.whole(
             "gave",
             "sheet.term.gave",
             "sheet.term.gave.says",
             Origin.COUNT,
-            facts -> ended(facts, SettingRow::gave)),
+            facts -> ended(facts, TalliedRow::gave)),
         Column.whole(
             "held",
             "sheet.term.held",
             "sheet.term.held.says",
             Origin.COUNT,
-            facts -> ended(facts, SettingRow::held)),
+            facts -> ended(facts, TalliedRow::held)),
         Column.whole(
             "settings",
             "sheet.term.settings",
@@ -181,7 +181,7 @@ final class TermLines {
             facts -> new Value.Moment(facts.written())));
   }
 
-  private static int ended(TermFacts facts, ToIntFunction<SettingRow> of) {
+  private static int ended(TermFacts facts, ToIntFunction<TalliedRow> of) {
     return facts.comparison().rows().stream().mapToInt(of).sum();
   }
 

@@ -81,7 +81,7 @@ final class TermParts {
         "PieceTable",
         facts.chosen(PieceColumns.all(facts.lookup(), words)),
         facts.pieces(),
-        facts.lines().size(),
+        facts.pieceCount(),
         true,
         OddMark::draw);
   }

@@ -68,7 +68,7 @@ public record TermPreview(
     Tutor tutor = facts.tutor();
     return new TermPreview(
         sheets,
-        facts.lines().size(),
+        facts.pieceCount(),
         facts.students().stream().map(facts::shown).toList(),
         facts.names(),
         tutor == null ? null : tutor.name(),
@@ -87,6 +87,6 @@ public record TermPreview(
   }
 
   private static int pieces(TermFacts facts, java.util.UUID student) {
-    return (int) facts.lines().stream().filter(each -> each.studentId().equals(student)).count();
+    return facts.piecesEach().getOrDefault(student, 0);
   }
 }

@@ -45,15 +45,29 @@ public final class TermWorkbook {
     try (XSSFWorkbook workbook = new XSSFWorkbook()) {
       Pen pen = new Pen(new Styles(workbook), facts.cover());
       List<SheetPart<?>> parts = TermParts.of(facts, words);
+      SheetPart<?> streamed = parts.stream().filter(SheetPart::streamed).findFirst().orElseThrow();
+      write(workbook, parts, streamed, pen, out);
+    }
+    progress.at(1);
+  }
+
+  /** The rows of pieces are begun first, on a thread of their own. */
+  private <T> void write(
+      XSSFWorkbook workbook,
+      List<SheetPart<?>> parts,
+      SheetPart<T> streamed,
+      Pen pen,
+      OutputStream out)
+      throws IOException {
+    try (Ahead<RowXml.Part> rows =
+        new Ahead<>(() -> new RowXml<>(streamed.columns(), streamed.rows().iterator(), pen))) {
       properties(workbook);
       TermSheet.write(sheet(workbook, "sheet.term.name"), facts, parts, pen, words);
       XSSFSheet charts = ChartSheet.isWanted(facts) ? sheet(workbook, "sheet.charts.name") : null;
       List<Explained> explained = new ArrayList<>(explain("sheet.term.name", TermLines.all(words)));
-      SheetPart<?> streamed = null;
       for (SheetPart<?> each : parts) {
         table(workbook, each, pen);
         explained.addAll(explain(each.name(), each.columns()));
-        streamed = each.streamed() ? each : streamed;
       }
       if (charts != null) {
         ChartSheet.draw(charts, facts, pen, words);
@@ -66,35 +80,29 @@ public final class TermWorkbook {
         StudentSheets.write(workbook, facts, pen, words);
       }
       progress.at(BEFORE_ROWS);
-      if (streamed != null) {
-        stream(workbook, streamed, pen, out);
-      } else {
-        workbook.write(out);
-      }
+      stream(workbook, streamed, rows, out);
     }
-    progress.at(1);
   }
 
-  private <T> void stream(XSSFWorkbook workbook, SheetPart<T> part, Pen pen, OutputStream out)
+  private void stream(
+      XSSFWorkbook workbook, SheetPart<?> part, Ahead<RowXml.Part> rows, OutputStream out)
       throws IOException {
     String name = words.say(part.name());
     // Some readers take no more rows than a sheet says it has.
     workbook
         .getSheet(name)
         .setDimensionOverride(new CellRangeAddress(0, part.count(), 0, part.columns().size() - 1));
-    try (StreamedSheet streaming = new StreamedSheet(workbook, name, to -> rows(part, pen, to))) {
+    try (StreamedSheet streaming = new StreamedSheet(workbook, name, to -> rows(part, rows, to))) {
       streaming.write(out);
     }
   }
 
-  private <T> void rows(SheetPart<T> part, Pen pen, OutputStream out) throws IOException {
-    try (Ahead<RowXml.Part> rows =
-        new Ahead<>(new RowXml<>(part.columns(), part.rows().iterator(), pen))) {
-      while (rows.hasNext()) {
-        RowXml.Part some = rows.next();
-        some.to(out);
-        progress.at(BEFORE_ROWS + (AFTER_ROWS - BEFORE_ROWS) * some.done() / part.count());
-      }
+  private void rows(SheetPart<?> part, Ahead<RowXml.Part> rows, OutputStream out)
+      throws IOException {
+    while (rows.hasNext()) {
+      RowXml.Part some = rows.next();
+      some.to(out);
+      progress.at(BEFORE_ROWS + (AFTER_ROWS - BEFORE_ROWS) * some.done() / part.count());
     }
     progress.at(AFTER_ROWS);
   }

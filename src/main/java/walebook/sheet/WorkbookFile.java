@@ -92,7 +92,7 @@ public final class WorkbookFile {
             facts.pieces(),
             facts.cover(),
             words,
-            done -> progress.at((double) done / Math.max(1, facts.lines().size())));
+            done -> progress.at((double) done / Math.max(1, facts.pieceCount())));
         text.flush();
         progress.at(1);
       }

@@ -78,6 +78,21 @@ public record Additive(
    */
   public static Additive of(List<Response> responses, double confidence, double each) {
     Layout layout = new Layout(responses);
+    return of(layout, layout.raw(responses), confidence, each);
+  }
+
+  /**
+   * The same of values that were summed up: a fit by least squares needs no more of them.
+   *
+   * @param shares at least one
+   * @param confidence of all intervals
+   */
+  public static Additive ofShares(List<Share> shares, double confidence) {
+    Layout layout = Layout.ofShares(shares);
+    return of(layout, layout.rawOfShares(shares), confidence, confidence);
+  }
+
+  private static Additive of(Layout layout, List<Summary> raw, double confidence, double each) {
     WithinBlocks fit = new WithinBlocks(layout);
     Scatter scatter = Scatter.of(fit, layout, confidence);
     Double sd = scatter.known();
@@ -89,7 +104,7 @@ public record Additive(
     List<Pair> not = new ArrayList<>();
     compare(layout, fit, Scatter.of(fit, layout, each), differences, not);
     return new Additive(
-        responses.size(),
+        raw.stream().mapToInt(Summary::n).sum(),
         layout.blocks,
         IntStream.range(0, layout.groups).mapToObj(g -> names(layout, g)).toList(),
         fit.ssLevels,
@@ -100,7 +115,7 @@ public record Additive(
         f,
         f == null ? null : Double.valueOf(Quantiles.fTail(f, fit.dfLevels, fit.dfError)),
         Additivity.of(layout, fit),
-        AdjustedMean.all(layout, fit, scatter, layout.raw(responses)),
+        AdjustedMean.all(layout, fit, scatter, raw),
         Difference.adjusted(differences),
         not);
   }

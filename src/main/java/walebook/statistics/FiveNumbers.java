@@ -34,4 +34,16 @@ public record FiveNumbers(
         Quantile.withDefaults().with(EstimationMethod.HF7).evaluate(numbers, 0, 0.25, 0.5, 0.75, 1);
     return new FiveNumbers(numbers.length, cuts[0], cuts[1], cuts[2], cuts[3], cuts[4]);
   }
+
+  /**
+   * The same of counted values.
+   *
+   * @param values at least one
+   */
+  public static FiveNumbers of(Counted values) {
+    Require.some("values", values);
+    double last = values.n() - 1;
+    double[] cuts = values.at(0, 0.25 * last, 0.5 * last, 0.75 * last, last);
+    return new FiveNumbers(values.n(), cuts[0], cuts[1], cuts[2], cuts[3], cuts[4]);
+  }
 }

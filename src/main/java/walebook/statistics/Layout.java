@@ -32,19 +32,69 @@ final class Layout {
   final double greatestSize;
 
   Layout(List<Response> responses) {
-    if (responses.isEmpty()) {
-      throw new IllegalArgumentException("responses must hold at least one response");
-    }
-    levels = responses.stream().map(Response::level).distinct().toList();
-    blocks = responses.stream().map(Response::block).distinct().toList();
-    greatestSize = responses.stream().mapToDouble(r -> Math.abs(r.value())).max().orElse(0);
-    cells = cells(responses);
+    this(
+        some(responses).stream().map(Response::level).distinct().toList(),
+        responses.stream().map(Response::block).distinct().toList(),
+        responses.stream().mapToDouble(r -> Math.abs(r.value())).max().orElse(0),
+        (levels, blocks) -> cells(responses, levels, blocks));
+  }
+
+  private Layout(List<String> levels, List<String> blocks, double greatestSize, Cells sortedInto) {
+    this.levels = levels;
+    this.blocks = blocks;
+    this.greatestSize = greatestSize;
+    cells = sortedInto.of(levels, blocks);
     groupOfLevel = IntStream.range(0, levels.size()).toArray();
     groupOfBlock = new int[blocks.size()];
     groups = join();
   }
 
-  private List<Cell> cells(List<Response> responses) {
+  /** Sorts what there is into cells by the numbers of its level and block. */
+  private interface Cells {
+    List<Cell> of(List<String> levels, List<String> blocks);
+  }
+
+  /** The layout of responses of which only each cell's summary was kept. */
+  static Layout ofShares(List<Share> shares) {
+    return new Layout(
+        some(shares).stream().map(Share::level).distinct().toList(),
+        shares.stream().map(Share::block).distinct().toList(),
+        shares.stream().mapToDouble(each -> size(each.values().summary())).max().orElse(0),
+        (levels, blocks) -> sorted(shares, levels, blocks));
+  }
+
+  private static double size(Summary summary) {
+    return Rounding.size(summary.least(), summary.greatest());
+  }
+
+  private static List<Cell> sorted(List<Share> shares, List<String> levels, List<String> blocks) {
+    var levelNumber = numbers(levels);
+    var blockNumber = numbers(blocks);
+    var sorted = new TreeMap<Long, Moments>();
+    for (Share share : shares) {
+      long key =
+          (long) number(blockNumber, share.block()) * levels.size()
+              + number(levelNumber, share.level());
+      sorted.computeIfAbsent(key, k -> new Moments()).addAll(share.values());
+    }
+    List<Cell> cells = new ArrayList<>();
+    sorted.forEach((key, values) -> cells.add(cell(key, levels.size(), values.summary())));
+    return cells;
+  }
+
+  private static Cell cell(long key, int levels, Summary summary) {
+    return new Cell((int) (key / levels), (int) (key % levels), summary);
+  }
+
+  private static <T> List<T> some(List<T> responses) {
+    if (responses.isEmpty()) {
+      throw new IllegalArgumentException("responses must hold at least one response");
+    }
+    return responses;
+  }
+
+  private static List<Cell> cells(
+      List<Response> responses, List<String> levels, List<String> blocks) {
     var levelNumber = numbers(levels);
     var blockNumber = numbers(blocks);
     var sorted = new TreeMap<Long, List<Double>>();
@@ -55,12 +105,7 @@ final class Layout {
       sorted.computeIfAbsent(key, k -> new ArrayList<>()).add(response.value());
     }
     return sorted.entrySet().stream()
-        .map(
-            entry ->
-                new Cell(
-                    (int) (entry.getKey() / levels.size()),
-                    (int) (entry.getKey() % levels.size()),
-                    Summary.of(entry.getValue())))
+        .map(entry -> cell(entry.getKey(), levels.size(), Summary.of(entry.getValue())))
         .toList();
   }
 
@@ -117,5 +162,16 @@ final class Layout {
       values.get(number(levelNumber, response.level())).add(response.value());
     }
     return values.stream().map(Summary::of).toList();
+  }
+
+  /** The same of shares. */
+  List<Summary> rawOfShares(List<Share> shares) {
+    Map<String, Integer> levelNumber = numbers(levels);
+    List<Moments> values = new ArrayList<>();
+    levels.forEach(level -> values.add(new Moments()));
+    for (Share share : shares) {
+      values.get(number(levelNumber, share.level())).addAll(share.values());
+    }
+    return values.stream().map(Moments::summary).toList();
   }
 }

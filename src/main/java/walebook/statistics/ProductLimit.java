@@ -58,13 +58,32 @@ public record ProductLimit(int n, int ended, double greatest, List<Step> steps, 
     if (lifetimes.isEmpty()) {
       throw new IllegalArgumentException("lifetimes must hold at least one lifetime");
     }
-    double z = Quantiles.normal(confidence);
     TreeMap<Double, int[]> counts = new TreeMap<>();
     for (Lifetime one : lifetimes) {
       counts.computeIfAbsent(one.value() + 0.0, v -> new int[2])[one.ended() ? 0 : 1]++;
     }
+    return of(counts, lifetimes.size(), confidence);
+  }
+
+  /**
+   * The same of counted values.
+   *
+   * @param ended where they were seen to end
+   * @param held how far the others held; of both together at least one
+   */
+  public static ProductLimit of(Counted ended, Counted held, double confidence) {
+    Require.some("ended and held", ended.isEmpty() ? held : ended);
+    TreeMap<Double, int[]> counts = new TreeMap<>();
+    ended.rising().forEach((at, n) -> counts.computeIfAbsent(at, v -> new int[2])[0] += n[0]);
+    held.rising().forEach((at, n) -> counts.computeIfAbsent(at, v -> new int[2])[1] += n[0]);
+    return of(counts, ended.n() + held.n(), confidence);
+  }
+
+  /** Of how many ended, and how many only held, at each value. */
+  private static ProductLimit of(TreeMap<Double, int[]> counts, int n, double confidence) {
+    double z = Quantiles.normal(confidence);
     List<Step> steps = new ArrayList<>();
-    int atRisk = lifetimes.size();
+    int atRisk = n;
     int ended = 0;
     double survival = 1;
     double sum = 0;
@@ -80,7 +99,7 @@ public record ProductLimit(int n, int ended, double greatest, List<Step> steps, 
       }
       atRisk -= ends + at.getValue()[1];
     }
-    return new ProductLimit(lifetimes.size(), ended, counts.lastKey(), steps, confidence);
+    return new ProductLimit(n, ended, counts.lastKey(), steps, confidence);
   }
 
   private static @Nullable Interval interval(

@@ -9,6 +9,12 @@ import java.util.function.Function;
 final class Require {
   private Require() {}
 
+  static void some(String name, Counted values) {
+    if (values.isEmpty()) {
+      throw new IllegalArgumentException(name + " must hold at least one value");
+    }
+  }
+
   static double finite(String name, double value) {
     if (!Double.isFinite(value)) {
       throw new IllegalArgumentException(name + " must be finite: " + value);

@@ -54,6 +54,24 @@ public record Robust(
     double size = Rounding.size(StatUtils.min(numbers), StatUtils.max(numbers));
     double meanDeviation = Rounding.clean(StatUtils.mean(away), size);
     double mad = Rounding.clean(Median.withDefaults().evaluate(away), size);
+    return of(numbers.length, median, mad, meanDeviation);
+  }
+
+  /**
+   * The same of counted values.
+   *
+   * @param values at least one
+   */
+  public static Robust of(Counted values) {
+    Require.some("values", values);
+    double[] cuts = values.at(0, (values.n() - 1) / 2.0, values.n() - 1);
+    double size = Rounding.size(cuts[0], cuts[2]);
+    Counted away = values.map(value -> Math.abs(value - cuts[1]));
+    double meanDeviation = Rounding.clean(away.moments().summary().mean(), size);
+    return of(values.n(), cuts[1], Rounding.clean(away.median(), size), meanDeviation);
+  }
+
+  private static Robust of(int n, double median, double mad, double meanDeviation) {
     ScaleFrom from =
         mad > 0 ? ScaleFrom.MAD : meanDeviation > 0 ? ScaleFrom.MEAN_DEVIATION : ScaleFrom.NONE;
     double scale =
@@ -62,7 +80,7 @@ public record Robust(
           case MEAN_DEVIATION -> MEAN_DEVIATION_TO_SD * meanDeviation;
           case NONE -> 0;
         };
-    return new Robust(numbers.length, median, mad, meanDeviation, scale, from);
+    return new Robust(n, median, mad, meanDeviation, scale, from);
   }
 
   /** The modified z-score of a value, null when the values had no spread. */

@@ -29,13 +29,14 @@ class ExtremesTest {
     return new SettingRow(List.of(level), results);
   }
 
-  private static Extremes of(SettingRow... rows) {
+  private static Extremes<SettingRow> of(SettingRow... rows) {
     return Objects.requireNonNull(Extremes.of(List.of(rows)));
   }
 
   @Test
   void aFewLuckyPiecesDoNotWinOverMany() {
-    Extremes ends = of(row("few", 2, 0), row("many", 19, 1), row("one", 0, 1), row("none", 1, 19));
+    Extremes<SettingRow> ends =
+        of(row("few", 2, 0), row("many", 19, 1), row("one", 0, 1), row("none", 1, 19));
     assertThat(ends.most().levels()).containsExactly("many");
     assertThat(ends.least().levels()).containsExactly("none");
     assertThat(ends.apart()).isTrue();

@@ -17,7 +17,7 @@ class AheadTest {
   void everythingComesOnceAndInOrder() {
     List<Integer> all = IntStream.range(0, 1_000).boxed().toList();
     List<Integer> taken = new ArrayList<>();
-    try (Ahead<Integer> ahead = new Ahead<>(all.iterator())) {
+    try (Ahead<Integer> ahead = new Ahead<>(all::iterator)) {
       ahead.forEachRemaining(taken::add);
       assertThat(ahead.hasNext()).isFalse();
       assertThatThrownBy(ahead::next).isInstanceOf(NoSuchElementException.class);
@@ -38,7 +38,7 @@ class AheadTest {
                 })
             .iterator();
     List<Integer> taken = new ArrayList<>();
-    try (Ahead<Integer> ahead = new Ahead<>(failing)) {
+    try (Ahead<Integer> ahead = new Ahead<>(() -> failing)) {
       assertThatThrownBy(() -> ahead.forEachRemaining(taken::add)).hasMessage("at three");
     }
     assertThat(taken).containsExactly(0, 1, 2);
@@ -48,7 +48,7 @@ class AheadTest {
   void closingStopsTheWorkAtOnceAndWaitsForIt() {
     AtomicInteger made = new AtomicInteger();
     Iterator<Integer> endless = IntStream.generate(made::incrementAndGet).iterator();
-    try (Ahead<Integer> ahead = new Ahead<>(endless)) {
+    try (Ahead<Integer> ahead = new Ahead<>(() -> endless)) {
       assertThat(ahead.next()).isEqualTo(1);
     }
     int atClose = made.get();

@@ -18,6 +18,7 @@ import java.util.UUID;
 import java.util.stream.Stream;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
+import org.jooq.Field;
 import org.jooq.Table;
 import org.jooq.TableRecord;
 import org.jooq.impl.DSL;
@@ -139,7 +140,7 @@ record JooqAssessments(Access access, Clock clock) implements Assessments {
 
   @Override
   public List<PieceCheck> checksOf(UUID classId) {
-    return checks(PIECE_CHECK.PIECE_ID.in(piecesOf(classId)));
+    return checks(ofClass(PIECE_CHECK.PIECE_ID, classId));
   }
 
   private List<PieceCheck> checks(Condition which) {
@@ -152,8 +153,13 @@ record JooqAssessments(Access access, Clock clock) implements Assessments {
                 .map(AssessmentRows::check));
   }
 
-  private static org.jooq.Select<org.jooq.Record1<UUID>> piecesOf(UUID classId) {
-    return DSL.select(TEST_PIECE.ID).from(TEST_PIECE).where(TEST_PIECE.CLASS_ID.eq(classId));
+  /** Asked of each row, since a class may have many more pieces than were ever looked over. */
+  private static Condition ofClass(Field<UUID> pieceId, UUID classId) {
+    return DSL.exists(
+        DSL.selectOne()
+            .from(TEST_PIECE)
+            .where(TEST_PIECE.ID.eq(pieceId))
+            .and(TEST_PIECE.CLASS_ID.eq(classId)));
   }
 
   @Override
@@ -168,7 +174,7 @@ record JooqAssessments(Access access, Clock clock) implements Assessments {
 
   @Override
   public List<Feedback> feedbackOf(UUID classId) {
-    return feedback(FEEDBACK.PIECE_ID.in(piecesOf(classId)));
+    return feedback(ofClass(FEEDBACK.PIECE_ID, classId));
   }
 
   private List<Feedback> feedback(Condition which) {
@@ -187,9 +193,8 @@ record JooqAssessments(Access access, Clock clock) implements Assessments {
         dsl -> {
           ClassTally pieces = ClassTally.of(dsl, TEST_PIECE, TEST_PIECE.CLASS_ID.eq(classId));
           ClassTally checks =
-              ClassTally.of(dsl, PIECE_CHECK, PIECE_CHECK.PIECE_ID.in(piecesOf(classId)));
-          ClassTally comments =
-              ClassTally.of(dsl, FEEDBACK, FEEDBACK.PIECE_ID.in(piecesOf(classId)));
+              ClassTally.of(dsl, PIECE_CHECK, ofClass(PIECE_CHECK.PIECE_ID, classId));
+          ClassTally comments = ClassTally.of(dsl, FEEDBACK, ofClass(FEEDBACK.PIECE_ID, classId));
           Instant last =
               Stream.of(pieces, checks, comments)
                   .map(ClassTally::last)
@@ -207,7 +212,7 @@ record JooqAssessments(Access access, Clock clock) implements Assessments {
             dsl ->
                 dsl.selectDistinct(FEEDBACK.PIECE_ID)
                     .from(FEEDBACK)
-                    .where(FEEDBACK.PIECE_ID.in(piecesOf(classId)))
+                    .where(ofClass(FEEDBACK.PIECE_ID, classId))
                     .fetch(FEEDBACK.PIECE_ID)));
   }
 

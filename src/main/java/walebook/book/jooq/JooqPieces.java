@@ -5,6 +5,7 @@ import static walebook.book.jooq.made.Tables.PIECE_PULL;
 import static walebook.book.jooq.made.Tables.TEST_PIECE;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -90,8 +91,18 @@ record JooqPieces(Access access) implements Pieces {
     return ids.stream().map(found::get).filter(Objects::nonNull).toList();
   }
 
+  @Override
+  public Map<UUID, String> codes(Collection<UUID> ids) {
+    return access.read(
+        dsl ->
+            dsl.select(TEST_PIECE.ID, TEST_PIECE.CODE)
+                .from(TEST_PIECE)
+                .where(TEST_PIECE.ID.in(keys(ids)))
+                .fetchMap(TEST_PIECE.ID, TEST_PIECE.CODE));
+  }
+
   /** Keys as one list of JSON: a statement with hundreds of marks takes longer than the rows. */
-  private static Select<Record1<UUID>> keys(List<UUID> ids) {
+  private static Select<Record1<UUID>> keys(Collection<UUID> ids) {
     String all =
         ids.stream()
             .map(id -> '"' + id.toString() + '"')
@@ -103,7 +114,8 @@ record JooqPieces(Access access) implements Pieces {
   private static List<TestPiece> fetch(DSLContext dsl, Select<Record1<UUID>> ids) {
     PieceReader reader =
         new PieceReader(PiecePartRows.pulls(dsl, ids), PiecePartRows.faults(dsl, ids));
-    return reader.all(dsl.selectFrom(TEST_PIECE).where(TEST_PIECE.ID.in(ids)));
+    return reader.all(
+        dsl.select(PieceReader.COLUMNS).from(TEST_PIECE).where(TEST_PIECE.ID.in(ids)));
   }
 
   @Override
@@ -141,7 +153,8 @@ record JooqPieces(Access access) implements Pieces {
     Map<UUID, List<FaultSeen>> faults = PiecePartRows.faults(dsl, ids);
     return new PieceReader(pulls, faults)
         .all(
-            dsl.selectFrom(TEST_PIECE)
+            dsl.select(PieceReader.COLUMNS)
+                .from(TEST_PIECE)
                 .where(which)
                 .orderBy(TEST_PIECE.SEWN_ON.desc(), TEST_PIECE.ID.desc())
                 .limit(limit)

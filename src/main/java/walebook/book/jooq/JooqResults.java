@@ -2,15 +2,20 @@ package walebook.book.jooq;
 
 import static walebook.book.jooq.made.Tables.FAULT_SEEN;
 import static walebook.book.jooq.made.Tables.PLANNED_PIECE;
+import static walebook.book.jooq.made.Tables.STUDENT;
 import static walebook.book.jooq.made.Tables.TEST_PIECE;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
+import org.jooq.Field;
 import org.jooq.SelectField;
 import org.jooq.impl.DSL;
 import walebook.book.ResultFilter;
@@ -46,7 +51,31 @@ record JooqResults(Access access) implements Results {
           TEST_PIECE.EDGE_SEWN_MM,
           TEST_PIECE.EDGE_PRESSED_MM,
           TEST_PIECE.GRADE,
-          TEST_PIECE.SEWING_MINUTES);
+          TEST_PIECE.SEWING_MINUTES,
+          SharedKey.of(
+              TEST_PIECE.CLASS_ID, TEST_PIECE.STUDENT_ID, TEST_PIECE.SEWN_ON, TEST_PIECE.LESSON_ID),
+          SharedKey.of(
+              TEST_PIECE.CLOTH_ID,
+              TEST_PIECE.GRAIN,
+              TEST_PIECE.STITCH_NAME,
+              TEST_PIECE.DIAL_WIDTH,
+              TEST_PIECE.DIAL_LENGTH,
+              TEST_PIECE.NEEDLE_POINT,
+              TEST_PIECE.NEEDLE_NM,
+              TEST_PIECE.HEM_METHOD,
+              TEST_PIECE.DIFFERENTIAL_FEED,
+              TEST_PIECE.PRESSURE,
+              TEST_PIECE.STABILISER,
+              TEST_PIECE.MACHINE_ID));
+
+  private static final List<SelectField<?>> DONE =
+      List.of(
+          TEST_PIECE.ID,
+          TEST_PIECE.CODE,
+          TEST_PIECE.STUDENT_ID,
+          TEST_PIECE.LESSON_ID,
+          TEST_PIECE.PLANNED_ID,
+          TEST_PIECE.SEWN_ON);
 
   @Override
   public List<ResultLine> list(ResultFilter filter) {
@@ -73,21 +102,62 @@ record JooqResults(Access access) implements Results {
         .fetchMap(FAULT_SEEN.PIECE_ID, worst);
   }
 
+  /** Lines first, then planned piece and worst fault. */
   @Override
-  public List<DoneLine> done(ResultFilter filter) {
-    return access.read(
+  public void each(ResultFilter filter, BiConsumer<ResultLine, DoneLine> to) {
+    Field<Integer> worst =
+        DSL.field(
+            DSL.select(DSL.max(FAULT_SEEN.SEVERITY).cast(Integer.class))
+                .from(FAULT_SEEN)
+                .where(FAULT_SEEN.PIECE_ID.eq(TEST_PIECE.ID)));
+    List<SelectField<?>> columns = new ArrayList<>(COLUMNS);
+    columns.add(TEST_PIECE.PLANNED_ID);
+    if (filter.faults()) {
+      columns.add(worst);
+    }
+    access.<Boolean>read(
         dsl ->
             new ResultReader(Map.of())
-                .done(
-                    dsl.select(
-                            TEST_PIECE.ID,
-                            TEST_PIECE.CODE,
-                            TEST_PIECE.STUDENT_ID,
-                            TEST_PIECE.LESSON_ID,
-                            TEST_PIECE.PLANNED_ID,
-                            TEST_PIECE.SEWN_ON)
-                        .from(TEST_PIECE)
-                        .where(condition(filter))));
+                .each(
+                    dsl.select(columns).from(TEST_PIECE).where(condition(filter)),
+                    filter.faults(),
+                    to));
+  }
+
+  @Override
+  public void inOrder(
+      ResultFilter filter,
+      Set<UUID> students,
+      Set<UUID> lessons,
+      boolean aliases,
+      Consumer<UUID> to) {
+    Condition which =
+        condition(filter)
+            .and(students.isEmpty() ? DSL.noCondition() : TEST_PIECE.STUDENT_ID.in(students))
+            .and(lessons.isEmpty() ? DSL.noCondition() : TEST_PIECE.LESSON_ID.in(lessons));
+    access.<Boolean>read(
+        dsl ->
+            ResultReader.keys(
+                dsl.select(TEST_PIECE.ID)
+                    .from(TEST_PIECE)
+                    .join(STUDENT)
+                    .on(STUDENT.ID.eq(TEST_PIECE.STUDENT_ID))
+                    .where(which)
+                    .orderBy(
+                        TEST_PIECE.SEWN_ON,
+                        aliases ? STUDENT.ALIAS : STUDENT.NAME,
+                        TEST_PIECE.CODE),
+                to));
+  }
+
+  @Override
+  public List<DoneLine> done(ResultFilter filter) {
+    List<DoneLine> lines = new ArrayList<>();
+    access.<Boolean>read(
+        dsl ->
+            new ResultReader(Map.of())
+                .done(dsl.select(DONE).from(TEST_PIECE).where(condition(filter)), lines::add));
+    return lines;
   }
 
   @Override

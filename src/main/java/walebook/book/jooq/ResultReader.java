@@ -8,6 +8,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import org.jooq.Select;
 import org.jspecify.annotations.Nullable;
@@ -20,6 +22,7 @@ import walebook.record.ResultLine;
 import walebook.record.SeamEnd;
 import walebook.record.SetTo;
 import walebook.record.Step;
+import walebook.record.Whose;
 
 /**
  * Reads lines straight off the rows in the order of {@link JooqResults#COLUMNS}. A class's pieces
@@ -27,10 +30,13 @@ import walebook.record.Step;
  * for each row, are gone round.
  */
 final class ResultReader {
+  private static final int LINE = JooqResults.COLUMNS.size();
+
   private final Map<UUID, Integer> faults;
   private final Map<String, UUID> ids = new HashMap<>();
   private final Map<String, LocalDate> dates = new HashMap<>();
-  private final Map<SetTo, SetTo> settings = new HashMap<>();
+  private final Map<String, Whose> whose = new HashMap<>();
+  private final Map<String, SetTo> settings = new HashMap<>();
 
   ResultReader(Map<UUID, Integer> faults) {
     this.faults = faults;
@@ -48,29 +54,73 @@ final class ResultReader {
     return lines;
   }
 
-  /** Key, code, student, lesson, planned piece, day. */
-  List<DoneLine> done(Select<?> query) {
-    List<DoneLine> lines = new ArrayList<>();
+  /** Key, code, student, lesson, planned piece, day; true when all were told. */
+  boolean done(Select<?> query, Consumer<DoneLine> to) {
     try (ResultSet row = query.fetchResultSet()) {
       while (row.next()) {
-        String lesson = row.getString(4);
-        String planned = row.getString(5);
-        lines.add(
+        to.accept(
             new DoneLine(
                 UUID.fromString(row.getString(1)),
                 row.getString(2),
                 shared(ids, row.getString(3), UUID::fromString),
-                lesson == null ? null : shared(ids, lesson, UUID::fromString),
-                planned == null ? null : UUID.fromString(planned),
+                lesson(row.getString(4)),
+                planned(row.getString(5)),
                 shared(dates, row.getString(6), LocalDate::parse)));
       }
     } catch (SQLException e) {
       throw Trouble.of(e);
     }
-    return lines;
+    return true;
+  }
+
+  /** Lines, then planned piece and, if asked for, worst fault; true when all were told. */
+  boolean each(Select<?> query, boolean withFault, BiConsumer<ResultLine, DoneLine> to) {
+    try (ResultSet row = query.fetchResultSet()) {
+      while (row.next()) {
+        Whose of = whose(row);
+        ResultLine line = line(row, of, withFault ? row.getInt(LINE + 2) : 0);
+        to.accept(
+            line,
+            new DoneLine(
+                line.pieceId(),
+                line.code(),
+                line.studentId(),
+                of.lessonId(),
+                planned(row.getString(LINE + 1)),
+                line.sewnOn()));
+      }
+    } catch (SQLException e) {
+      throw Trouble.of(e);
+    }
+    return true;
+  }
+
+  /** Keys alone; true when all were told. */
+  static boolean keys(Select<?> query, Consumer<UUID> to) {
+    try (ResultSet row = query.fetchResultSet()) {
+      while (row.next()) {
+        to.accept(UUID.fromString(row.getString(1)));
+      }
+    } catch (SQLException e) {
+      throw Trouble.of(e);
+    }
+    return true;
+  }
+
+  private @Nullable UUID lesson(@Nullable String id) {
+    return id == null ? null : shared(ids, id, UUID::fromString);
+  }
+
+  private static @Nullable UUID planned(@Nullable String id) {
+    return id == null ? null : UUID.fromString(id);
   }
 
   private ResultLine line(ResultSet row) throws SQLException {
+    return line(row, whose(row), null);
+  }
+
+  /** With a worst fault that is known already, or to be looked up. */
+  private ResultLine line(ResultSet row, Whose of, @Nullable Integer worst) throws SQLException {
     UUID id = UUID.fromString(row.getString(1));
     Double edgeBefore = number(row, 21);
     Double pressed = number(row, 23);
@@ -79,35 +129,57 @@ final class ResultReader {
     return new ResultLine(
         id,
         row.getString(2),
-        shared(ids, row.getString(3), UUID::fromString),
-        shared(ids, row.getString(4), UUID::fromString),
-        shared(dates, row.getString(5), LocalDate::parse),
+        of.classId(),
+        of.studentId(),
+        of.sewnOn(),
         setTo(row),
         Keyed.find(SeamEnd.class, row.getString(18)),
         ResultLine.changePercent(number(row, 19), number(row, 20)),
         ResultLine.changePercent(edgeBefore, edgeAfter),
         grade == null ? null : Integer.valueOf(grade.intValue()),
         number(row, 25),
-        faults.getOrDefault(id, 0));
+        worst == null ? faults.getOrDefault(id, 0) : worst);
+  }
+
+  /** Without the planned piece, which only one piece has. */
+  private Whose whose(ResultSet row) throws SQLException {
+    String key = row.getString(LINE - 1);
+    Whose known = whose.get(key);
+    if (known == null) {
+      String[] parts = key.split(SharedKey.BETWEEN, -1);
+      known =
+          new Whose(
+              UUID.fromString(parts[0]),
+              UUID.fromString(parts[1]),
+              parts[3].isEmpty() ? null : UUID.fromString(parts[3]),
+              null,
+              LocalDate.parse(parts[2]));
+      whose.put(key, known);
+    }
+    return known;
   }
 
   private SetTo setTo(ResultSet row) throws SQLException {
-    String machine = row.getString(17);
-    SetTo found =
-        new SetTo(
-            shared(ids, row.getString(6), UUID::fromString),
-            Keyed.of(Grain.class, row.getString(7)),
-            row.getString(8),
-            number(row, 9),
-            number(row, 10),
-            needle(row.getString(11), number(row, 12)),
-            row.getString(13),
-            number(row, 14),
-            Keyed.find(Step.class, row.getString(15)),
-            row.getString(16),
-            machine == null ? null : shared(ids, machine, UUID::fromString));
-    SetTo known = settings.putIfAbsent(found, found);
-    return known == null ? found : known;
+    String key = row.getString(LINE);
+    SetTo known = settings.get(key);
+    if (known == null) {
+      String machine = row.getString(17);
+      known =
+          new SetTo(
+              UUID.fromString(row.getString(6)),
+              Keyed.of(Grain.class, row.getString(7)),
+              row.getString(8),
+              number(row, 9),
+              number(row, 10),
+              needle(row.getString(11), number(row, 12)),
+              row.getString(13),
+              number(row, 14),
+              Keyed.find(Step.class, row.getString(15)),
+              row.getString(16),
+              machine == null ? null : UUID.fromString(machine));
+      settings.put(key, known);
+    }
+    return known;
   }
 
   private static @Nullable Needle needle(@Nullable String point, @Nullable Double nm) {
@@ -116,8 +188,8 @@ final class ResultReader {
   }
 
   private static @Nullable Double number(ResultSet row, int column) throws SQLException {
-    double value = row.getDouble(column);
-    return row.wasNull() ? null : value;
+    Object value = row.getObject(column);
+    return value == null ? null : Double.valueOf(((Number) value).doubleValue());
   }
 
   private static <T> T shared(Map<String, T> known, String text, Function<String, T> read) {

@@ -7,25 +7,17 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import walebook.book.Assessments;
 import walebook.book.Book;
 import walebook.book.ResultFilter;
-import walebook.record.CheckedBy;
 import walebook.record.Criterion;
-import walebook.record.CriterionTag;
 import walebook.record.DoneLine;
-import walebook.record.Feedback;
 import walebook.record.Lesson;
-import walebook.record.PieceCheck;
 import walebook.record.RecordTally;
 import walebook.record.SchoolClass;
 import walebook.record.Student;
@@ -69,58 +61,34 @@ public record AssessedClass(
         () -> of(book, classId, book.results().done(ResultFilter.ALL.ofClass(classId))));
   }
 
-  /**
-   * The same where the class's lines are at hand; to be read in the same step.
-   *
-   * @param done all of the class
-   */
-  public static AssessedClass of(Book book, UUID classId, Collection<DoneLine> done) {
-    Assessments all = book.assessments();
-    List<Criterion> criteria = all.criteriaOf(classId);
-    Tags tags = Tags.of(all.tagsOf(classId));
-    Map<UUID, PieceCheck> self = new HashMap<>();
-    Map<UUID, PieceCheck> tutor = new HashMap<>();
-    for (PieceCheck each : all.checksOf(classId)) {
-      (each.by() == CheckedBy.SELF ? self : tutor).put(each.pieceId(), each);
-    }
-    Map<UUID, Long> comments =
-        all.feedbackOf(classId).stream()
-            .collect(Collectors.groupingBy(Feedback::pieceId, Collectors.counting()));
+  private static AssessedClass of(Book book, UUID classId, Collection<DoneLine> done) {
+    LookOver look = LookOver.of(book, classId);
     List<AssessedPiece> pieces = new ArrayList<>();
-    if (!tags.isEmpty() || !self.isEmpty() || !tutor.isEmpty() || !comments.isEmpty()) {
-      for (DoneLine line : done) {
-        AssessedPiece piece =
-            new AssessedPiece(
-                line.pieceId(),
-                line.code(),
-                line.studentId(),
-                line.lessonId(),
-                line.sewnOn(),
-                tags.of(line),
-                self.get(line.pieceId()),
-                tutor.get(line.pieceId()),
-                comments.getOrDefault(line.pieceId(), 0L).intValue());
-        if (concerns(piece)) {
-          pieces.add(piece);
-        }
+    for (DoneLine line : done) {
+      AssessedPiece piece = look.at(line);
+      if (piece != null) {
+        pieces.add(piece);
       }
-      pieces.sort(Comparator.comparing(AssessedPiece::sewnOn).thenComparing(AssessedPiece::code));
     }
-    SchoolClass of = book.classes().find(classId);
-    return new AssessedClass(
-        criteria,
-        book.enrolments().studentsOf(classId),
-        book.lessons().of(classId),
-        pieces,
-        of == null ? null : book.terms().find(of.termId()),
-        all.tallyOf(classId));
+    return of(book, classId, pieces);
   }
 
-  private static boolean concerns(AssessedPiece piece) {
-    return !piece.criteria().isEmpty()
-        || piece.self() != null
-        || piece.tutor() != null
-        || piece.comments() > 0;
+  /**
+   * The same where the class's pieces were looked at already; to be read in the same step.
+   *
+   * @param pieces all or some of those that {@link LookOver} made
+   */
+  public static AssessedClass of(Book book, UUID classId, List<AssessedPiece> pieces) {
+    SchoolClass of = book.classes().find(classId);
+    return new AssessedClass(
+        book.assessments().criteriaOf(classId),
+        book.enrolments().studentsOf(classId),
+        book.lessons().of(classId),
+        pieces.stream()
+            .sorted(Comparator.comparing(AssessedPiece::sewnOn).thenComparing(AssessedPiece::code))
+            .toList(),
+        of == null ? null : book.terms().find(of.termId()),
+        book.assessments().tallyOf(classId));
   }
 
   /** True when nothing was ever asked for or looked over. */
@@ -180,41 +148,5 @@ public record AssessedClass(
         .filter(each -> piece.criteria().contains(each.id()))
         .map(Criterion::code)
         .collect(Collectors.joining(", "));
-  }
-
-  /** Criteria by the piece and by the lesson that they are on. */
-  private record Tags(Map<UUID, Set<UUID>> byPiece, Map<UUID, Set<UUID>> byLesson) {
-    static Tags of(List<CriterionTag> tags) {
-      Map<UUID, Set<UUID>> byPiece = new HashMap<>();
-      Map<UUID, Set<UUID>> byLesson = new HashMap<>();
-      for (CriterionTag each : tags) {
-        UUID piece = each.pieceId();
-        UUID lesson = each.lessonId();
-        if (piece != null) {
-          byPiece.computeIfAbsent(piece, key -> new HashSet<>()).add(each.criterionId());
-        } else if (lesson != null) {
-          byLesson.computeIfAbsent(lesson, key -> new HashSet<>()).add(each.criterionId());
-        }
-      }
-      byLesson.replaceAll((lesson, criteria) -> Set.copyOf(criteria));
-      return new Tags(byPiece, byLesson);
-    }
-
-    boolean isEmpty() {
-      return byPiece.isEmpty() && byLesson.isEmpty();
-    }
-
-    /** Most pieces have none of their own and share their lesson's. */
-    Set<UUID> of(DoneLine line) {
-      UUID lesson = line.lessonId();
-      Set<UUID> shared = lesson == null ? Set.of() : byLesson.getOrDefault(lesson, Set.of());
-      Set<UUID> own = byPiece.get(line.pieceId());
-      if (own == null) {
-        return shared;
-      }
-      Set<UUID> found = new HashSet<>(own);
-      found.addAll(shared);
-      return found;
-    }
   }
 }

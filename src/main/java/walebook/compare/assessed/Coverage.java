@@ -1,8 +1,10 @@
 package walebook.compare.assessed;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.UUID;
 import walebook.record.Criterion;
 import walebook.record.Student;
 import walebook.working.Message;
@@ -39,6 +41,14 @@ public record Coverage(List<Criterion> criteria, List<Row> rows) {
    * @param passed how many of them pass, whole or in reasoning
    */
   public record Cell(Standing standing, int evidence, int passed) {
+    private static final Cell NONE = new Cell(Standing.NOTHING, 0, 0);
+
+    private Cell and(Cell more) {
+      return new Cell(
+          standing.compareTo(more.standing) < 0 ? more.standing : standing,
+          evidence + more.evidence,
+          passed + more.passed);
+    }
 
     /** In few words: how it stands and by how many pieces. */
     public Message says() {
@@ -66,24 +76,47 @@ public record Coverage(List<Criterion> criteria, List<Row> rows) {
   /** Works it out from the pieces of those students. */
   public static Coverage of(
       List<Criterion> criteria, List<Student> students, List<AssessedPiece> pieces) {
-    List<Row> rows = new ArrayList<>();
-    for (Student student : students) {
-      List<AssessedPiece> own =
-          pieces.stream().filter(each -> each.studentId().equals(student.id())).toList();
-      rows.add(new Row(student, criteria.stream().map(each -> cell(each, own)).toList()));
-    }
-    return new Coverage(criteria, rows);
+    Count count = new Count(criteria);
+    pieces.forEach(count::add);
+    return count.of(students);
   }
 
-  private static Cell cell(Criterion criterion, List<AssessedPiece> own) {
-    List<Standing> standings =
-        own.stream()
-            .filter(each -> each.criteria().contains(criterion.id()))
-            .map(each -> each.standing(criterion))
-            .toList();
-    Standing best = standings.stream().max(Comparator.naturalOrder()).orElse(Standing.NOTHING);
-    int passed = (int) standings.stream().filter(Standing::isCovered).count();
-    return new Cell(best, standings.size(), passed);
+  /** Counts pieces that are told one by one and not kept. */
+  public static final class Count {
+    private final List<Criterion> criteria;
+    private final Map<Key, Cell> cells = new HashMap<>();
+
+    private record Key(UUID studentId, UUID criterionId) {}
+
+    /** Begins with none. */
+    public Count(List<Criterion> criteria) {
+      this.criteria = List.copyOf(criteria);
+    }
+
+    /** One more piece. */
+    public void add(AssessedPiece piece) {
+      for (Criterion criterion : criteria) {
+        if (piece.criteria().contains(criterion.id())) {
+          Standing standing = piece.standing(criterion);
+          Cell one = new Cell(standing, 1, standing.isCovered() ? 1 : 0);
+          cells.merge(new Key(piece.studentId(), criterion.id()), one, Cell::and);
+        }
+      }
+    }
+
+    /** What they cover. */
+    public Coverage of(List<Student> students) {
+      List<Row> rows = new ArrayList<>();
+      for (Student student : students) {
+        rows.add(
+            new Row(
+                student,
+                criteria.stream()
+                    .map(each -> cells.getOrDefault(new Key(student.id(), each.id()), Cell.NONE))
+                    .toList()));
+      }
+      return new Coverage(criteria, rows);
+    }
   }
 
   /** What is missing for whom: by student, then in the course's order. */

@@ -24,7 +24,7 @@ final class WhatWasFound {
     if (pulled.isEmpty()) {
       return List.of(Message.of("desk.class.found.none-pulled"));
     }
-    Extremes ends = Extremes.of(pulled);
+    Extremes<SettingRow> ends = Extremes.of(pulled);
     if (ends == null) {
       SettingRow most = pulled.get(0);
       Interval interval = share(most).wilson(CONFIDENCE);
@@ -47,7 +47,7 @@ final class WhatWasFound {
     return says;
   }
 
-  private static Message two(Extremes ends, Function<SettingRow, String> setting) {
+  private static Message two(Extremes<SettingRow> ends, Function<SettingRow, String> setting) {
     SettingRow most = ends.most();
     SettingRow least = ends.least();
     return Message.of(
@@ -62,7 +62,7 @@ final class WhatWasFound {
   }
 
   /** What was judged is said with it: one pair, or the widest of many. */
-  private static String key(Extremes ends) {
+  private static String key(Extremes<SettingRow> ends) {
     if (ends.even()) {
       return "desk.class.found.even";
     }

@@ -1,0 +1,29 @@
+package walebook.book.jooq;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jooq.Field;
+import org.jooq.impl.DSL;
+
+/**
+ * Several columns as one text that is equal where all of them are. Reading one text and looking it
+ * up takes a fraction of the time that reading twenty columns takes, and most rows share theirs.
+ */
+final class SharedKey {
+  /** Stands after each column's words. */
+  static final String BETWEEN = "\u001f";
+
+  private SharedKey() {}
+
+  /** Words and numbers stand as in a statement, so that no two rows that differ look alike. */
+  static Field<String> of(Field<?>... columns) {
+    Field<String> between = DSL.function("char", String.class, DSL.inline(31));
+    List<Field<?>> parts = new ArrayList<>();
+    for (Field<?> each : columns) {
+      boolean typed = each.getType() == Double.class || each.getType() == String.class;
+      parts.add(typed ? DSL.function("quote", String.class, each) : each);
+      parts.add(between);
+    }
+    return DSL.function("concat", String.class, parts.toArray(Field<?>[]::new));
+  }
+}

@@ -1,0 +1,140 @@
+package walebook.sheet;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import walebook.book.Book;
+import walebook.book.ResultFilter;
+import walebook.compare.ClassProgress;
+import walebook.compare.LineTally;
+import walebook.compare.assessed.AssessedPiece;
+import walebook.compare.assessed.Coverage;
+import walebook.compare.assessed.LookOver;
+import walebook.compare.odd.OddLots;
+import walebook.compare.odd.OddReading;
+import walebook.record.DoneLine;
+import walebook.record.MarkedValue;
+import walebook.record.ResultLine;
+
+/** One look at every piece of a class, of which none is kept but those that were looked over. */
+final class TermScan {
+  private final Book book;
+  private final ResultFilter all;
+  private final TermChoice choice;
+  private final LookOver look;
+  private final LineTally tally;
+  private final ClassProgress.Logged logged;
+  private final Coverage.Count coverage;
+  private final List<AssessedPiece> lookedOver = new ArrayList<>();
+  private final Set<UUID> planned = new HashSet<>();
+
+  private TermScan(
+      Book book, UUID classId, TermChoice choice, Map<MarkedValue, Set<UUID>> setAside) {
+    this.book = book;
+    this.choice = choice;
+    all = ResultFilter.ALL.ofClass(classId);
+    look = LookOver.of(book, classId);
+    coverage = new Coverage.Count(book.assessments().criteriaOf(classId));
+    tally = new LineTally(setAside);
+    logged = new ClassProgress.Logged(choice.lessonIds());
+  }
+
+  static TermScan of(
+      Book book, UUID classId, TermChoice choice, Map<MarkedValue, Set<UUID>> setAside) {
+    TermScan scan = new TermScan(book, classId, choice, setAside);
+    book.results().each(scan.all.withFaults(), scan::add);
+    return scan;
+  }
+
+  private void add(ResultLine line, DoneLine done) {
+    logged.add(done);
+    if (done.plannedId() != null) {
+      planned.add(done.plannedId());
+    }
+    if (!chosen(done)) {
+      return;
+    }
+    tally.add(line);
+    AssessedPiece piece = look.at(done);
+    if (piece != null) {
+      coverage.add(piece);
+      if (piece.isLookedOver()) {
+        lookedOver.add(piece);
+      }
+    }
+  }
+
+  private boolean chosen(DoneLine piece) {
+    return choice.hasLesson(piece.lessonId()) && choice.hasStudent(piece.studentId());
+  }
+
+  /** Of the chosen pieces. */
+  LineTally tally() {
+    return tally;
+  }
+
+  /** What is logged in the chosen lessons, by anybody. */
+  ClassProgress.Logged logged() {
+    return logged;
+  }
+
+  /** Planned pieces that were sewn. */
+  Set<UUID> planned() {
+    return planned;
+  }
+
+  /** What the chosen pieces cover. */
+  Coverage.Count coverage() {
+    return coverage;
+  }
+
+  /** Those of the chosen pieces that anybody said something of. */
+  List<AssessedPiece> lookedOver() {
+    return lookedOver;
+  }
+
+  /** The cloths that the chosen pieces are of. */
+  Set<UUID> cloths() {
+    return tally.settings().stream()
+        .map(each -> each.first().setTo().clothId())
+        .collect(Collectors.toSet());
+  }
+
+  /** How many of the chosen pieces have an odd value that nobody has looked at yet. */
+  int unseen(OddLots lots) {
+    int[] unseen = new int[1];
+    book.results()
+        .each(
+            all,
+            (line, done) -> {
+              if (chosen(done) && isUnseen(lots.of(line))) {
+                unseen[0]++;
+              }
+            });
+    return unseen[0];
+  }
+
+  private static boolean isUnseen(List<OddReading> found) {
+    return !found.isEmpty() && found.stream().anyMatch(each -> each.mark() == null);
+  }
+
+  /** The chosen pieces in the order they go out. */
+  List<UUID> order() {
+    return order(all);
+  }
+
+  /** Those of one student. */
+  List<UUID> order(UUID student) {
+    return order(all.ofStudent(student));
+  }
+
+  private List<UUID> order(ResultFilter of) {
+    KeyList keys = new KeyList();
+    book.results().inOrder(of, choice.studentIds(), choice.lessonIds(), !choice.names(), keys::add);
+    return keys;
+  }
+}
