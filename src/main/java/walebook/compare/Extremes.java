@@ -28,8 +28,7 @@ public record Extremes<T extends SettingFound>(
     if (pulled.size() < 2) {
       return null;
     }
-    Extremes<T> surely =
-        picked(pulled, row -> interval(row).low(), row -> interval(row).high());
+    Extremes<T> surely = picked(pulled, row -> interval(row).low(), row -> interval(row).high());
     return share(surely.most).share() > share(surely.least).share()
         ? surely
         : picked(pulled, row -> share(row).share(), row -> share(row).share());
