@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -48,17 +49,51 @@ public final class GatherTerm {
     this.tutorWord = tutorWord;
   }
 
-  /** The facts of a class, or null when the book has no such class. */
-  public @Nullable TermFacts of(UUID classId, TermChoice choice, TermExtras extras) {
+  /**
+   * The facts of a class, or null when the book has no such class.
+   *
+   * @param extras worked out in the same step
+   */
+  public @Nullable TermFacts of(UUID classId, TermChoice choice, Supplier<TermExtras> extras) {
     SchoolClass found = book.classes().find(classId);
     return found == null ? null : book.inOneStep(() -> gather(found, choice, extras));
   }
 
-  private TermFacts gather(SchoolClass of, TermChoice choice, TermExtras extras) {
+  /** The class's pieces and what they come to. */
+  private record Found(TermScan scan, TermFindings findings) {}
+
+  /** The pieces are looked at on threads of their own, since all else can be read meanwhile. */
+  private TermFacts gather(SchoolClass of, TermChoice choice, Supplier<TermExtras> extras) {
     Names shown = Names.of(book, !choice.names());
-    TermScan scan = TermScan.of(book, of.id(), choice, TermFindings.setAside(book));
     List<ClothReading> readings = book.clothLog().allReadings();
-    TermFindings findings = TermFindings.of(book, scan, readings, shown, of.id());
+    try (Ahead<Found> looking =
+        new Ahead<>(() -> List.of(found(of.id(), choice, readings, shown)).iterator())) {
+      TermExtras said = extras.get();
+      Found found = looking.next();
+      TermScan scan = found.scan();
+      TermFindings findings = found.findings();
+      try (Ahead<Integer> unseen =
+          new Ahead<>(() -> List.of(scan.unseen(findings.odd())).iterator())) {
+        TermFacts facts = facts(of, choice, said, shown, readings, found);
+        return facts.withUnseen(unseen.next());
+      }
+    }
+  }
+
+  private Found found(UUID classId, TermChoice choice, List<ClothReading> readings, Names shown) {
+    TermScan scan = TermScan.of(book, classId, choice, TermFindings.setAside(book));
+    return new Found(scan, TermFindings.of(book, scan.tally(), readings, shown, classId));
+  }
+
+  private TermFacts facts(
+      SchoolClass of,
+      TermChoice choice,
+      TermExtras extras,
+      Names shown,
+      List<ClothReading> readings,
+      Found found) {
+    TermScan scan = found.scan();
+    TermFindings findings = found.findings();
     AssessedClass assessed =
         AssessedClass.of(book, of.id(), scan.lookedOver())
             .only(choice.studentIds(), choice.lessonIds());

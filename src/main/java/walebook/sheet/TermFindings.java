@@ -60,13 +60,18 @@ public record TermFindings(
     return aside;
   }
 
+  /** With more pieces that nobody has looked at. */
+  TermFindings withUnseen(int pieces) {
+    return new TermFindings(comparison, fair, odd, unseen + pieces, stretches);
+  }
+
+  /** Of the readings alone it tells how many nobody has looked at yet. */
   static TermFindings of(
-      Book book, TermScan scan, List<ClothReading> readings, Names names, UUID classId) {
+      Book book, LineTally tally, List<ClothReading> readings, Names names, UUID classId) {
     Set<UUID> readingsAside = book.marks().setAside(MarkedValue.CLOTH_STRETCH);
     Map<UUID, Map<Grain, ClothStretch>> stretches =
         ClothStretch.of(
             readings.stream().filter(each -> !readingsAside.contains(each.id())).toList());
-    LineTally tally = scan.tally();
     TalliedComparison comparison =
         TalliedComparison.of(tally, CompareBySetting.USUAL, stretches, names);
     OddLots odd = OddLots.of(tally, names, book.marks().all());
@@ -74,7 +79,7 @@ public record TermFindings(
         comparison,
         fair(tally, telling(comparison), stretches, names),
         odd,
-        scan.unseen(odd) + unseen(book, readings, names, classId),
+        unseen(book, readings, names, classId),
         stretches);
   }
 

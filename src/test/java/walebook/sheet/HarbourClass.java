@@ -146,7 +146,7 @@ final class HarbourClass implements AutoCloseable {
   TermFacts facts(boolean names) {
     TermFacts facts =
         new GatherTerm(book, Classroom.CLOCK, Map.of(), "the tutor")
-            .of(schoolClass.id(), TermChoice.CODES.withNames(names), TermExtras.NONE);
+            .of(schoolClass.id(), TermChoice.CODES.withNames(names), () -> TermExtras.NONE);
     return java.util.Objects.requireNonNull(facts);
   }
 

@@ -85,7 +85,7 @@ public final class ExportTerm {
             clock,
             tables.faults().stream().collect(Collectors.toMap(Fault::key, Fault::name)),
             words.say("sheet.tutor-word"))
-        .of(classId, choice, new GatherExtras(book, words, tables).of(classId, choice));
+        .of(classId, choice, () -> new GatherExtras(book, words, tables).of(classId, choice));
   }
 
   private static <T> Answer<T> noClass(UUID classId) {
