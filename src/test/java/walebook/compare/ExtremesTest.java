@@ -65,7 +65,7 @@ class ExtremesTest {
   /** The surest of these, 50 of 100 and 25 of 50, held alike, yet the third did not. */
   @Test
   void settingsAreEvenOnlyWhenAllOfThemAre() {
-    Extremes ends = of(row("a", 50, 50), row("b", 25, 25), row("c", 1, 0));
+    Extremes<SettingRow> ends = of(row("a", 50, 50), row("b", 25, 25), row("c", 1, 0));
     assertThat(ends.even()).isFalse();
     assertThat(ends.most().levels()).containsExactly("c");
   }
@@ -73,7 +73,7 @@ class ExtremesTest {
   /** By the near ends 50 of 100 would be the most and 3 of 4 the least, which is the wrong way. */
   @Test
   void theOneSaidToHoldMostNeverHeldInASmallerShareThanTheOther() {
-    Extremes ends = of(row("a", 50, 50), row("b", 3, 1), row("c", 1, 0));
+    Extremes<SettingRow> ends = of(row("a", 50, 50), row("b", 3, 1), row("c", 1, 0));
     assertThat(Objects.requireNonNull(ends.most().heldShare()).share())
         .isGreaterThan(Objects.requireNonNull(ends.least().heldShare()).share());
     assertThat(ends.apart()).isFalse();
