@@ -25,13 +25,8 @@ import walebook.record.ResultLine;
 
 /** The columns that comparisons need and no more, found by the index of classes or cloths. */
 record JooqResults(Access access) implements Results {
-  static final List<SelectField<?>> COLUMNS =
+  private static final List<Field<?>> SET_TO =
       List.of(
-          TEST_PIECE.ID,
-          TEST_PIECE.CODE,
-          TEST_PIECE.CLASS_ID,
-          TEST_PIECE.STUDENT_ID,
-          TEST_PIECE.SEWN_ON,
           TEST_PIECE.CLOTH_ID,
           TEST_PIECE.GRAIN,
           TEST_PIECE.STITCH_NAME,
@@ -43,30 +38,9 @@ record JooqResults(Access access) implements Results {
           TEST_PIECE.DIFFERENTIAL_FEED,
           TEST_PIECE.PRESSURE,
           TEST_PIECE.STABILISER,
-          TEST_PIECE.MACHINE_ID,
-          TEST_PIECE.SEAM_END,
-          TEST_PIECE.GAUGE_MM,
-          TEST_PIECE.END_MM,
-          TEST_PIECE.EDGE_BEFORE_MM,
-          TEST_PIECE.EDGE_SEWN_MM,
-          TEST_PIECE.EDGE_PRESSED_MM,
-          TEST_PIECE.GRADE,
-          TEST_PIECE.SEWING_MINUTES,
-          SharedKey.of(
-              TEST_PIECE.CLASS_ID, TEST_PIECE.STUDENT_ID, TEST_PIECE.SEWN_ON, TEST_PIECE.LESSON_ID),
-          SharedKey.of(
-              TEST_PIECE.CLOTH_ID,
-              TEST_PIECE.GRAIN,
-              TEST_PIECE.STITCH_NAME,
-              TEST_PIECE.DIAL_WIDTH,
-              TEST_PIECE.DIAL_LENGTH,
-              TEST_PIECE.NEEDLE_POINT,
-              TEST_PIECE.NEEDLE_NM,
-              TEST_PIECE.HEM_METHOD,
-              TEST_PIECE.DIFFERENTIAL_FEED,
-              TEST_PIECE.PRESSURE,
-              TEST_PIECE.STABILISER,
-              TEST_PIECE.MACHINE_ID));
+          TEST_PIECE.MACHINE_ID);
+
+  static final List<SelectField<?>> COLUMNS = columns();
 
   private static final List<SelectField<?>> DONE =
       List.of(
@@ -76,6 +50,33 @@ record JooqResults(Access access) implements Results {
           TEST_PIECE.LESSON_ID,
           TEST_PIECE.PLANNED_ID,
           TEST_PIECE.SEWN_ON);
+
+  private static List<SelectField<?>> columns() {
+    List<SelectField<?>> columns =
+        new ArrayList<>(
+            List.of(
+                TEST_PIECE.ID,
+                TEST_PIECE.CODE,
+                TEST_PIECE.CLASS_ID,
+                TEST_PIECE.STUDENT_ID,
+                TEST_PIECE.SEWN_ON));
+    columns.addAll(SET_TO);
+    columns.addAll(
+        List.of(
+            TEST_PIECE.SEAM_END,
+            TEST_PIECE.GAUGE_MM,
+            TEST_PIECE.END_MM,
+            TEST_PIECE.EDGE_BEFORE_MM,
+            TEST_PIECE.EDGE_SEWN_MM,
+            TEST_PIECE.EDGE_PRESSED_MM,
+            TEST_PIECE.GRADE,
+            TEST_PIECE.SEWING_MINUTES));
+    columns.add(
+        SharedKey.of(
+            TEST_PIECE.CLASS_ID, TEST_PIECE.STUDENT_ID, TEST_PIECE.SEWN_ON, TEST_PIECE.LESSON_ID));
+    columns.add(SharedKey.of(SET_TO.toArray(Field<?>[]::new)));
+    return List.copyOf(columns);
+  }
 
   @Override
   public List<ResultLine> list(ResultFilter filter) {
