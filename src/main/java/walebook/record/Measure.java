@@ -50,6 +50,23 @@ public record Measure(
     }
   }
 
+  /** The same with other pulls. */
+  public Measure withPulls(List<PullReading> now) {
+    return new Measure(
+        gaugeMm,
+        edgeBeforeMm,
+        edgeSewnMm,
+        edgePressedMm,
+        now,
+        broke,
+        releasedMm,
+        needPercent,
+        how,
+        measuredBy,
+        measuredOn,
+        sewingMinutes);
+  }
+
   /**
    * The pull that speaks for the piece: the shortest at which it gave; where it never gave, the
    * shortest to which it held. The weakest of three is the honest one.

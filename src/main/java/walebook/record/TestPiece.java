@@ -26,4 +26,24 @@ public record TestPiece(
       throw new IllegalArgumentException("parent must be another piece");
     }
   }
+
+  /** The same piece, sewn by or for another. */
+  public TestPiece with(Whose now) {
+    return new TestPiece(id, code, now, cloth, setting, measure, seen, parent, stamp);
+  }
+
+  /** The same piece, measured otherwise. */
+  public TestPiece with(Measure now) {
+    return new TestPiece(id, code, whose, cloth, setting, now, seen, parent, stamp);
+  }
+
+  /** The same piece, seen otherwise. */
+  public TestPiece with(Seen now) {
+    return new TestPiece(id, code, whose, cloth, setting, measure, now, parent, stamp);
+  }
+
+  /** The same piece at another change. */
+  public TestPiece with(Stamp now) {
+    return new TestPiece(id, code, whose, cloth, setting, measure, seen, parent, now);
+  }
 }

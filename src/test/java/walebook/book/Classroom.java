@@ -166,12 +166,7 @@ public final class Classroom implements AutoCloseable {
   /** The same as a book kept it before pieces had minutes. */
   public static TestPiece untimed(TestPiece piece) {
     Measure was = piece.measure();
-    return new TestPiece(
-        piece.id(),
-        piece.code(),
-        piece.whose(),
-        piece.cloth(),
-        piece.setting(),
+    return piece.with(
         new Measure(
             was.gaugeMm(),
             was.edgeBeforeMm(),
@@ -184,15 +179,26 @@ public final class Classroom implements AutoCloseable {
             was.how(),
             was.measuredBy(),
             was.measuredOn(),
-            null),
-        piece.seen(),
-        piece.parent(),
-        piece.stamp());
+            null));
   }
 
   /** What a book of an older shape holds of a piece. */
   public static TestPiece inShape(TestPiece piece, int shape) {
     return shape <= Migrations.SCRIPTS.indexOf("V008__sewing_time.sql") ? untimed(piece) : piece;
+  }
+
+  /** Another piece sewn, measured and seen alike, under a code of its own. */
+  public static TestPiece like(TestPiece one, String code) {
+    return new TestPiece(
+        Ids.next(),
+        code,
+        one.whose(),
+        one.cloth(),
+        one.setting(),
+        one.measure(),
+        one.seen(),
+        null,
+        one.stamp());
   }
 
   /** A fault as seen off the machine. */

@@ -73,16 +73,7 @@ public final class CrashChild {
     while (!taken.add(code)) {
       code = PieceCode.draw(random);
     }
-    return new TestPiece(
-        Ids.next(),
-        code,
-        one.whose(),
-        one.cloth(),
-        one.setting(),
-        one.measure(),
-        one.seen(),
-        null,
-        one.stamp());
+    return Classroom.like(one, code);
   }
 
   private static Book open(Path file) {

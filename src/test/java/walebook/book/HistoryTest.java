@@ -44,30 +44,14 @@ class HistoryTest {
   }
 
   private static TestPiece changed(TestPiece piece) {
-    return new TestPiece(
-        piece.id(),
-        piece.code(),
-        piece.whose(),
-        piece.cloth(),
-        piece.setting(),
-        piece.measure(),
-        new Seen(5, null, List.of(Classroom.fault("skipped", 1)), "flat"),
-        piece.parent(),
-        piece.stamp().next(Classroom.NOW.plusSeconds(60)));
+    return piece
+        .with(new Seen(5, null, List.of(Classroom.fault("skipped", 1)), "flat"))
+        .with(piece.stamp().next(Classroom.NOW.plusSeconds(60)));
   }
 
   /** The same but for its stamp: taking back is a change, too. */
   private static TestPiece as(TestPiece piece, TestPiece stamped) {
-    return new TestPiece(
-        piece.id(),
-        piece.code(),
-        piece.whose(),
-        piece.cloth(),
-        piece.setting(),
-        piece.measure(),
-        piece.seen(),
-        piece.parent(),
-        stamped.stamp());
+    return piece.with(stamped.stamp());
   }
 
   @Test

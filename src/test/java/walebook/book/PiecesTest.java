@@ -104,16 +104,9 @@ class PiecesTest {
   }
 
   private static TestPiece seen(TestPiece piece, PieceOutcome outcome) {
-    return new TestPiece(
-        piece.id(),
-        piece.code(),
-        piece.whose(),
-        piece.cloth(),
-        piece.setting(),
-        piece.measure(),
-        new Seen(5, outcome, List.of(), "flat"),
-        piece.parent(),
-        piece.stamp().next(Classroom.NOW.plusSeconds(60)));
+    return piece
+        .with(new Seen(5, outcome, List.of(), "flat"))
+        .with(piece.stamp().next(Classroom.NOW.plusSeconds(60)));
   }
 
   @Test

@@ -43,16 +43,9 @@ class UndoTest {
   }
 
   static TestPiece graded(TestPiece piece, int grade) {
-    return new TestPiece(
-        piece.id(),
-        piece.code(),
-        piece.whose(),
-        piece.cloth(),
-        piece.setting(),
-        piece.measure(),
-        new Seen(grade, null, List.of(Classroom.fault("wavy", grade % 4)), "again"),
-        piece.parent(),
-        piece.stamp().next(Classroom.NOW.plusSeconds(grade)));
+    return piece
+        .with(new Seen(grade, null, List.of(Classroom.fault("wavy", grade % 4)), "again"))
+        .with(piece.stamp().next(Classroom.NOW.plusSeconds(grade)));
   }
 
   static PhotoInfo photo(UUID pieceId) {

@@ -35,16 +35,9 @@ class HistoryCommandsTest {
       room.book
           .pieces()
           .update(
-              new TestPiece(
-                  piece.id(),
-                  piece.code(),
-                  piece.whose(),
-                  piece.cloth(),
-                  piece.setting(),
-                  piece.measure(),
-                  new Seen(2, null, List.of(), "lent by Ada Pier"),
-                  null,
-                  piece.stamp().next(Classroom.NOW.plusSeconds(60))));
+              piece
+                  .with(new Seen(2, null, List.of(), "lent by Ada Pier"))
+                  .with(piece.stamp().next(Classroom.NOW.plusSeconds(60))));
       code = piece.code();
     }
   }

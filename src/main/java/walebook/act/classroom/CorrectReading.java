@@ -133,22 +133,12 @@ public final class CorrectReading {
     if (field.equals("end-length") && was.measure().counting() == null) {
       return Answer.bad(Problem.refuse("correct.no-pull", Place.field(field), was.code(), ""));
     }
-    Seen seen =
-        field.equals("grade")
-            ? new Seen((int) number, was.seen().outcome(), was.seen().faults(), was.seen().remark())
-            : was.seen();
+    Seen seen = was.seen();
     TestPiece right =
-        new TestPiece(
-            was.id(),
-            was.code(),
-            was.whose(),
-            was.cloth(),
-            was.setting(),
-            field.equals("grade") ? was.measure() : measure(was.measure(), field, number),
-            seen,
-            was.parent(),
-            was.stamp().next(clock.instant()));
-    book.pieces().update(right, by, "piece.correct", step);
+        field.equals("grade")
+            ? was.with(new Seen((int) number, seen.outcome(), seen.faults(), seen.remark()))
+            : was.with(measure(was.measure(), field, number));
+    book.pieces().update(right.with(was.stamp().next(clock.instant())), by, "piece.correct", step);
     return Answer.good(step);
   }
 

@@ -30,29 +30,6 @@ final class DemoSlips {
         was.pulls().stream()
             .map(each -> new PullReading(each.nth(), each.end(), each.endMm() + 100))
             .toList();
-    Measure slipped =
-        new Measure(
-            was.gaugeMm(),
-            was.edgeBeforeMm(),
-            was.edgeSewnMm(),
-            was.edgePressedMm(),
-            pulls,
-            was.broke(),
-            was.releasedMm(),
-            was.needPercent(),
-            was.how(),
-            was.measuredBy(),
-            was.measuredOn(),
-            was.sewingMinutes());
-    return new TestPiece(
-        piece.id(),
-        piece.code(),
-        piece.whose(),
-        piece.cloth(),
-        piece.setting(),
-        slipped,
-        piece.seen(),
-        piece.parent(),
-        piece.stamp());
+    return piece.with(was.withPulls(pulls));
   }
 }

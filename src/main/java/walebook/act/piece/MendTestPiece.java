@@ -93,18 +93,8 @@ public final class MendTestPiece {
       return Answer.bad(read.problems());
     }
     TestPiece newest = over ? book.pieces().find(before.id()) : before;
-    TestPiece piece = read.value();
     TestPiece mended =
-        new TestPiece(
-            piece.id(),
-            piece.code(),
-            piece.whose(),
-            piece.cloth(),
-            piece.setting(),
-            piece.measure(),
-            piece.seen(),
-            piece.parent(),
-            Objects.requireNonNullElse(newest, before).stamp().next(clock.instant()));
+        read.value().with(Objects.requireNonNullElse(newest, before).stamp().next(clock.instant()));
     try {
       book.pieces().update(mended);
     } catch (StaleRow e) {

@@ -119,16 +119,7 @@ final class DiskFullChild {
   private static void fill(Book book, TestPiece like, int bytes, int count) {
     for (int i = 0; i < count; i++) {
       TestPiece piece =
-          new TestPiece(
-              Ids.next(),
-              walebook.record.PieceCode.draw(new java.util.Random(1000 + i)),
-              like.whose(),
-              like.cloth(),
-              like.setting(),
-              like.measure(),
-              like.seen(),
-              null,
-              like.stamp());
+          Classroom.like(like, walebook.record.PieceCode.draw(new java.util.Random(1000 + i)));
       book.pieces().add(piece);
       book.photos()
           .add(

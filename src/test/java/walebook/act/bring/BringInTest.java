@@ -265,16 +265,9 @@ class BringInTest {
     assertThat(changes.get(0).by().name()).isEqualTo("Tutor");
     TestPiece piece = room.book.pieces().list(PieceFilter.ALL).get(0);
     TestPiece changed =
-        new TestPiece(
-            piece.id(),
-            piece.code(),
-            piece.whose(),
-            piece.cloth(),
-            piece.setting(),
-            piece.measure(),
-            new Seen(2, null, List.of(), "changed since"),
-            null,
-            piece.stamp().next(Classroom.NOW));
+        piece
+            .with(new Seen(2, null, List.of(), "changed since"))
+            .with(piece.stamp().next(Classroom.NOW));
     UUID later = walebook.book.Ids.next();
     room.book.pieces().update(changed, By.NOBODY, "piece.correct", later);
     UndoBringIn undo = new UndoBringIn(room.book);

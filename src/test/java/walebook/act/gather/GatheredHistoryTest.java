@@ -25,7 +25,6 @@ import walebook.record.Change;
 import walebook.record.Criterion;
 import walebook.record.CriterionTag;
 import walebook.record.Feedback;
-import walebook.record.Measure;
 import walebook.record.PhotoInfo;
 import walebook.record.PullReading;
 import walebook.record.SchoolClass;
@@ -56,16 +55,9 @@ class GatheredHistoryTest {
   }
 
   private static TestPiece graded(TestPiece piece, int grade, Instant at) {
-    return new TestPiece(
-        piece.id(),
-        piece.code(),
-        piece.whose(),
-        piece.cloth(),
-        piece.setting(),
-        piece.measure(),
-        new Seen(grade, null, List.of(), "looked at again"),
-        piece.parent(),
-        piece.stamp().next(at));
+    return piece
+        .with(new Seen(grade, null, List.of(), "looked at again"))
+        .with(piece.stamp().next(at));
   }
 
   private static UUID photo(Book book, UUID pieceId) {
@@ -261,29 +253,10 @@ class GatheredHistoryTest {
 
   private static TestPiece pulled(
       TestPiece piece, Instant at, List<PullReading> pulls, int severity) {
-    Measure was = piece.measure();
-    return new TestPiece(
-        piece.id(),
-        piece.code(),
-        piece.whose(),
-        piece.cloth(),
-        piece.setting(),
-        new Measure(
-            was.gaugeMm(),
-            was.edgeBeforeMm(),
-            was.edgeSewnMm(),
-            was.edgePressedMm(),
-            pulls,
-            was.broke(),
-            was.releasedMm(),
-            was.needPercent(),
-            was.how(),
-            was.measuredBy(),
-            was.measuredOn(),
-            was.sewingMinutes()),
-        new Seen(2, null, List.of(Classroom.fault("wavy-seam", severity)), ""),
-        piece.parent(),
-        piece.stamp().next(at));
+    return piece
+        .with(piece.measure().withPulls(pulls))
+        .with(new Seen(2, null, List.of(Classroom.fault("wavy-seam", severity)), ""))
+        .with(piece.stamp().next(at));
   }
 
   @Test

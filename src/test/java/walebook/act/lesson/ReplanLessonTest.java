@@ -51,19 +51,7 @@ class ReplanLessonTest {
     Whose whose =
         new Whose(
             room.schoolClass.id(), planned.studentId(), planned.lessonId(), planned.id(), DAY);
-    room.book
-        .pieces()
-        .add(
-            new TestPiece(
-                sewn.id(),
-                planned.code(),
-                whose,
-                sewn.cloth(),
-                sewn.setting(),
-                sewn.measure(),
-                sewn.seen(),
-                null,
-                sewn.stamp()));
+    room.book.pieces().add(Classroom.like(sewn, planned.code()).with(whose));
   }
 
   @Test

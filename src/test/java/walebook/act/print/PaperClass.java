@@ -119,21 +119,14 @@ final class PaperClass implements AutoCloseable {
   /** Logs a planned piece under its code. */
   TestPiece log(PlannedPiece planned, TestPiece like) {
     TestPiece piece =
-        new TestPiece(
-            Ids.next(),
-            planned.code(),
-            new Whose(
-                room.schoolClass.id(),
-                planned.studentId(),
-                lesson.id(),
-                planned.id(),
-                LocalDate.of(2026, 10, 5)),
-            like.cloth(),
-            like.setting(),
-            like.measure(),
-            like.seen(),
-            null,
-            Classroom.FRESH);
+        Classroom.like(like, planned.code())
+            .with(
+                new Whose(
+                    room.schoolClass.id(),
+                    planned.studentId(),
+                    lesson.id(),
+                    planned.id(),
+                    LocalDate.of(2026, 10, 5)));
     room.book.pieces().add(piece);
     return piece;
   }

@@ -33,19 +33,7 @@ class TermsViewModelTest {
             List.of(),
             null);
     Whose whose = new Whose(inClass, room.first.id(), null, null, made.whose().sewnOn());
-    room.book
-        .pieces()
-        .add(
-            new TestPiece(
-                made.id(),
-                made.code(),
-                whose,
-                made.cloth(),
-                made.setting(),
-                made.measure(),
-                made.seen(),
-                null,
-                made.stamp()));
+    room.book.pieces().add(made.with(whose));
   }
 
   @Test

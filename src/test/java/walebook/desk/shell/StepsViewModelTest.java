@@ -54,19 +54,7 @@ class StepsViewModelTest {
       room.book.pieces().add(piece);
       session.studentProperty().set(room.second);
       assertThat(model.undoProperty().get()).isNull();
-      room.book
-          .pieces()
-          .update(
-              new TestPiece(
-                  piece.id(),
-                  piece.code(),
-                  piece.whose(),
-                  piece.cloth(),
-                  piece.setting(),
-                  piece.measure(),
-                  Seen.NOTHING,
-                  null,
-                  piece.stamp().next(Classroom.NOW)));
+      room.book.pieces().update(piece.with(Seen.NOTHING).with(piece.stamp().next(Classroom.NOW)));
       session.studentProperty().set(room.first);
       model.undo();
       assertThat(model.saysProperty().get()).contains("Bo Quay").contains("changed piece");
