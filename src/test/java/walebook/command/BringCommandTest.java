@@ -2,27 +2,19 @@ package walebook.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.BufferedReader;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.io.StringReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 import walebook.book.Book;
 import walebook.book.Classroom;
 import walebook.book.PieceFilter;
 import walebook.book.open.SqliteFiles;
-import walebook.words.Words;
 
 /** Spreadsheets in, from the command line. */
 @SuppressWarnings("NullAway.Init")
@@ -37,8 +29,6 @@ class BringCommandTest {
   @TempDir Path folder;
   private Path book;
   private Path text;
-  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
 
   @BeforeEach
   void make() throws IOException {
@@ -47,37 +37,20 @@ class BringCommandTest {
     text = Files.writeString(folder.resolve("mine.csv"), TEXT);
   }
 
-  private int run(String what, String operand, String... more) {
-    out.reset();
-    err.reset();
-    List<String> args = new ArrayList<>(List.of("bring", what, operand, "--book", book.toString()));
-    args.addAll(List.of(more));
-    return RunCommand.run(
-        new Terminal(
-            new BufferedReader(new StringReader("")),
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8),
-            Words.english(),
-            Classroom.CLOCK,
-            new Random(5)),
-        args.toArray(String[]::new));
+  private Ran run(String... args) {
+    return Ran.on(book, args);
   }
 
-  private int pieces(String... more) {
-    List<String> all =
-        new ArrayList<>(
-            List.of(
-                "--map", "F=gauge:cm", "--map", "Reached=end-length:cm", "--days", "day-first"));
+  private Ran pieces(String... more) {
+    List<String> all = new ArrayList<>(List.of("bring", "pieces", text.toString()));
+    all.addAll(
+        List.of("--map", "F=gauge:cm", "--map", "Reached=end-length:cm", "--days", "day-first"));
     all.addAll(List.of(more));
-    return run("pieces", text.toString(), all.toArray(String[]::new));
+    return run(all.toArray(String[]::new));
   }
 
-  private String said() {
-    return out.toString(StandardCharsets.UTF_8);
-  }
-
-  private JsonNode json() {
-    return JsonMapper.shared().readTree(said());
+  private static void refused(Ran ran) {
+    assertThat(ran.exit()).as(ran.out()).isEqualTo(Exit.REFUSED.code());
   }
 
   private int logged() {
@@ -88,47 +61,51 @@ class BringCommandTest {
 
   @Test
   void aDryRunTellsEveryRowsFateAndKeepsNothing() {
-    assertThat(pieces("--dry-run", "--json")).isZero();
-    assertThat(json().get("rows").get(0).get("fate").asString()).isEqualTo("new");
-    assertThat(json().get("rows").get(1).get("fate").asString()).isEqualTo("refused");
-    assertThat(json().get("rows").get(1).get("row").asInt()).isEqualTo(3);
-    assertThat(json().get("columns").get(5).get("unit").asString()).isEqualTo("cm");
-    assertThat(json().get("step").isNull()).isTrue();
+    Ran ran = pieces("--dry-run", "--json");
+    assertThat(ran.exit()).isZero();
+    JsonNode json = ran.json();
+    assertThat(json.get("rows").get(0).get("fate").asString()).isEqualTo("new");
+    assertThat(json.get("rows").get(1).get("fate").asString()).isEqualTo("refused");
+    assertThat(json.get("rows").get(1).get("row").asInt()).isEqualTo(3);
+    assertThat(json.get("columns").get(5).get("unit").asString()).isEqualTo("cm");
+    assertThat(json.get("step").isNull()).isTrue();
     assertThat(logged()).isZero();
   }
 
   @Test
   void allOrNothingUnlessTheGoodRowsAreAskedForAndBackAgain() {
     Path rejected = folder.resolve("rejected.xlsx");
-    assertThat(pieces()).isEqualTo(Exit.REFUSED.code());
-    assertThat(said()).contains("Row 3 (Nobody)").contains("Nothing was brought in");
+    Ran all = pieces();
+    refused(all);
+    assertThat(all.out()).contains("Row 3 (Nobody)").contains("Nothing was brought in");
     assertThat(logged()).isZero();
-    assertThat(pieces("--good-rows", "--rejected", rejected.toString(), "--json")).isZero();
+    Ran good = pieces("--good-rows", "--rejected", rejected.toString(), "--json");
+    assertThat(good.exit()).isZero();
     assertThat(logged()).isEqualTo(1);
     assertThat(rejected).exists();
-    String step = json().get("step").asString();
-    assertThat(run("undo", step)).isZero();
+    String step = good.json().get("step").asString();
+    assertThat(run("bring", "undo", step).exit()).isZero();
     assertThat(logged()).isZero();
-    assertThat(run("undo", step)).isEqualTo(Exit.REFUSED.code());
+    refused(run("bring", "undo", step));
   }
 
   @Test
   void aRosterIsBroughtIn() throws IOException {
     Path roster = Files.writeString(folder.resolve("class.csv"), "Name,Code\nNuur Ebb,S09\n");
-    assertThat(run("roster", roster.toString())).isZero();
-    assertThat(said()).contains("1 new").contains("bring undo");
+    Ran ran = run("bring", "roster", roster.toString());
+    assertThat(ran.exit()).isZero();
+    assertThat(ran.out()).contains("1 new").contains("bring undo");
   }
 
   @Test
   void whatIsMistypedIsRefusedWithWhatIsKnown() {
-    assertThat(pieces("--map", "Z=grade")).isEqualTo(Exit.REFUSED.code());
-    assertThat(err.toString(StandardCharsets.UTF_8)).contains("C=gauge:cm");
-    assertThat(pieces("--map", "A=shoe-size")).isEqualTo(Exit.REFUSED.code());
-    assertThat(pieces("--map", "F=gauge:kg")).isEqualTo(Exit.REFUSED.code());
-    assertThat(run("pieces", text.toString(), "--days", "backwards"))
-        .isEqualTo(Exit.REFUSED.code());
-    assertThat(run("pieces", folder.resolve("gone.xlsx").toString()))
-        .isEqualTo(Exit.REFUSED.code());
-    assertThat(run("undo", "yesterday")).isEqualTo(Exit.REFUSED.code());
+    Ran unknown = pieces("--map", "Z=grade");
+    refused(unknown);
+    assertThat(unknown.err()).contains("C=gauge:cm");
+    refused(pieces("--map", "A=shoe-size"));
+    refused(pieces("--map", "F=gauge:kg"));
+    refused(run("bring", "pieces", text.toString(), "--days", "backwards"));
+    refused(run("bring", "pieces", folder.resolve("gone.xlsx").toString()));
+    refused(run("bring", "undo", "yesterday"));
   }
 }

@@ -3,9 +3,6 @@ package walebook.command;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.ByteArrayOutputStream;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
@@ -291,21 +288,12 @@ class CommandsTest {
 
   @Test
   void doesTheSameJobWithoutAScreen() {
-    Terminal terminal = Terminal.ofProcess();
     Path to = folder.resolve("demo");
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    Terminal here =
-        new Terminal(
-            terminal.in(),
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            terminal.err(),
-            terminal.words(),
-            terminal.clock(),
-            terminal.chance());
-    assertThat(WithoutScreen.run(here, to)).isZero();
+    assertThat(Ran.at("", terminal -> WithoutScreen.run(terminal, to)).exit()).isZero();
     assertThat(to.resolve(MakeDemoBook.FILE)).exists();
-    assertThat(WithoutScreen.run(here, to)).isZero();
-    assertThat(out.toString(StandardCharsets.UTF_8)).contains("no screen").contains("zigzag");
+    Ran ran = Ran.at("", terminal -> WithoutScreen.run(terminal, to));
+    assertThat(ran.exit()).isZero();
+    assertThat(ran.out()).contains("no screen").contains("zigzag");
   }
 
   @Test

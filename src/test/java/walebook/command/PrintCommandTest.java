@@ -2,45 +2,26 @@ package walebook.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.BufferedReader;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.io.StringReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.act.book.MakeDemoBook;
 import walebook.book.Classroom;
 import walebook.book.open.SqliteFiles;
 import walebook.paper.ReadPdf;
-import walebook.words.Words;
 
 /** Paper from the command line, read back. */
 class PrintCommandTest {
   @TempDir Path folder;
-  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
-  private final Terminal terminal =
-      new Terminal(
-          new BufferedReader(new StringReader("")),
-          new PrintStream(out, true, StandardCharsets.UTF_8),
-          new PrintStream(err, true, StandardCharsets.UTF_8),
-          Words.english(),
-          Classroom.CLOCK,
-          new Random(5));
 
-  private int print(Path book, String what, Path file, String... more) {
-    List<String> args =
-        new ArrayList<>(
-            List.of("print", what, "--book", book.toString(), "--out", file.toString()));
+  private static Ran print(Path book, String what, Path file, String... more) {
+    List<String> args = new ArrayList<>(List.of("print", what, "--out", file.toString()));
     args.addAll(List.of(more));
-    return RunCommand.run(terminal, args.toArray(String[]::new));
+    return Ran.on(book, args.toArray(String[]::new));
   }
 
   private Path demo() {
@@ -57,15 +38,17 @@ class PrintCommandTest {
     Path book = demo();
     for (String what : List.of("labels", "cards", "grid", "plan", "hand-out", "kit", "marks")) {
       Path file = folder.resolve(what + ".pdf");
-      assertThat(print(book, what, file)).as(err.toString(StandardCharsets.UTF_8)).isZero();
+      Ran ran = print(book, what, file);
+      assertThat(ran.exit()).as(ran.err()).isZero();
       try (ReadPdf pdf = ReadPdf.of(file)) {
         assertThat(pdf.pages()).isPositive();
         assertThat(pdf.text()).isNotBlank();
       }
-      assertThat(out.toString(StandardCharsets.UTF_8)).contains("Printed to " + file);
+      assertThat(ran.out()).contains("Printed to " + file);
     }
     Path record = folder.resolve("record.pdf");
-    assertThat(print(book, "record", record, "--student", "S02", "--names", "code")).isZero();
+    assertThat(print(book, "record", record, "--student", "S02", "--names", "code").exit())
+        .isZero();
     try (ReadPdf pdf = ReadPdf.of(record)) {
       assertThat(pdf.text()).contains("S02").doesNotContain("Tamoun");
     }
@@ -75,7 +58,7 @@ class PrintCommandTest {
   void gridPaperAndStartAreTaken() throws IOException {
     Path book = demo();
     Path file = folder.resolve("labels.pdf");
-    int exit =
+    Ran ran =
         print(
             book,
             "labels",
@@ -89,8 +72,8 @@ class PrintCommandTest {
             "--student",
             "S01",
             "--json");
-    assertThat(exit).isZero();
-    assertThat(out.toString(StandardCharsets.UTF_8)).contains("\"pages\" : 2");
+    assertThat(ran.exit()).isZero();
+    assertThat(ran.out()).contains("\"pages\" : 2");
     try (ReadPdf pdf = ReadPdf.of(file)) {
       assertThat(pdf.text()).contains("A. B.").doesNotContain("Anouk");
     }
@@ -100,20 +83,21 @@ class PrintCommandTest {
   void whatIsWrongIsSaidAndNothingIsWritten() throws IOException {
     Path book = demo();
     Path file = Files.writeString(folder.resolve("mine.pdf"), "mine");
-    assertThat(print(book, "plan", file)).isEqualTo(1);
-    assertThat(print(book, "plan", folder.resolve("plan.txt"))).isEqualTo(1);
-    assertThat(print(book, "labels", folder.resolve("a.pdf"), "--grid", "4x4")).isEqualTo(1);
-    assertThat(print(book, "labels", folder.resolve("a.pdf"), "--start", "99")).isEqualTo(1);
-    assertThat(print(book, "plan", folder.resolve("a.pdf"), "--paper", "a3")).isEqualTo(1);
-    assertThat(print(book, "garment", folder.resolve("a.pdf"), "--garment", "none")).isEqualTo(1);
-    assertThat(print(book, "record", folder.resolve("a.pdf"))).isEqualTo(1);
+    refused(print(book, "plan", file), "--replace");
+    refused(print(book, "plan", folder.resolve("plan.txt")), ".pdf");
+    Path other = folder.resolve("a.pdf");
+    refused(print(book, "labels", other, "--grid", "4x4"), "3x7, 3x8, 5x13, 3x10");
+    refused(print(book, "labels", other, "--start", "99"), "99");
+    refused(print(book, "plan", other, "--paper", "a3"), "a4, letter");
+    refused(print(book, "garment", other, "--garment", "none"), "none");
+    refused(print(book, "record", other), "student");
     assertThat(Files.readString(file)).isEqualTo("mine");
-    assertThat(Files.exists(folder.resolve("a.pdf"))).isFalse();
-    assertThat(err.toString(StandardCharsets.UTF_8))
-        .contains("--replace")
-        .contains(".pdf")
-        .contains("3x7, 3x8, 5x13, 3x10")
-        .contains("a4, letter");
-    assertThat(print(book, "plan", file, "--replace")).isZero();
+    assertThat(other).doesNotExist();
+    assertThat(print(book, "plan", file, "--replace").exit()).isZero();
+  }
+
+  private static void refused(Ran ran, String says) {
+    assertThat(ran.exit()).isEqualTo(Exit.REFUSED.code());
+    assertThat(ran.err()).contains(says);
   }
 }

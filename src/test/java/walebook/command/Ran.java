@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Random;
+import java.util.function.ToIntFunction;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import walebook.book.Classroom;
@@ -38,6 +39,11 @@ record Ran(int exit, String out, String err) {
 
   /** Runs it with something typed into it. */
   static Ran typing(String in, String... args) {
+    return at(in, terminal -> RunCommand.run(terminal, args));
+  }
+
+  /** Runs what answers at a terminal by the number it ends by. */
+  static Ran at(String in, ToIntFunction<Terminal> run) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     Terminal terminal =
@@ -48,7 +54,7 @@ record Ran(int exit, String out, String err) {
             Words.english(),
             Classroom.CLOCK,
             new Random(CHANCE));
-    int exit = RunCommand.run(terminal, args);
+    int exit = run.applyAsInt(terminal);
     return new Ran(
         exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
   }

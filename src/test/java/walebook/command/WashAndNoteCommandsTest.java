@@ -3,36 +3,22 @@ package walebook.command;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.BufferedReader;
-import java.io.ByteArrayOutputStream;
-import java.io.PrintStream;
-import java.io.StringReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 import walebook.book.Classroom;
 import walebook.record.SeamEnd;
 import walebook.record.TestPiece;
-import walebook.words.Words;
 
 /** Washes and notes, at the command line. */
 class WashAndNoteCommandsTest {
   @TempDir Path folder;
   private Path file = Path.of("");
   private String code = "";
-
-  private record Ran(int exit, String out, String err) {
-    JsonNode json() {
-      return JsonMapper.shared().readTree(out);
-    }
-  }
 
   @BeforeEach
   void makeBook() {
@@ -45,22 +31,7 @@ class WashAndNoteCommandsTest {
   }
 
   private Ran run(String... args) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    Terminal terminal =
-        new Terminal(
-            new BufferedReader(new StringReader("")),
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8),
-            Words.english(),
-            Classroom.CLOCK,
-            new Random(3));
-    List<String> all = new ArrayList<>(List.of(args));
-    all.add("--book");
-    all.add(file.toString());
-    int exit = RunCommand.run(terminal, all.toArray(new String[0]));
-    return new Ran(
-        exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    return Ran.on(file, args);
   }
 
   private Ran wash(String... more) {
