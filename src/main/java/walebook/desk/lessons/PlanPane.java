@@ -7,9 +7,7 @@ import javafx.scene.control.TableView;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.act.lesson.ReadLessons;
-import walebook.desk.common.ColumnTable;
 import walebook.desk.common.Texts;
-import walebook.desk.common.WrappedCell;
 import walebook.lesson.PlanFairness;
 import walebook.quantity.Show;
 import walebook.record.PieceAsked;
@@ -21,8 +19,6 @@ import walebook.words.Words;
 
 /** Who is to sew what: a piece a row. */
 final class PlanPane extends VBox {
-  private static final int ROWS = 24;
-
   private final Words words;
   private final ReadLessons.ClassPlan plan;
   private final SharedTables tables;
@@ -45,26 +41,13 @@ final class PlanPane extends VBox {
   }
 
   private void sewn() {
-    ColumnTable<Row> table = new ColumnTable<>();
-    table.setAccessibleText(words.say("desk.lessons.plan.title", plan.lesson().title()));
-    // The columns share the room there is: nothing is ever off to the side.
-    table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_ALL_COLUMNS);
-    table
-        .words(words.say("desk.lessons.col.student"), 8, Row::student)
-        .setCellFactory(WrappedCell::new);
-    table.words(words.say("desk.lessons.col.nth"), 3, row -> String.valueOf(row.nth()));
-    table
-        .words(words.say("desk.lessons.col.code"), 6, row -> PieceCode.spoken(row.piece().code()))
-        .setCellFactory(WrappedCell::new);
-    table
-        .words(words.say("desk.lessons.col.cloth"), 9, this::cloth)
-        .setCellFactory(WrappedCell::new);
-    table
-        .words(words.say("desk.lessons.col.settings"), 12, this::settings)
-        .setCellFactory(WrappedCell::new);
-    table.words(words.say("desk.lessons.col.done"), 4, this::done).setCellFactory(WrappedCell::new);
-    table.getItems().setAll(rows(plan));
-    table.asHighAs(ROWS);
+    TableView<?> table =
+        new DealtTable<>(words, plan, ReadLessons.Part::pieces)
+            .column(words.say("desk.lessons.col.code"), 6, piece -> PieceCode.spoken(piece.code()))
+            .column(words.say("desk.lessons.col.cloth"), 9, this::cloth)
+            .column(words.say("desk.lessons.col.settings"), 12, this::settings)
+            .column(words.say("desk.lessons.col.done"), 4, this::done)
+            .table();
     getChildren().addAll(Texts.caption(words.say("desk.lessons.plan.note")), table);
     PlanFairness fairness = plan.fairness();
     if (fairness != null) {
@@ -73,31 +56,17 @@ final class PlanPane extends VBox {
     }
   }
 
-  /** A piece in somebody's hands; {@code nth} counts from 1. */
-  record Row(String student, int nth, PlannedPiece piece) {}
-
-  static List<Row> rows(ReadLessons.ClassPlan plan) {
-    List<Row> rows = new ArrayList<>();
-    for (ReadLessons.Part part : plan.parts()) {
-      int nth = 0;
-      for (PlannedPiece piece : part.pieces()) {
-        rows.add(new Row(part.name(), ++nth, piece));
-      }
-    }
-    return rows;
-  }
-
-  private String cloth(Row row) {
-    UUID cloth = row.piece().clothId();
+  private String cloth(PlannedPiece piece) {
+    UUID cloth = piece.clothId();
     return cloth == null ? "" : plan.names().of(cloth);
   }
 
-  private String done(Row row) {
-    return plan.done().contains(row.piece().id()) ? words.say("desk.lessons.plan.done") : "";
+  private String done(PlannedPiece piece) {
+    return plan.done().contains(piece.id()) ? words.say("desk.lessons.plan.done") : "";
   }
 
-  private String settings(Row row) {
-    PieceAsked asked = row.piece().asked();
+  private String settings(PlannedPiece piece) {
+    PieceAsked asked = piece.asked();
     List<String> says = new ArrayList<>();
     StitchType type = type(asked.stitchType());
     says.add(type == null ? asked.stitchType() : type.name());
