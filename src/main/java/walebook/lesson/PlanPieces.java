@@ -4,9 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Random;
 import java.util.UUID;
-import walebook.statistics.AllotBlocks;
 import walebook.statistics.BlockTask;
 
 /**
@@ -29,28 +27,8 @@ public final class PlanPieces {
    * What a class is planned by.
    *
    * @param readings how many pulls each piece is read with
-   * @param students no student twice
-   * @param cloths the room's cloth for each slot of the plan; a slot may be left out
-   * @param leftOut combinations nobody is to sew, each by some of its levels, such as {@code
-   *     width=3}
-   * @param seed the same seed gives the same plan
    */
-  public record Ask(
-      PiecesPlan plan,
-      int readings,
-      List<PlanStudent> students,
-      Map<String, UUID> cloths,
-      List<String> leftOut,
-      long seed) {
-    public Ask {
-      students = List.copyOf(students);
-      cloths = Map.copyOf(cloths);
-      leftOut = List.copyOf(leftOut);
-      if (students.stream().map(PlanStudent::id).distinct().count() != students.size()) {
-        throw new IllegalArgumentException("students must not hold a student twice");
-      }
-    }
-  }
+  public record Ask(PiecesPlan plan, int readings, ClassToPlan room) {}
 
   /** The plan for a class that has everything and leaves nothing out. */
   public static List<PieceToSew> plan(
@@ -59,16 +37,16 @@ public final class PlanPieces {
       List<PlanStudent> students,
       Map<String, UUID> cloths,
       long seed) {
-    return plan(new Ask(plan, readings, students, cloths, List.of(), seed));
+    return plan(new Ask(plan, readings, new ClassToPlan(students, cloths, seed)));
   }
 
   /** The pieces of a class, student by student in the order given, each in sewing order. */
   public static List<PieceToSew> plan(Ask ask) {
-    PlanTable table = new PlanTable(ask.plan(), ask.students(), ask.leftOut());
-    PlanPieces made = new PlanPieces(ask.readings(), ask.cloths());
+    PlanTable table = new PlanTable(ask.plan(), ask.room().students(), ask.room().leftOut());
+    PlanPieces made = new PlanPieces(ask.readings(), ask.room().cloths());
     List<List<Integer>> taken = allot(ask, table);
-    for (int i = 0; i < ask.students().size(); i++) {
-      UUID student = ask.students().get(i).id();
+    for (int i = 0; i < ask.room().students().size(); i++) {
+      UUID student = ask.room().students().get(i).id();
       made.add(student, 1, ask.plan().controlCell());
       int place = 2;
       for (int cell : taken.get(i)) {
@@ -80,27 +58,23 @@ public final class PlanPieces {
 
   /** How many combinations there are that somebody of those asked for can sew. */
   public static int possible(Ask ask) {
-    return new PlanTable(ask.plan(), ask.students(), ask.leftOut()).size();
+    return new PlanTable(ask.plan(), ask.room().students(), ask.room().leftOut()).size();
   }
 
   private static List<List<Integer>> allot(Ask ask, PlanTable table) {
-    if (table.size() == 0) {
-      return ask.students().stream().map(each -> List.<Integer>of()).toList();
-    }
     List<BlockTask.Share> shares =
-        ask.students().stream()
+        ask.room().students().stream()
             .map(
                 each ->
                     new BlockTask.Share(
                         List.of(), each.share(ask.plan().tiers()), table.barred(each)))
             .toList();
-    BlockTask task = new BlockTask(table.size(), shares, table.likeness());
-    return AllotBlocks.of(task, new Random(ask.seed())).blocks();
+    return ShareOut.first(table.size(), shares, table.likeness(), ask.room().seed());
   }
 
   /** One piece as its student is asked for it. */
   static PieceToSew piece(Ask ask, UUID student, int place, PiecesPlan.Cell cell) {
-    PlanPieces made = new PlanPieces(ask.readings(), ask.cloths());
+    PlanPieces made = new PlanPieces(ask.readings(), ask.room().cloths());
     made.add(student, place, cell);
     return made.pieces.get(0);
   }

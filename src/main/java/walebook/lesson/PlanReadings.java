@@ -3,11 +3,10 @@ package walebook.lesson;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
 import java.util.UUID;
+import java.util.function.IntBinaryOperator;
 import org.jspecify.annotations.Nullable;
 import walebook.record.Grain;
-import walebook.statistics.AllotBlocks;
 import walebook.statistics.BlockTask;
 
 /**
@@ -15,6 +14,9 @@ import walebook.statistics.BlockTask;
  * then a fair share of the others.
  */
 public final class PlanReadings {
+  /** No cloth is more like one than like another. */
+  static final IntBinaryOperator UNLIKE = (one, other) -> 0;
+
   private PlanReadings() {}
 
   /**
@@ -35,31 +37,13 @@ public final class PlanReadings {
       Grain grain,
       int repeats) {}
 
-  /**
-   * What a class is planned by; shares, what is left out and the seed as in {@link PlanPieces.Ask}.
-   *
-   * @param students no student twice
-   */
-  public record Ask(
-      ReadingsPlan plan,
-      List<PlanStudent> students,
-      Map<String, UUID> cloths,
-      List<String> leftOut,
-      long seed) {
-    public Ask {
-      students = List.copyOf(students);
-      cloths = Map.copyOf(cloths);
-      leftOut = List.copyOf(leftOut);
-      if (students.stream().map(PlanStudent::id).distinct().count() != students.size()) {
-        throw new IllegalArgumentException("students must not hold a student twice");
-      }
-    }
-  }
+  /** What a class is planned by. */
+  public record Ask(ReadingsPlan plan, ClassToPlan room) {}
 
   /** The plan for a class that has everything and leaves nothing out. */
   public static List<ToMeasure> plan(
       ReadingsPlan plan, List<PlanStudent> students, Map<String, UUID> cloths, long seed) {
-    return plan(new Ask(plan, students, cloths, List.of(), seed));
+    return plan(new Ask(plan, new ClassToPlan(students, cloths, seed)));
   }
 
   /** The readings of a class, student by student in the order given. */
@@ -68,8 +52,8 @@ public final class PlanReadings {
     ReadingsPlan.Cell control = ask.plan().control();
     List<List<Integer>> taken = allot(ask, cells);
     List<ToMeasure> all = new ArrayList<>();
-    for (int i = 0; i < ask.students().size(); i++) {
-      UUID student = ask.students().get(i).id();
+    for (int i = 0; i < ask.room().students().size(); i++) {
+      UUID student = ask.room().students().get(i).id();
       int place = 1;
       if (control != null) {
         all.add(toMeasure(ask, student, place++, control));
@@ -87,30 +71,29 @@ public final class PlanReadings {
   }
 
   private static List<List<Integer>> allot(Ask ask, List<ReadingsPlan.Cell> cells) {
-    if (cells.isEmpty()) {
-      return ask.students().stream().map(each -> List.<Integer>of()).toList();
-    }
     List<BlockTask.Share> shares =
-        ask.students().stream()
+        ask.room().students().stream()
             .map(
                 each ->
                     new BlockTask.Share(
                         List.of(), each.share(ask.plan().tiers()), barred(each, cells)))
             .toList();
-    BlockTask task = new BlockTask(cells.size(), shares, (one, other) -> 0);
-    return AllotBlocks.of(task, new Random(ask.seed())).blocks();
+    return ShareOut.first(cells.size(), shares, UNLIKE, ask.room().seed());
   }
 
   /** The plan's combinations without those left out and those of which nobody has the cloth. */
   static List<ReadingsPlan.Cell> possibleCells(Ask ask) {
     List<List<String>> without =
-        ask.leftOut().stream().map(ask.plan()::levelsIn).filter(each -> !each.isEmpty()).toList();
+        ask.room().leftOut().stream()
+            .map(ask.plan()::levelsIn)
+            .filter(each -> !each.isEmpty())
+            .toList();
     return ask.plan().cells().stream()
         .filter(each -> without.stream().noneMatch(each.levels()::containsAll))
         .filter(
             each ->
-                ask.students().isEmpty()
-                    || ask.students().stream()
+                ask.room().students().isEmpty()
+                    || ask.room().students().stream()
                         .anyMatch(student -> !student.withoutCloths().contains(each.slot())))
         .toList();
   }
@@ -132,7 +115,7 @@ public final class PlanReadings {
         place,
         cell.equals(ask.plan().control()),
         cell.slot(),
-        ask.cloths().get(cell.slot()),
+        ask.room().cloths().get(cell.slot()),
         cell.grain(),
         ask.plan().repeats());
   }

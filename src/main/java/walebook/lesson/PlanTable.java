@@ -55,14 +55,9 @@ final class PlanTable {
     return cells.get(number);
   }
 
-  /** The number of the combination with this label, or −1. */
-  int number(String label) {
-    for (int i = 0; i < cells.size(); i++) {
-      if (cells.get(i).label().equals(label)) {
-        return i;
-      }
-    }
-    return -1;
+  /** What the combinations are called, in their order. */
+  List<String> labels() {
+    return cells.stream().map(PiecesPlan.Cell::label).toList();
   }
 
   /** The combinations a student can't sew. */

@@ -137,7 +137,10 @@ class PlanPiecesTest {
     List<PlanStudent> students = new ArrayList<>(List.of(noRib, noMachine));
     students.addAll(students(6, new Random(2)).subList(3, 6));
     PlanPieces.Ask ask =
-        new PlanPieces.Ask(SEAM, 1, students, CLOTHS, List.of("width=3", "cloth=b length=1.5"), 9);
+        new PlanPieces.Ask(
+            SEAM,
+            1,
+            new ClassToPlan(students, CLOTHS, List.of("width=3", "cloth=b length=1.5"), 9));
     List<PieceToSew> pieces = PlanPieces.plan(ask);
     assertThat(PlanPieces.possible(ask)).isEqualTo(6);
     assertThat(pieces)

@@ -22,7 +22,7 @@ class ReplanPiecesTest {
   }
 
   private static PlanPieces.Ask ask(List<PlanStudent> students, long seed) {
-    return new PlanPieces.Ask(SEAM, 1, students, CLOTHS, List.of(), seed);
+    return new PlanPieces.Ask(SEAM, 1, new ClassToPlan(students, CLOTHS, seed));
   }
 
   /** A class of which some pieces are sewn, then some leave and others come. */
@@ -48,11 +48,11 @@ class ReplanPiecesTest {
       for (int i = 0; i < coming; i++) {
         then.add(student(100 + i));
       }
-      List<ReplanPieces.Has> has =
+      List<Replan.Has<String>> has =
           first.stream()
-              .map(s -> new ReplanPieces.Has(s.id(), cells(sewn, s.id()), cells(open, s.id()), 5))
+              .map(s -> new Replan.Has<>(s.id(), cells(sewn, s.id()), cells(open, s.id()), 5))
               .toList();
-      ReplanPieces.Change change = ReplanPieces.of(ask(then, round), has);
+      Replan.Change<PieceToSew, String> change = ReplanPieces.of(ask(then, round), has);
       assertThat(ReplanPieces.of(ask(then, round), has)).isEqualTo(change);
       check(change, first, then, sewn, open);
     }
@@ -63,7 +63,7 @@ class ReplanPiecesTest {
   }
 
   private static void check(
-      ReplanPieces.Change change,
+      Replan.Change<PieceToSew, String> change,
       List<PlanStudent> first,
       List<PlanStudent> then,
       Map<UUID, List<String>> sewn,
@@ -112,11 +112,11 @@ class ReplanPiecesTest {
         .forEach(
             each ->
                 cells.computeIfAbsent(each.studentId(), id -> new ArrayList<>()).add(each.cell()));
-    List<ReplanPieces.Has> has =
+    List<Replan.Has<String>> has =
         cells.entrySet().stream()
-            .map(each -> new ReplanPieces.Has(each.getKey(), List.of(), each.getValue(), 5))
+            .map(each -> new Replan.Has<>(each.getKey(), List.of(), each.getValue(), 5))
             .toList();
-    ReplanPieces.Change change = ReplanPieces.of(ask(students, 99), has);
+    Replan.Change<PieceToSew, String> change = ReplanPieces.of(ask(students, 99), has);
     assertThat(change.added()).isEmpty();
     assertThat(change.back()).isEmpty();
   }
@@ -126,12 +126,12 @@ class ReplanPiecesTest {
     PlanStudent here = student(1);
     List<String> held =
         List.of("control", "cloth=b width=1 length=1.5", "cloth=a width=1 length=2.5");
-    ReplanPieces.Has has =
-        new ReplanPieces.Has(here.id(), List.of("control"), held.subList(1, 3), 3);
+    Replan.Has<String> has = new Replan.Has<>(here.id(), List.of("control"), held.subList(1, 3), 3);
     PlanStudent noRib = new PlanStudent(here.id(), Tier.CORE, null, Set.of(), Set.of("b"));
-    ReplanPieces.Change change = ReplanPieces.of(ask(List.of(noRib, student(2)), 3), List.of(has));
+    Replan.Change<PieceToSew, String> change =
+        ReplanPieces.of(ask(List.of(noRib, student(2)), 3), List.of(has));
     assertThat(change.back())
-        .containsExactly(new ReplanPieces.Back(here.id(), "cloth=b width=1 length=1.5"));
+        .containsExactly(new Replan.Back<>(here.id(), "cloth=b width=1 length=1.5"));
     assertThat(change.added())
         .filteredOn(each -> each.studentId().equals(here.id()))
         .singleElement()

@@ -1,5 +1,7 @@
 package walebook.act.lesson;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -36,6 +38,21 @@ public record PlanLimits(
     return !students.isEmpty()
         && students.stream()
             .allMatch(each -> cloths.getOrDefault(each.id(), Set.of()).contains(slot));
+  }
+
+  /**
+   * What is left out, and what was before: a fair plan never asks for one combination twice and for
+   * another not at all, so one that nobody has while another is in two pairs of hands was left out.
+   *
+   * @param labels of every combination of the plan
+   * @param dealt labels of those in anybody's hands, once for each
+   */
+  List<String> leftOutOf(List<String> labels, List<String> dealt) {
+    List<String> all = new ArrayList<>(leftOut);
+    if (labels.stream().anyMatch(each -> Collections.frequency(dealt, each) > 1)) {
+      labels.stream().filter(each -> !dealt.contains(each)).forEach(all::add);
+    }
+    return all;
   }
 
   /** The students as the plan takes them. */

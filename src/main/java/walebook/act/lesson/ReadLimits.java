@@ -10,11 +10,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import walebook.lesson.ClassToPlan;
 import walebook.lesson.PiecesPlan;
 import walebook.lesson.Plan;
 import walebook.lesson.PlanPieces;
 import walebook.lesson.PlanReadings;
-import walebook.lesson.PlanStudent;
 import walebook.lesson.ReadingsPlan;
 import walebook.problem.Answer;
 import walebook.problem.Place;
@@ -181,13 +181,10 @@ public final class ReadLimits {
   }
 
   private int possible(PlanLimits limits, Student student) {
-    List<PlanStudent> alone = limits.of(List.of(student));
-    if (plan instanceof PiecesPlan pieces) {
-      return PlanPieces.possible(
-          new PlanPieces.Ask(pieces, 1, alone, Map.of(), limits.leftOut(), 0));
-    }
-    return PlanReadings.possible(
-        new PlanReadings.Ask((ReadingsPlan) plan, alone, Map.of(), limits.leftOut(), 0));
+    ClassToPlan alone = new ClassToPlan(limits.of(List.of(student)), Map.of(), limits.leftOut(), 0);
+    return plan instanceof PiecesPlan pieces
+        ? PlanPieces.possible(new PlanPieces.Ask(pieces, 1, alone))
+        : PlanReadings.possible(new PlanReadings.Ask((ReadingsPlan) plan, alone));
   }
 
   private String nothingLeft(boolean everyone) {

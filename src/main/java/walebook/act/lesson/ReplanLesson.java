@@ -2,10 +2,8 @@ package walebook.act.lesson;
 
 import java.time.Clock;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Random;
 import java.util.Set;
@@ -14,11 +12,14 @@ import java.util.stream.Collectors;
 import walebook.act.piece.KeepDraft;
 import walebook.book.Book;
 import walebook.book.PieceFilter;
+import walebook.lesson.ClassToPlan;
 import walebook.lesson.LessonPack;
+import walebook.lesson.PieceToSew;
 import walebook.lesson.PiecesPlan;
 import walebook.lesson.PlanPieces;
 import walebook.lesson.ReadPack;
 import walebook.lesson.ReadingsPlan;
+import walebook.lesson.Replan;
 import walebook.lesson.ReplanPieces;
 import walebook.problem.Answer;
 import walebook.problem.Place;
@@ -115,37 +116,29 @@ public final class ReplanLesson {
         new PlanPieces.Ask(
             plan,
             readings,
-            limits.of(students),
-            PlannedCloths.of(plan, now),
-            leftOut(plan, now, limits),
-            seed);
-    ReplanPieces.Change change = ReplanPieces.of(ask, soFar(lesson, now));
+            new ClassToPlan(
+                limits.of(students),
+                PlannedCloths.of(plan, now),
+                leftOut(plan, now, limits),
+                seed));
+    Replan.Change<PieceToSew, String> change = ReplanPieces.of(ask, soFar(lesson, now));
     return book.inOneStep(() -> save(lesson, now, change, seed));
   }
 
-  /**
-   * What is typed, and what was left out before: a fair plan never sews one combination twice and
-   * another not at all, so one that nobody has while another is in two pairs of hands was left out.
-   */
   private static List<String> leftOut(PiecesPlan plan, List<PlannedPiece> now, PlanLimits limits) {
-    List<String> leftOut = new ArrayList<>(limits.leftOut());
-    List<String> labels = plan.cells().stream().map(PiecesPlan.Cell::label).toList();
-    Map<String, Integer> times = new HashMap<>();
-    now.forEach(each -> times.merge(each.cell(), 1, Integer::sum));
-    if (labels.stream().anyMatch(each -> times.getOrDefault(each, 0) > 1)) {
-      labels.stream().filter(each -> !times.containsKey(each)).forEach(leftOut::add);
-    }
-    return leftOut;
+    return limits.leftOutOf(
+        plan.cells().stream().map(PiecesPlan.Cell::label).toList(),
+        now.stream().map(PlannedPiece::cell).toList());
   }
 
-  private List<ReplanPieces.Has> soFar(Lesson lesson, List<PlannedPiece> now) {
+  private List<Replan.Has<String>> soFar(Lesson lesson, List<PlannedPiece> now) {
     Set<UUID> logged =
         book.pieces().list(PieceFilter.ALL.ofClass(lesson.classId())).stream()
             .map(each -> each.whose().plannedId())
             .filter(Objects::nonNull)
             .collect(Collectors.toCollection(HashSet::new));
     KeepDraft drafts = new KeepDraft(book);
-    List<ReplanPieces.Has> all = new ArrayList<>();
+    List<Replan.Has<String>> all = new ArrayList<>();
     now.stream()
         .collect(Collectors.groupingBy(PlannedPiece::studentId))
         .forEach(
@@ -158,15 +151,15 @@ public final class ReplanLesson {
                 (fixed ? sewn : open).add(each.cell());
               }
               int last = pieces.stream().mapToInt(PlannedPiece::place).max().orElse(0);
-              all.add(new ReplanPieces.Has(student, sewn, open, last));
+              all.add(new Replan.Has<>(student, sewn, open, last));
             });
     return all;
   }
 
   private Replanned save(
-      Lesson lesson, List<PlannedPiece> now, ReplanPieces.Change change, long seed) {
+      Lesson lesson, List<PlannedPiece> now, Replan.Change<PieceToSew, String> change, long seed) {
     List<PlannedPiece> back = new ArrayList<>();
-    for (ReplanPieces.Back each : change.back()) {
+    for (Replan.Back<String> each : change.back()) {
       for (PlannedPiece piece : now) {
         if (piece.studentId().equals(each.student()) && piece.cell().equals(each.cell())) {
           PlannedPiece dropped = piece.takenBack(clock.instant());

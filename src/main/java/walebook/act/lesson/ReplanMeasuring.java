@@ -2,13 +2,14 @@ package walebook.act.lesson;
 
 import java.time.Clock;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import walebook.book.Book;
+import walebook.lesson.ClassToPlan;
 import walebook.lesson.PlanReadings;
 import walebook.lesson.ReadingsPlan;
+import walebook.lesson.Replan;
 import walebook.lesson.ReplanReadings;
 import walebook.record.Lesson;
 import walebook.record.PlannedReading;
@@ -25,11 +26,13 @@ record ReplanMeasuring(Book book, Clock clock) {
     PlanReadings.Ask ask =
         new PlanReadings.Ask(
             plan,
-            limits.of(students),
-            PlannedCloths.ofReadings(now),
-            leftOut(plan, now, limits),
-            seed);
-    ReplanReadings.Change change = ReplanReadings.of(ask, soFar(now));
+            new ClassToPlan(
+                limits.of(students),
+                PlannedCloths.ofReadings(now),
+                leftOut(plan, now, limits),
+                seed));
+    Replan.Change<PlanReadings.ToMeasure, ReadingsPlan.Cell> change =
+        ReplanReadings.of(ask, soFar(now));
     return book.inOneStep(() -> save(lesson, now, change));
   }
 
@@ -37,21 +40,14 @@ record ReplanMeasuring(Book book, Clock clock) {
     return new ReadingsPlan.Cell(line.planned().slot(), line.planned().grain());
   }
 
-  /** As for pieces: nobody has it while another is in two pairs of hands. */
   private static List<String> leftOut(ReadingsPlan plan, List<ReadingLine> now, PlanLimits limits) {
-    List<String> leftOut = new ArrayList<>(limits.leftOut());
-    Map<ReadingsPlan.Cell, Integer> times = new HashMap<>();
-    now.forEach(each -> times.merge(cell(each), 1, Integer::sum));
-    if (plan.cells().stream().anyMatch(each -> times.getOrDefault(each, 0) > 1)) {
-      plan.cells().stream()
-          .filter(each -> !times.containsKey(each))
-          .forEach(each -> leftOut.add(each.label()));
-    }
-    return leftOut;
+    return limits.leftOutOf(
+        plan.cells().stream().map(ReadingsPlan.Cell::label).toList(),
+        now.stream().map(each -> cell(each).label()).toList());
   }
 
-  private static List<ReplanReadings.Has> soFar(List<ReadingLine> now) {
-    List<ReplanReadings.Has> all = new ArrayList<>();
+  private static List<Replan.Has<ReadingsPlan.Cell>> soFar(List<ReadingLine> now) {
+    List<Replan.Has<ReadingsPlan.Cell>> all = new ArrayList<>();
     now.stream()
         .collect(Collectors.groupingBy(each -> each.planned().studentId()))
         .forEach(
@@ -64,7 +60,7 @@ record ReplanMeasuring(Book book, Clock clock) {
                               Collectors.mapping(ReplanMeasuring::cell, Collectors.toList())));
               int last = lines.stream().mapToInt(each -> each.planned().place()).max().orElse(0);
               all.add(
-                  new ReplanReadings.Has(
+                  new Replan.Has<>(
                       student,
                       begun.getOrDefault(true, List.of()),
                       begun.getOrDefault(false, List.of()),
@@ -74,9 +70,11 @@ record ReplanMeasuring(Book book, Clock clock) {
   }
 
   private ReplanLesson.Replanned save(
-      Lesson lesson, List<ReadingLine> now, ReplanReadings.Change change) {
+      Lesson lesson,
+      List<ReadingLine> now,
+      Replan.Change<PlanReadings.ToMeasure, ReadingsPlan.Cell> change) {
     List<PlannedReading> back = new ArrayList<>();
-    for (ReplanReadings.Back each : change.back()) {
+    for (Replan.Back<ReadingsPlan.Cell> each : change.back()) {
       for (ReadingLine line : now) {
         if (line.planned().studentId().equals(each.student()) && cell(line).equals(each.cell())) {
           PlannedReading dropped = line.planned().takenBack(clock.instant());

@@ -11,6 +11,7 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
 import walebook.book.Ids;
+import walebook.lesson.ClassToPlan;
 import walebook.lesson.LessonPack;
 import walebook.lesson.PieceToSew;
 import walebook.lesson.PiecesPlan;
@@ -140,21 +141,14 @@ public final class TakeUpLesson {
       Map<String, UUID> clothOfSlot,
       long seed) {
     Stamp stamp = lesson.stamp();
+    ClassToPlan room = new ClassToPlan(limits.of(students), clothOfSlot, limits.leftOut(), seed);
     if (pack.plan() instanceof PiecesPlan plan) {
-      PlanPieces.Ask ask =
-          new PlanPieces.Ask(
-              plan,
-              pack.measure().readings(),
-              limits.of(students),
-              clothOfSlot,
-              limits.leftOut(),
-              seed);
-      List<PieceToSew> pieces = PlanPieces.plan(ask);
+      List<PieceToSew> pieces =
+          PlanPieces.plan(new PlanPieces.Ask(plan, pack.measure().readings(), room));
       book.lessons().plan(HandOut.all(book, pieces, lesson.id(), stamp, new Random(seed)));
     } else if (pack.plan() instanceof ReadingsPlan plan) {
-      PlanReadings.Ask ask =
-          new PlanReadings.Ask(plan, limits.of(students), clothOfSlot, limits.leftOut(), seed);
-      book.readingPlans().plan(HandOut.readings(PlanReadings.plan(ask), lesson.id(), stamp));
+      List<PlanReadings.ToMeasure> readings = PlanReadings.plan(new PlanReadings.Ask(plan, room));
+      book.readingPlans().plan(HandOut.readings(readings, lesson.id(), stamp));
     }
   }
 

@@ -8,12 +8,9 @@ import walebook.statistics.AllotBlocks;
 import walebook.statistics.BlockDesign;
 import walebook.statistics.BlockTask;
 
-/**
- * Shares combinations out again among those who are there: what is done stays, what is open stays
- * where it can, and as few change hands as it takes to do every combination equally often.
- */
-final class ShareAgain {
-  private ShareAgain() {}
+/** Shares a plan's combinations out among those who are there. */
+final class ShareOut {
+  private ShareOut() {}
 
   /**
    * One who is there.
@@ -32,13 +29,27 @@ final class ShareAgain {
   }
 
   /**
-   * Shares out.
+   * Shares out for the first time.
+   *
+   * @param size how many combinations there are
+   * @return the combinations of each, in order
+   */
+  static List<List<Integer>> first(
+      int size, List<BlockTask.Share> shares, IntBinaryOperator likeness, long seed) {
+    return size == 0
+        ? shares.stream().map(each -> List.<Integer>of()).toList()
+        : AllotBlocks.of(new BlockTask(size, shares, likeness), new Random(seed)).blocks();
+  }
+
+  /**
+   * Shares out again: what is done stays, what is open stays where it can, and as few change hands
+   * as it takes to do every combination equally often.
    *
    * @param size how many combinations there are
    * @param gone what each of those who left has done
    * @return the combinations of those who are there, then of those gone
    */
-  static List<List<Integer>> of(
+  static List<List<Integer>> again(
       int size, List<Here> here, List<List<Integer>> gone, IntBinaryOperator likeness, long seed) {
     if (size == 0) {
       return here.stream().map(each -> List.<Integer>of()).toList();
