@@ -4,8 +4,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
-import javafx.beans.property.ReadOnlyBooleanProperty;
-import javafx.beans.property.ReadOnlyBooleanWrapper;
 import org.jspecify.annotations.Nullable;
 import walebook.act.cloth.KeepCloth;
 import walebook.desk.common.FormFields;
@@ -24,7 +22,6 @@ public final class ClothFormViewModel {
   private final KeepCloth act;
   private final Consumer<Cloth> saved;
   private final FormFields fields;
-  private final ReadOnlyBooleanWrapper asks = new ReadOnlyBooleanWrapper(this, "asks");
   private @Nullable Cloth before;
 
   /**
@@ -38,7 +35,7 @@ public final class ClothFormViewModel {
     this.act = new KeepCloth(session.book(), session.clock());
     fields =
         new FormFields(
-            this::changed,
+            () -> {},
             "cloth-name",
             "cloth-kind",
             "fibre",
@@ -59,16 +56,10 @@ public final class ClothFormViewModel {
     return fields;
   }
 
-  /** True when what stands in the way was only asked about: saving again confirms it. */
-  public ReadOnlyBooleanProperty asksProperty() {
-    return asks.getReadOnlyProperty();
-  }
-
   /** Fills the form with a cloth, or empties it for a new one. */
   public void begin(@Nullable Cloth cloth, Unit unit) {
     before = cloth;
     fields.put(cloth == null ? Map.of() : typed(cloth, unit));
-    asks.set(false);
   }
 
   public void save() {
@@ -78,16 +69,11 @@ public final class ClothFormViewModel {
     session.run(
         progress -> act.keep(was, typed, confirmed),
         answer -> {
-          fields.show(answer.problems());
-          asks.set(!answer.isGood() && fields.isConfirmed());
+          fields.show(answer);
           if (answer.isGood()) {
             saved.accept(answer.value());
           }
         });
-  }
-
-  private void changed() {
-    asks.set(false);
   }
 
   private static Map<String, String> typed(Cloth cloth, Unit unit) {

@@ -2,7 +2,6 @@ package walebook.desk.cloths;
 
 import java.util.List;
 import java.util.UUID;
-import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.input.KeyCode;
@@ -19,6 +18,7 @@ import walebook.compare.ClothStretch;
 import walebook.desk.common.AfterPause;
 import walebook.desk.common.ColumnTable;
 import walebook.desk.common.EmptyState;
+import walebook.desk.common.FormFields;
 import walebook.desk.common.IntoView;
 import walebook.desk.common.NotesPane;
 import walebook.desk.common.NotesViewModel;
@@ -58,8 +58,8 @@ public final class ClothsView extends BorderPane {
     this.wash = new WashFormViewModel(session);
     this.notes = new NotesViewModel(session);
     this.notesPane = new NotesPane(words, notes);
-    AfterPause.of(reading.editsProperty(), reading::keepDraft);
-    AfterPause.of(wash.editsProperty(), wash::keepDraft);
+    AfterPause.of(reading.kept().editsProperty(), reading.kept()::keep);
+    AfterPause.of(wash.kept().editsProperty(), wash.kept()::keep);
     model.partProperty().addListener((from, old, now) -> show());
     model.cardProperty().addListener((from, old, now) -> cardChanged());
     model.loadedProperty().addListener((from, old, now) -> show());
@@ -69,8 +69,8 @@ public final class ClothsView extends BorderPane {
 
   /** Keeps what is being typed; called before the book is closed. */
   public void rest() {
-    reading.rest();
-    wash.rest();
+    reading.kept().rest();
+    wash.kept().rest();
     notes.rest();
   }
 
@@ -90,8 +90,8 @@ public final class ClothsView extends BorderPane {
   }
 
   private void show() {
-    reading.keepDraft();
-    wash.keepDraft();
+    reading.kept().keep();
+    wash.kept().keep();
     cardShown = null;
     setCenter(
         switch (model.partProperty().get()) {
@@ -189,7 +189,7 @@ public final class ClothsView extends BorderPane {
     ClothFormViewModel form = new ClothFormViewModel(session, model::saved);
     form.begin(card == null ? null : card.cloth(), model.unit());
     PlaceFrame frame = new PlaceFrame(words, title);
-    Button save = save(form.asksProperty());
+    Button save = save(form.fields());
     save.setOnAction(pressed -> form.save());
     savedByKey(frame, form::save);
     return frame
@@ -211,7 +211,7 @@ public final class ClothsView extends BorderPane {
     }
     PlaceFrame frame =
         new PlaceFrame(words, words.say("desk.cloths.reading.title", card.cloth().name()));
-    Button save = save(reading.asksProperty());
+    Button save = save(reading.fields());
     save.setOnAction(pressed -> reading.save());
     savedByKey(frame, reading::save);
     frame.notice().noticeProperty().bind(reading.noticeProperty());
@@ -235,7 +235,7 @@ public final class ClothsView extends BorderPane {
     wash.begin(card.cloth().id(), card.unit(), last);
     PlaceFrame frame =
         new PlaceFrame(words, words.say("desk.cloths.wash.title", card.cloth().name()));
-    Button save = save(wash.asksProperty());
+    Button save = save(wash.fields());
     save.setOnAction(pressed -> wash.save());
     savedByKey(frame, wash::save);
     frame.notice().noticeProperty().bind(wash.noticeProperty());
@@ -292,10 +292,12 @@ public final class ClothsView extends BorderPane {
     return today;
   }
 
-  private Button save(ReadOnlyBooleanProperty asks) {
+  private Button save(FormFields of) {
     Button save = new Button();
     save.textProperty()
-        .bind(asks.map(now -> words.say(now ? "desk.common.save-anyway" : "desk.common.save")));
+        .bind(
+            of.asksProperty()
+                .map(now -> words.say(now ? "desk.common.save-anyway" : "desk.common.save")));
     return save;
   }
 

@@ -6,9 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import javafx.beans.property.ReadOnlyBooleanProperty;
-import javafx.beans.property.ReadOnlyBooleanWrapper;
-import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.jspecify.annotations.Nullable;
@@ -24,8 +21,6 @@ import walebook.desk.common.Notice;
 import walebook.desk.common.Session;
 import walebook.drawing.GaugeReading;
 import walebook.problem.Answer;
-import walebook.problem.Place;
-import walebook.quantity.ReadNumber;
 import walebook.quantity.Show;
 import walebook.quantity.Unit;
 import walebook.record.ClothReading;
@@ -42,7 +37,6 @@ public final class ReadingFormViewModel {
   private final StartReading start;
   private final FormFields fields;
   private final KeptForm kept;
-  private final ReadOnlyBooleanWrapper asks = new ReadOnlyBooleanWrapper(this, "asks");
   private final ReadOnlyObjectWrapper<Meaning> meaning =
       new ReadOnlyObjectWrapper<>(this, "meaning", Meaning.NOTHING);
   private final ReadOnlyObjectWrapper<Notice> notice =
@@ -99,10 +93,6 @@ public final class ReadingFormViewModel {
     return fields;
   }
 
-  public ReadOnlyBooleanProperty asksProperty() {
-    return asks.getReadOnlyProperty();
-  }
-
   public ReadOnlyObjectProperty<Meaning> meaningProperty() {
     return meaning.getReadOnlyProperty();
   }
@@ -111,19 +101,9 @@ public final class ReadingFormViewModel {
     return notice.getReadOnlyProperty();
   }
 
-  /** Counts what was typed, so that it is kept as a draft. */
-  public ReadOnlyIntegerProperty editsProperty() {
-    return kept.editsProperty();
-  }
-
-  /** Keeps what was typed since it was last kept. */
-  public void keepDraft() {
-    kept.keep();
-  }
-
-  /** Keeps it at once; called before the book is closed. */
-  public void rest() {
-    kept.rest();
+  /** Keeps what is typed as a draft. */
+  public KeptForm kept() {
+    return kept;
   }
 
   /** What a plan asks for with this reading and what of it is done, or null. */
@@ -207,8 +187,7 @@ public final class ReadingFormViewModel {
 
   private void answered(Saved saved) {
     Answer<ClothReading> answer = saved.answer();
-    fields.show(answer.problems());
-    asks.set(!answer.isGood() && fields.isConfirmed());
+    fields.show(answer);
     if (answer.isGood()) {
       asked.set(saved.plan());
       Map<String, String> next = new HashMap<>(fields.typed());
@@ -230,7 +209,6 @@ public final class ReadingFormViewModel {
 
   private void changed() {
     kept.changed();
-    asks.set(false);
     Double gauge = length("gauge");
     Double stretched = length("stretched");
     Double released = length("released");
@@ -249,8 +227,7 @@ public final class ReadingFormViewModel {
   }
 
   private @Nullable Double length(String field) {
-    Answer<Double> read = ReadNumber.length(fields.text(field), unit, Place.field(field));
-    return read.isGood() && read.value() > 0 ? read.value() : null;
+    return fields.length(field, unit);
   }
 
   private static void add(List<Working> workings, Answer<Working> answer) {

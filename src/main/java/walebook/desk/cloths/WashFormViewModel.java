@@ -8,9 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.UUID;
-import javafx.beans.property.ReadOnlyBooleanProperty;
-import javafx.beans.property.ReadOnlyBooleanWrapper;
-import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.jspecify.annotations.Nullable;
@@ -24,8 +21,6 @@ import walebook.desk.common.Notice;
 import walebook.desk.common.Session;
 import walebook.drawing.WashPicture;
 import walebook.problem.Answer;
-import walebook.problem.Place;
-import walebook.quantity.ReadNumber;
 import walebook.quantity.Show;
 import walebook.quantity.Unit;
 import walebook.record.ClothWash;
@@ -44,7 +39,6 @@ public final class WashFormViewModel {
   private final LogWash act;
   private final FormFields fields;
   private final KeptForm kept;
-  private final ReadOnlyBooleanWrapper asks = new ReadOnlyBooleanWrapper(this, "asks");
   private final ReadOnlyObjectWrapper<Meaning> meaning =
       new ReadOnlyObjectWrapper<>(this, "meaning", Meaning.NOTHING);
   private final ReadOnlyObjectWrapper<Notice> notice =
@@ -90,10 +84,6 @@ public final class WashFormViewModel {
     return fields;
   }
 
-  public ReadOnlyBooleanProperty asksProperty() {
-    return asks.getReadOnlyProperty();
-  }
-
   public ReadOnlyObjectProperty<Meaning> meaningProperty() {
     return meaning.getReadOnlyProperty();
   }
@@ -102,9 +92,9 @@ public final class WashFormViewModel {
     return notice.getReadOnlyProperty();
   }
 
-  /** Counts what was typed, so that it is kept as a draft. */
-  public ReadOnlyIntegerProperty editsProperty() {
-    return kept.editsProperty();
+  /** Keeps what is typed as a draft. */
+  public KeptForm kept() {
+    return kept;
   }
 
   /**
@@ -165,8 +155,7 @@ public final class WashFormViewModel {
       session.changed();
       return;
     }
-    fields.show(answer.problems());
-    asks.set(!answer.isGood() && fields.isConfirmed());
+    fields.show(answer);
     if (answer.isGood()) {
       Map<String, String> next = new HashMap<>(fields.typed());
       LogWash.SQUARE.forEach(each -> next.put(LogWash.field(each, true), ""));
@@ -187,19 +176,8 @@ public final class WashFormViewModel {
     }
   }
 
-  /** Keeps what was typed since it was last kept. */
-  public void keepDraft() {
-    kept.keep();
-  }
-
-  /** Keeps it at once; called before the book is closed. */
-  public void rest() {
-    kept.rest();
-  }
-
   private void changed() {
     kept.changed();
-    asks.set(false);
     Map<Grain, List<Working>> workings = new EnumMap<>(Grain.class);
     Map<Grain, Double> percents = new EnumMap<>(Grain.class);
     for (Grain each : LogWash.SQUARE) {
@@ -227,7 +205,6 @@ public final class WashFormViewModel {
   }
 
   private @Nullable Double length(String field) {
-    Answer<Double> read = ReadNumber.length(fields.text(field), unit, Place.field(field));
-    return read.isGood() && read.value() > 0 ? read.value() : null;
+    return fields.length(field, unit);
   }
 }

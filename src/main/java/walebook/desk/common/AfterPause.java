@@ -6,7 +6,8 @@ import javafx.util.Duration;
 
 /** Does something a moment after a count last moved, as when a person stops typing. */
 public final class AfterPause {
-  private static final Duration PAUSE = Duration.seconds(1);
+  /** Short enough that what is typed is kept within a second. */
+  private static final Duration PAUSE = Duration.millis(700);
 
   private AfterPause() {}
 

@@ -4,10 +4,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import org.jspecify.annotations.Nullable;
+import walebook.problem.Answer;
 import walebook.problem.Place;
 import walebook.problem.Problem;
+import walebook.quantity.ReadNumber;
+import walebook.quantity.Unit;
 
 /**
  * The texts of a small form by field name, each with its problem. What was only asked about counts
@@ -16,7 +21,7 @@ import walebook.problem.Problem;
 public final class FormFields {
   private final Map<String, Field> fields = new LinkedHashMap<>();
   private final Runnable changed;
-  private boolean asked;
+  private final ReadOnlyBooleanWrapper asks = new ReadOnlyBooleanWrapper(this, "asks");
   private boolean filling;
 
   /** One field: what was typed and what is wrong with it. */
@@ -67,6 +72,12 @@ public final class FormFields {
     return text == null ? "" : text;
   }
 
+  /** A length in mm as far as it can be read, above 0; null otherwise. */
+  public @Nullable Double length(String name, Unit unit) {
+    Answer<Double> read = ReadNumber.length(text(name), unit, Place.field(name));
+    return read.isGood() && read.value() > 0 ? read.value() : null;
+  }
+
   /** Everything typed, as an act reads it. */
   public Map<String, String> typed() {
     Map<String, String> typed = new LinkedHashMap<>();
@@ -94,24 +105,37 @@ public final class FormFields {
         }
       }
     }
-    asked = !problems.isEmpty() && problems.stream().noneMatch(Problem::refuses);
+    asks.set(!problems.isEmpty() && problems.stream().noneMatch(Problem::refuses));
+  }
+
+  /** Shows what stands in the way at its fields; nothing does once the answer is good. */
+  public void show(Answer<?> answer) {
+    show(answer.problems());
+    if (answer.isGood()) {
+      asks.set(false);
+    }
   }
 
   /** True when all that stood in the way was asked about and nothing changed since. */
   public boolean isConfirmed() {
-    return asked;
+    return asks.get();
+  }
+
+  /** The same, to be watched. */
+  public ReadOnlyBooleanProperty asksProperty() {
+    return asks.getReadOnlyProperty();
   }
 
   private void typed(Field field) {
     if (!filling) {
       field.problem.set(null);
-      asked = false;
+      asks.set(false);
       changed.run();
     }
   }
 
   private void clearProblems() {
-    asked = false;
+    asks.set(false);
     fields.values().forEach(field -> field.problem.set(null));
   }
 }

@@ -3,13 +3,12 @@ package walebook.desk.decide;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import javafx.animation.PauseTransition;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.value.ChangeListener;
 import javafx.beans.value.WeakChangeListener;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
-import javafx.util.Duration;
+import walebook.desk.common.AfterPause;
 import walebook.desk.common.FieldGroup;
 import walebook.desk.common.Fold;
 import walebook.desk.common.Session;
@@ -24,8 +23,6 @@ import walebook.words.Words;
 
 /** The form of a sheet: garment, pattern, girths, openings, sewing; girths follow the kind. */
 final class SheetPane extends VBox {
-  private static final Duration PAUSE = Duration.millis(700);
-
   private final Words words;
   private final SharedTables tables;
   private final SheetFields fields;
@@ -36,9 +33,7 @@ final class SheetPane extends VBox {
     this.words = session.words();
     this.tables = session.tables();
     this.fields = new SheetFields(words, tables, model.fields(), lengths);
-    PauseTransition pause = new PauseTransition(PAUSE);
-    pause.setOnFinished(ended -> model.keepDraft());
-    model.editsProperty().addListener((from, old, now) -> pause.playFromStart());
+    AfterPause.of(model.editsProperty(), model::keepDraft);
     getChildren().setAll(garment(cloths), pattern(), byKind, sewing());
     // The kind's own listener goes with the pane: the model outlives it.
     ChangeListener<String> follow = (from, old, now) -> kind(now);

@@ -3,7 +3,6 @@ package walebook.desk.lessons;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -14,7 +13,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.util.Duration;
+import walebook.desk.common.AfterPause;
 import walebook.desk.common.IntoView;
 import walebook.desk.common.PlaceFrame;
 import walebook.desk.common.Segments;
@@ -22,7 +21,6 @@ import walebook.words.Words;
 
 /** The form in which a pack is written, part by part. */
 final class WriteView extends BorderPane {
-  private static final Duration PAUSE = Duration.millis(500);
   private static final KeyCombination SAVE =
       new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN);
 
@@ -56,13 +54,12 @@ final class WriteView extends BorderPane {
     frame.setMinWidth(0);
     setMinWidth(0);
     setCenter(frame);
-    PauseTransition pause = new PauseTransition(PAUSE);
-    pause.setOnFinished(
-        ended -> {
+    AfterPause.of(
+        model.editsProperty(),
+        () -> {
           model.keepDraft();
           model.check();
         });
-    model.editsProperty().addListener((from, old, now) -> pause.playFromStart());
     model.attentionProperty().addListener((from, old, now) -> focus(now));
     addEventFilter(
         KeyEvent.KEY_PRESSED,

@@ -1,6 +1,5 @@
 package walebook.desk.pieces;
 
-import javafx.animation.PauseTransition;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -10,8 +9,8 @@ import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.VBox;
-import javafx.util.Duration;
 import walebook.act.piece.PieceField;
+import walebook.desk.common.AfterPause;
 import walebook.desk.common.PlaceFrame;
 import walebook.desk.common.Texts;
 import walebook.words.Words;
@@ -20,8 +19,6 @@ import walebook.words.Words;
 final class LogFormView {
   private static final KeyCombination SAVE =
       new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN);
-  private static final Duration PAUSE = Duration.millis(700);
-
   private final Words words;
   private final PiecesViewModel place;
   private final LogFormViewModel model;
@@ -37,9 +34,7 @@ final class LogFormView {
     this.causes = new CausesPane(words, "desk.pieces.save-sew-next", model::saveThen);
     this.frame = build();
     model.attentionProperty().addListener((from, old, now) -> views.focus(now));
-    PauseTransition pause = new PauseTransition(PAUSE);
-    pause.setOnFinished(ended -> model.keepDraft());
-    model.editsProperty().addListener((from, old, now) -> pause.playFromStart());
+    AfterPause.of(model.editsProperty(), model::keepDraft);
     frame.addEventFilter(
         KeyEvent.KEY_PRESSED,
         event -> {

@@ -1,7 +1,6 @@
 package walebook.desk.pieces;
 
 import java.util.List;
-import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.collections.FXCollections;
 import javafx.scene.Node;
@@ -10,11 +9,11 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
-import javafx.util.Duration;
 import org.jspecify.annotations.Nullable;
 import walebook.act.assess.GiveFeedback;
 import walebook.act.assess.LookOver;
 import walebook.compare.assessed.Standing;
+import walebook.desk.common.AfterPause;
 import walebook.desk.common.FieldBox;
 import walebook.desk.common.IntoView;
 import walebook.desk.common.LinesField;
@@ -28,7 +27,6 @@ import walebook.words.Words;
 
 /** What a piece speaks for, both checks side by side, and what was said of it. */
 final class LookOverPane extends VBox {
-  private static final Duration PAUSE = Duration.seconds(1);
   private static final int LINES = 3;
 
   private final Words words;
@@ -77,9 +75,7 @@ final class LookOverPane extends VBox {
             feedback,
             comment);
     model.shownProperty().addListener((from, old, now) -> show(now));
-    PauseTransition pause = new PauseTransition(PAUSE);
-    pause.setOnFinished(ended -> model.keepDraft());
-    model.editsProperty().addListener((from, old, now) -> pause.playFromStart());
+    AfterPause.of(model.editsProperty(), model::keepDraft);
     show(model.shownProperty().get());
   }
 

@@ -1,7 +1,6 @@
 package walebook.desk.term;
 
 import java.util.stream.Collectors;
-import javafx.animation.PauseTransition;
 import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -12,10 +11,10 @@ import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
-import javafx.util.Duration;
 import org.jspecify.annotations.Nullable;
 import walebook.act.assess.KeepCriteria;
 import walebook.compare.assessed.MarkWords;
+import walebook.desk.common.AfterPause;
 import walebook.desk.common.ColumnTable;
 import walebook.desk.common.FieldGroup;
 import walebook.desk.common.LinesField;
@@ -29,7 +28,6 @@ import walebook.words.Words;
 final class CriteriaPane extends VBox {
   private static final int ROWS = 10;
   private static final int LINES = 5;
-  private static final Duration PAUSE = Duration.seconds(1);
   private static final KeyCombination SAVE =
       new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN);
 
@@ -70,9 +68,7 @@ final class CriteriaPane extends VBox {
                   }
                 });
     showCard(model.openProperty().get());
-    PauseTransition pause = new PauseTransition(PAUSE);
-    pause.setOnFinished(ended -> model.keepDraft());
-    model.editsProperty().addListener((from, old, now) -> pause.playFromStart());
+    AfterPause.of(model.editsProperty(), model::keepDraft);
     card.addEventFilter(
         KeyEvent.KEY_PRESSED,
         event -> {

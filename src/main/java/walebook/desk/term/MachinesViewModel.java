@@ -26,7 +26,6 @@ public final class MachinesViewModel {
   private final KeepMachine act;
   private final ObservableList<Machine> machines = FXCollections.observableArrayList();
   private final ReadOnlyBooleanWrapper editing = new ReadOnlyBooleanWrapper(this, "editing");
-  private final ReadOnlyBooleanWrapper asks = new ReadOnlyBooleanWrapper(this, "asks");
   private final ObservableList<StitchType> offered = FXCollections.observableArrayList();
   private final Set<String> stitches = new LinkedHashSet<>();
   private final FormFields fields;
@@ -68,10 +67,6 @@ public final class MachinesViewModel {
     return editing.getReadOnlyProperty();
   }
 
-  public ReadOnlyBooleanProperty asksProperty() {
-    return asks.getReadOnlyProperty();
-  }
-
   public FormFields fields() {
     return fields;
   }
@@ -103,7 +98,6 @@ public final class MachinesViewModel {
     }
     offered.clear();
     offer();
-    asks.set(false);
     editing.set(true);
   }
 
@@ -121,8 +115,7 @@ public final class MachinesViewModel {
     session.run(
         progress -> act.keep(was, typed, confirmed),
         answer -> {
-          fields.show(answer.problems());
-          asks.set(!answer.isGood() && fields.isConfirmed());
+          fields.show(answer);
           if (answer.isGood()) {
             editing.set(false);
             session.changed();

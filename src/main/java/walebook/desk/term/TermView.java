@@ -156,6 +156,7 @@ public final class TermView extends BorderPane {
       save.textProperty()
           .bind(
               machines
+                  .fields()
                   .asksProperty()
                   .map(now -> words.say(now ? "desk.common.save-anyway" : "desk.common.save")));
       save.setOnAction(pressed -> machines.save());

@@ -2,7 +2,6 @@ package walebook.desk.typing;
 
 import java.util.List;
 import java.util.Objects;
-import javafx.animation.PauseTransition;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -18,8 +17,8 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import javafx.util.Duration;
 import walebook.act.card.CardSheet;
+import walebook.desk.common.AfterPause;
 import walebook.desk.common.EmptyState;
 import walebook.desk.common.PlaceFrame;
 import walebook.desk.common.Segments;
@@ -30,7 +29,6 @@ import walebook.words.Words;
 
 /** The place where a whole class's record cards are typed in. */
 public final class TypeInView extends BorderPane {
-  private static final Duration PAUSE = Duration.millis(700);
   private static final KeyCombination SAVE =
       new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN);
 
@@ -45,15 +43,8 @@ public final class TypeInView extends BorderPane {
     this.table = new CardTable(words, model);
     getStylesheets()
         .add(Objects.requireNonNull(TypeInView.class.getResource("typing.css")).toExternalForm());
-    PauseTransition pause = new PauseTransition(PAUSE);
-    pause.setOnFinished(done -> model.keepDraft());
-    model
-        .editsProperty()
-        .addListener(
-            (from, old, now) -> {
-              pause.playFromStart();
-              tellHere();
-            });
+    AfterPause.of(model.editsProperty(), model::keepDraft);
+    model.editsProperty().addListener((from, old, now) -> tellHere());
     model.cursor().atProperty().addListener((from, old, now) -> tellHere());
     model.sheetProperty().addListener((from, old, now) -> show());
     model

@@ -26,10 +26,10 @@ class ClothFormViewModelTest {
       model.fields().field("mass").text().set("1200");
       model.save();
       assertThat(saved).isEmpty();
-      assertThat(model.asksProperty().get()).isTrue();
+      assertThat(model.fields().asksProperty().get()).isTrue();
       assertThat(model.fields().field("mass").problem().get()).isNotNull();
       model.fields().field("mass").text().set("1250");
-      assertThat(model.asksProperty().get()).isFalse();
+      assertThat(model.fields().asksProperty().get()).isFalse();
       model.save();
       model.save();
       assertThat(saved).extracting(Cloth::massGm2).containsExactly(1250.0);

@@ -66,7 +66,7 @@ class ReadingFormViewModelTest {
       type(model, "stretched", "150");
       type(model, "released", "151");
       model.save();
-      assertThat(model.asksProperty().get()).isTrue();
+      assertThat(model.fields().asksProperty().get()).isTrue();
       assertThat(room.book.clothLog().readingsOf(room.cloth.id())).isEmpty();
       assertThat(model.fields().text("released")).isEqualTo("151");
       model.save();

@@ -91,10 +91,10 @@ class WashFormViewModelTest {
       model.begin(room.cloth.id(), Unit.MM, "");
       type(model, "wale-after", "300");
       model.save();
-      assertThat(model.asksProperty().get()).isTrue();
+      assertThat(model.fields().asksProperty().get()).isTrue();
       assertThat(problem(model, "wale-after")).isEqualTo("wash.shrank");
       type(model, "wale-after", "301");
-      assertThat(model.asksProperty().get()).isFalse();
+      assertThat(model.fields().asksProperty().get()).isFalse();
       model.save();
       assertThat(room.book.clothLog().washesOf(room.cloth.id())).isEmpty();
       model.save();
@@ -109,7 +109,7 @@ class WashFormViewModelTest {
       WashFormViewModel model = new WashFormViewModel(session);
       model.begin(room.cloth.id(), Unit.MM, "");
       type(model, "wale-after", "48 x");
-      model.rest();
+      model.kept().rest();
       WashFormViewModel later = new WashFormViewModel(session);
       later.begin(room.first.id(), Unit.MM, "");
       assertThat(later.fields().text("wale-after")).isEmpty();

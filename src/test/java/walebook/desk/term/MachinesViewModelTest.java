@@ -64,6 +64,23 @@ class MachinesViewModelTest {
   }
 
   @Test
+  void whatIsUnlikelyIsAskedAboutUntilItIsTypedAnew() {
+    try (Classroom room = Classroom.in(folder.resolve("d.walebook"))) {
+      MachinesViewModel model = new MachinesViewModel(Sessions.of(room));
+      model.open(null);
+      model.fields().field("machine-kind").text().set("overlocker");
+      model.fields().field("needle-to-knife").text().set("600");
+      model.save();
+      assertThat(model.editingProperty().get()).isTrue();
+      assertThat(model.fields().asksProperty().get()).isTrue();
+      model.fields().field("needle-to-knife").text().set("6");
+      assertThat(model.fields().asksProperty().get()).isFalse();
+      model.save();
+      assertThat(model.editingProperty().get()).isFalse();
+    }
+  }
+
+  @Test
   void anOpenedCardShowsWhatWasSaved() {
     try (Classroom room = Classroom.in(folder.resolve("c.walebook"))) {
       MachinesViewModel model = new MachinesViewModel(Sessions.of(room));
