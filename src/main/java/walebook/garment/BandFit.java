@@ -1,5 +1,7 @@
 package walebook.garment;
 
+import walebook.working.Band;
+
 /**
  * A row of the table of how a band lies: by its ratio less the ratio at which it would lie flat.
  *

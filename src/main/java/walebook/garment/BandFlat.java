@@ -4,6 +4,7 @@ import java.util.List;
 import walebook.quantity.Measured;
 import walebook.quantity.Show;
 import walebook.quantity.Unit;
+import walebook.working.Band;
 import walebook.working.Message;
 import walebook.working.Source;
 import walebook.working.Verdict;

@@ -2,6 +2,7 @@ package walebook.garment;
 
 import java.util.List;
 import java.util.Optional;
+import walebook.working.Band;
 
 /**
  * A row of the table of band ratios: how long a band is cut against its opening, by how far the

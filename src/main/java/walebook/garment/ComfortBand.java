@@ -2,6 +2,7 @@ package walebook.garment;
 
 import java.util.List;
 import java.util.Set;
+import walebook.working.Band;
 
 /**
  * A row of the table of comfort bands: how much of the cloth's stretch a worn garment uses up.

@@ -1,6 +1,7 @@
 package walebook.garment;
 
 import java.util.List;
+import walebook.working.Band;
 
 /**
  * A row of the table of ease by fit. A garment smaller than the body is told by its ease in per

@@ -6,6 +6,7 @@ import walebook.problem.Answer;
 import walebook.quantity.Measured;
 import walebook.quantity.Show;
 import walebook.quantity.Unit;
+import walebook.working.Band;
 import walebook.working.Message;
 import walebook.working.Source;
 import walebook.working.Verdict;

@@ -9,6 +9,7 @@ import walebook.problem.Answer;
 import walebook.quantity.Measured;
 import walebook.quantity.Show;
 import walebook.quantity.Unit;
+import walebook.working.Band;
 import walebook.working.Message;
 import walebook.working.Source;
 import walebook.working.Working;
@@ -61,7 +62,7 @@ public final class EdgeChange {
     double last = LengthChange.percent(beforeMm, lastMm);
     LengthChange.uncertaintySteps(board, "W", beforeMm, lastMm, readToMm);
     double u = ReadingUncertainty.ofResolution(readToMm);
-    GrowthBand band = GrowthBand.holding(bands, last);
+    GrowthBand band = Band.holding(bands, last);
     String key = pressedMm == null ? "seam.edge.says-sewn" : "seam.edge.says-pressed";
     return Answer.good(
         board

@@ -1,7 +1,6 @@
 package walebook.seam;
 
-import java.util.List;
-import java.util.Objects;
+import walebook.working.Band;
 
 /**
  * A row of the guide to edge change, from {@code from} up to but not including {@code below}, in
@@ -11,29 +10,9 @@ import java.util.Objects;
  * @param advice what usually helps
  */
 public record GrowthBand(
-    String key, double from, double below, String name, String advice, String source) {
+    String key, double from, double below, String name, String advice, String source)
+    implements Band {
   public GrowthBand {
-    Objects.requireNonNull(key, "key");
-    Objects.requireNonNull(name, "name");
-    Objects.requireNonNull(advice, "advice");
-    Objects.requireNonNull(source, "source");
-    if (!(from < below)) {
-      throw new IllegalArgumentException("from must be under below: " + key);
-    }
-  }
-
-  /**
-   * The band a change falls into; beyond the table's ends the band at that end.
-   *
-   * @throws IllegalArgumentException when it is no number or there is no band
-   */
-  public static GrowthBand holding(List<GrowthBand> bands, double percent) {
-    double least = bands.stream().mapToDouble(GrowthBand::from).min().orElse(percent);
-    double most = bands.stream().mapToDouble(GrowthBand::below).max().orElse(percent);
-    double within = Math.max(least, Math.min(Math.nextDown(most), percent));
-    return bands.stream()
-        .filter(band -> within >= band.from && within < band.below)
-        .findFirst()
-        .orElseThrow(() -> new IllegalArgumentException("no band of edge change: " + percent));
+    Band.check(key, from, below, name, advice, source);
   }
 }

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import walebook.tables.CautionRow;
 import walebook.tables.SharedTables;
 import walebook.words.Words;
+import walebook.working.Band;
 
 class GarmentRowsTest {
 

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import walebook.Seeded;
 import walebook.problem.Problem;
 import walebook.tables.SharedTables;
+import walebook.working.Band;
 import walebook.working.Message;
 import walebook.working.Verdict;
 import walebook.working.Working;
@@ -101,7 +102,7 @@ class PassRuleTest {
   })
   void edgeChange(double sewn, String band) {
     List<GrowthBand> bands = SharedTables.read().seamGrowth();
-    assertThat(GrowthBand.holding(bands, sewn - 100).key()).isEqualTo(band);
+    assertThat(Band.holding(bands, sewn - 100).key()).isEqualTo(band);
     assertThat(EdgeChange.of(100, sewn, null, 1, bands).value().value())
         .isCloseTo(sewn - 100, within(1e-9));
   }

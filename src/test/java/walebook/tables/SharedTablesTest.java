@@ -18,6 +18,7 @@ import walebook.problem.Place;
 import walebook.problem.Problem;
 import walebook.seam.GrowthBand;
 import walebook.seam.StitchType;
+import walebook.working.Band;
 
 class SharedTablesTest {
 
@@ -110,12 +111,12 @@ class SharedTablesTest {
   void recoveryBandsAsCommonlyUsed() {
     // Common practice: 95 and more excellent, 90 good, 80 fair, below poor.
     List<RecoveryBand> bands = SharedTables.read().recoveryBands();
-    assertThat(RecoveryBand.holding(bands, 96).key()).isEqualTo("excellent");
-    assertThat(RecoveryBand.holding(bands, 100).key()).isEqualTo("excellent");
-    assertThat(RecoveryBand.holding(bands, 90).key()).isEqualTo("good");
-    assertThat(RecoveryBand.holding(bands, 85).key()).isEqualTo("fair");
-    assertThat(RecoveryBand.holding(bands, 50).key()).isEqualTo("poor");
-    assertThat(RecoveryBand.holding(bands, 102).key()).isEqualTo("over");
+    assertThat(Band.holding(bands, 96).key()).isEqualTo("excellent");
+    assertThat(Band.holding(bands, 100).key()).isEqualTo("excellent");
+    assertThat(Band.holding(bands, 90).key()).isEqualTo("good");
+    assertThat(Band.holding(bands, 85).key()).isEqualTo("fair");
+    assertThat(Band.holding(bands, 50).key()).isEqualTo("poor");
+    assertThat(Band.holding(bands, 102).key()).isEqualTo("over");
   }
 
   @Test

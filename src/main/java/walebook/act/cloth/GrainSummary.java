@@ -10,6 +10,7 @@ import walebook.cloth.Repeats;
 import walebook.record.ClothReading;
 import walebook.record.Grain;
 import walebook.record.Pull;
+import walebook.working.Band;
 
 /**
  * What a cloth's readings along one grain come to, from those with the hardest pull, as comparisons
@@ -52,7 +53,7 @@ public record GrainSummary(
         Repeats.spread(stretch, CONFIDENCE),
         growth.isEmpty() ? null : Repeats.spread(growth, CONFIDENCE),
         back,
-        back == null ? null : RecoveryBand.holding(bands, back.mean()));
+        back == null ? null : Band.holding(bands, back.mean()));
   }
 
   /** Growth of one reading in percent, or null when it was not released and read. */

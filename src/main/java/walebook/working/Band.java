@@ -1,4 +1,4 @@
-package walebook.garment;
+package walebook.working;
 
 import java.util.List;
 import java.util.Objects;
