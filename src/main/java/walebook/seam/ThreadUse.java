@@ -102,17 +102,7 @@ public final class ThreadUse {
       boolean ratiosOnly) {
     double ratio = opinions.get(0);
     double metres = lengthMm(ratio, seamMm, waste) / Unit.METRE.inBase();
-    board
-        .step(
-            Message.of("seam.thread.step-total"),
-            "thread = C × seam × (1 + waste ÷ 100)",
-            "%s × %s m × (1 + %s ÷ 100) = %s m"
-                .formatted(
-                    Show.fixed(ratio, 2),
-                    Show.upTo(seamMm / Unit.METRE.inBase(), 3),
-                    Show.upTo(waste, 1),
-                    Show.fixed(metres, 2)))
-        .result(Measured.of(metres, Unit.METRE))
+    total(board, ratio, seamMm, waste)
         .assume(Message.of("seam.assume.thread-model"))
         .assume(Message.of("seam.assume.waste"));
     if (ratiosOnly) {
@@ -129,6 +119,23 @@ public final class ThreadUse {
             Show.fixed(metres, 1),
             Show.fixed(lengthMm(least, seamMm, waste) / Unit.METRE.inBase(), 1),
             Show.fixed(lengthMm(most, seamMm, waste) / Unit.METRE.inBase(), 1)));
+  }
+
+  /** Puts down the last step, from the ratio to the thread in metres. */
+  static WorkingBuilder total(
+      WorkingBuilder board, double ratio, double seamMm, double wastePercent) {
+    double metres = lengthMm(ratio, seamMm, wastePercent) / Unit.METRE.inBase();
+    return board
+        .step(
+            Message.of("seam.thread.step-total"),
+            "thread = C × seam × (1 + waste ÷ 100)",
+            "%s × %s m × (1 + %s ÷ 100) = %s m"
+                .formatted(
+                    Show.fixed(ratio, 2),
+                    Show.upTo(seamMm / Unit.METRE.inBase(), 3),
+                    Show.upTo(wastePercent, 1),
+                    Show.fixed(metres, 2)))
+        .result(Measured.of(metres, Unit.METRE));
   }
 
   /** Thread in mm: ratio × seam × (1 + waste ÷ 100). */

@@ -1,12 +1,12 @@
 package walebook.seam;
 
 import walebook.problem.Answer;
-import walebook.quantity.Measured;
 import walebook.quantity.Show;
 import walebook.quantity.Unit;
 import walebook.working.Message;
 import walebook.working.Source;
 import walebook.working.Working;
+import walebook.working.WorkingBuilder;
 
 /** Thread for a seam from the thread drawn out of a test piece, which beats model and table. */
 public final class UnravelledThread {
@@ -35,7 +35,7 @@ public final class UnravelledThread {
     }
     double ratio = (needleMm + underMm) / pieceMm;
     double metres = ThreadUse.lengthMm(ratio, seamMm, wastePercent) / Unit.METRE.inBase();
-    return Answer.good(
+    WorkingBuilder board =
         Working.named("thread-unravelled", Message.of("seam.unravelled.title"))
             .step(
                 Message.of("seam.unravelled.step-needle"),
@@ -44,17 +44,9 @@ public final class UnravelledThread {
             .step(
                 Message.of("seam.unravelled.step-under"),
                 "bobbin or looper thread ÷ seam",
-                quotient(underMm, pieceMm))
-            .step(
-                Message.of("seam.thread.step-total"),
-                "thread = C × seam × (1 + waste ÷ 100)",
-                "%s × %s m × (1 + %s ÷ 100) = %s m"
-                    .formatted(
-                        Show.fixed(ratio, 2),
-                        Show.upTo(seamMm / Unit.METRE.inBase(), 3),
-                        Show.upTo(wastePercent, 1),
-                        Show.fixed(metres, 2)))
-            .result(Measured.of(metres, Unit.METRE))
+                quotient(underMm, pieceMm));
+    return Answer.good(
+        ThreadUse.total(board, ratio, seamMm, wastePercent)
             .assume(Message.of("seam.assume.waste"))
             .source(Source.Kind.MEASURED_HERE, "thread drawn out of the class's own test piece")
             .says(Message.of("seam.unravelled.says", Show.fixed(metres, 1), Show.fixed(ratio, 2))));
