@@ -176,20 +176,11 @@ record JooqResults(Access access) implements Results {
   }
 
   static Condition condition(ResultFilter filter) {
-    Condition all = DSL.noCondition();
+    Condition all = PieceSearch.within(filter.lessonId(), filter.studentId(), filter.clothId());
     if (filter.classIds().size() == 1) {
       all = all.and(TEST_PIECE.CLASS_ID.eq(filter.classIds().get(0)));
     } else if (!filter.classIds().isEmpty()) {
       all = all.and(TEST_PIECE.CLASS_ID.in(filter.classIds()));
-    }
-    if (filter.lessonId() != null) {
-      all = all.and(TEST_PIECE.LESSON_ID.eq(filter.lessonId()));
-    }
-    if (filter.studentId() != null) {
-      all = all.and(TEST_PIECE.STUDENT_ID.eq(filter.studentId()));
-    }
-    if (filter.clothId() != null) {
-      all = all.and(TEST_PIECE.CLOTH_ID.eq(filter.clothId()));
     }
     return all;
   }

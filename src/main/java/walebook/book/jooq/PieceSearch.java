@@ -6,8 +6,10 @@ import static walebook.book.jooq.made.Tables.STUDENT;
 import static walebook.book.jooq.made.Tables.TEST_PIECE;
 
 import java.util.Locale;
+import java.util.UUID;
 import org.jooq.Condition;
 import org.jooq.impl.DSL;
+import org.jspecify.annotations.Nullable;
 import walebook.book.PieceFilter;
 
 /** What a filter means as a condition. */
@@ -15,23 +17,29 @@ final class PieceSearch {
   private PieceSearch() {}
 
   static Condition condition(PieceFilter filter) {
-    Condition all = DSL.noCondition();
+    Condition all = within(filter.lessonId(), filter.studentId(), filter.clothId());
     if (filter.classId() != null) {
       all = all.and(TEST_PIECE.CLASS_ID.eq(filter.classId()));
-    }
-    if (filter.lessonId() != null) {
-      all = all.and(TEST_PIECE.LESSON_ID.eq(filter.lessonId()));
-    }
-    if (filter.studentId() != null) {
-      all = all.and(TEST_PIECE.STUDENT_ID.eq(filter.studentId()));
-    }
-    if (filter.clothId() != null) {
-      all = all.and(TEST_PIECE.CLOTH_ID.eq(filter.clothId()));
     }
     for (String word : filter.search().strip().split("\\s+")) {
       if (!word.isEmpty()) {
         all = all.and(anywhere(word));
       }
+    }
+    return all;
+  }
+
+  /** Pieces of a lesson, a student, a cloth; null for any. */
+  static Condition within(@Nullable UUID lesson, @Nullable UUID student, @Nullable UUID cloth) {
+    Condition all = DSL.noCondition();
+    if (lesson != null) {
+      all = all.and(TEST_PIECE.LESSON_ID.eq(lesson));
+    }
+    if (student != null) {
+      all = all.and(TEST_PIECE.STUDENT_ID.eq(student));
+    }
+    if (cloth != null) {
+      all = all.and(TEST_PIECE.CLOTH_ID.eq(cloth));
     }
     return all;
   }

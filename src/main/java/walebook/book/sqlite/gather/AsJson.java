@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Expressions that write a record with its parts as JSON, in the shape the history keeps. */
 final class AsJson {
@@ -14,6 +15,17 @@ final class AsJson {
   private static final int AT_ONCE = 50;
 
   private AsJson() {}
+
+  /** A record of this book by its key, pictures left out; null when it is not there. */
+  static @Nullable String ours(Link link, Kind kind, String id) throws SQLException {
+    return link.one(
+        "SELECT "
+            + whole(link, kind, "main", "r")
+            + " FROM main."
+            + kind.table()
+            + " r WHERE r.id = ?",
+        id);
+  }
 
   /** A record's row and parts, pictures left out. */
   static String whole(Link link, Kind kind, String schema, String alias) throws SQLException {

@@ -116,16 +116,6 @@ public final class Decide {
     }
   }
 
-  private @Nullable String snapshot(Link link, Kind kind, String id) throws SQLException {
-    return link.one(
-        "SELECT "
-            + AsJson.whole(link, kind, "main", "r")
-            + " FROM main."
-            + kind.table()
-            + " r WHERE r.id = ?",
-        id);
-  }
-
   private void log(Link link, Kind kind, String id, @Nullable String before, @Nullable String after)
       throws SQLException {
     link.run(
@@ -146,7 +136,7 @@ public final class Decide {
 
   private void putTheirs(Link link, Open open) throws SQLException {
     Kind kind = open.kind();
-    String before = snapshot(link, kind, open.ourId());
+    String before = AsJson.ours(link, kind, open.ourId());
     Map<String, String> references = link.references(kind.table());
     List<String> columns = new ArrayList<>();
     List<String> values = new ArrayList<>();
@@ -193,7 +183,7 @@ public final class Decide {
     for (Kind.Part part : kind.parts()) {
       parts(link, open, part);
     }
-    log(link, kind, open.ourId(), before, snapshot(link, kind, open.ourId()));
+    log(link, kind, open.ourId(), before, AsJson.ours(link, kind, open.ourId()));
   }
 
   private static String field(String json, String path) {
@@ -269,8 +259,8 @@ public final class Decide {
   /** Theirs gets the code, the number, the plan; ours gets what theirs was given meanwhile. */
   private void swap(Link link, Open open) throws SQLException {
     Kind kind = open.kind();
-    String ourBefore = snapshot(link, kind, open.ourId());
-    String theirBefore = snapshot(link, kind, open.rowId());
+    String ourBefore = AsJson.ours(link, kind, open.ourId());
+    String theirBefore = AsJson.ours(link, kind, open.rowId());
     for (String column : kind.unique()) {
       String wanted =
           link.one("SELECT " + field("?", kind.table() + "[0]." + column), open.theirs());
@@ -286,8 +276,8 @@ public final class Decide {
     }
     stamp(link, kind, open.ourId());
     stamp(link, kind, open.rowId());
-    log(link, kind, open.ourId(), ourBefore, snapshot(link, kind, open.ourId()));
-    log(link, kind, open.rowId(), theirBefore, snapshot(link, kind, open.rowId()));
+    log(link, kind, open.ourId(), ourBefore, AsJson.ours(link, kind, open.ourId()));
+    log(link, kind, open.rowId(), theirBefore, AsJson.ours(link, kind, open.rowId()));
   }
 
   private static String aside(Link link, Kind kind, String column) throws SQLException {

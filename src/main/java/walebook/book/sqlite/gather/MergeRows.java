@@ -15,14 +15,7 @@ record MergeRows(Link link, NewIds ids, Gone gone) {
   }
 
   void merge(Kind kind, String ours, String theirs) throws SQLException {
-    String before =
-        link.one(
-            "SELECT "
-                + AsJson.whole(link, kind, "main", "r")
-                + " FROM main."
-                + kind.table()
-                + " r WHERE r.id = ?",
-            theirs);
+    String before = AsJson.ours(link, kind, theirs);
     for (@Nullable String[] each :
         link.ask(
             "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%'")) {

@@ -39,14 +39,7 @@ public final class ReadConflicts {
 
   private static Conflict conflict(Link link, List<String> row) throws SQLException {
     Kind kind = Kind.of(row.get(2));
-    String ours =
-        link.one(
-            "SELECT "
-                + AsJson.whole(link, kind, "main", "r")
-                + " FROM main."
-                + kind.table()
-                + " r WHERE r.id = ?",
-            row.get(3));
+    String ours = AsJson.ours(link, kind, row.get(3));
     Map<String, String> mine = ours == null ? Map.of() : fields(link, kind, ours);
     Map<String, String> theirs = fields(link, kind, row.get(4));
     List<Conflict.Field> differ = new ArrayList<>();
