@@ -25,7 +25,6 @@ import walebook.problem.Place;
 import walebook.quantity.ReadNumber;
 import walebook.record.SchoolClass;
 import walebook.record.Student;
-import walebook.words.Words;
 
 /** Choosing what is printed for a class or one of its lessons, where, and how it went. */
 public final class PrintViewModel {
@@ -154,17 +153,9 @@ public final class PrintViewModel {
   }
 
   private void end(Answer<Printed> answer) {
-    Words words = session.words();
     printing.set(false);
     fields.show(answer.problems());
-    String remarks = String.join(" ", answer.problems().stream().map(words::say).toList());
-    says.set(
-        answer.isGood()
-            ? (words.say("desk.common.print.printed", answer.value().file(), answer.value().pages())
-                    + " "
-                    + remarks)
-                .strip()
-            : remarks);
+    says.set(PrintedWords.of(session.words(), answer));
   }
 
   private void failed(Throwable fault) {

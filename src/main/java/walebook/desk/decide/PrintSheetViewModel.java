@@ -11,10 +11,10 @@ import walebook.act.print.PrintGarment;
 import walebook.act.print.Printed;
 import walebook.desk.common.Notice;
 import walebook.desk.common.PickFile;
+import walebook.desk.common.PrintedWords;
 import walebook.desk.common.Session;
 import walebook.problem.Answer;
 import walebook.record.GarmentSheet;
-import walebook.words.Words;
 
 /** Prints a garment sheet as it is typed, without the girths of the body. */
 public final class PrintSheetViewModel {
@@ -72,16 +72,8 @@ public final class PrintSheetViewModel {
   }
 
   private void end(Answer<Printed> answer) {
-    Words words = session.words();
     printing.set(false);
-    String remarks = answer.problems().stream().map(words::say).collect(Collectors.joining(" "));
-    say(
-        answer.isGood()
-            ? (words.say("desk.common.print.printed", answer.value().file(), answer.value().pages())
-                    + " "
-                    + remarks)
-                .strip()
-            : remarks);
+    say(PrintedWords.of(session.words(), answer));
   }
 
   private void failed(Throwable fault) {

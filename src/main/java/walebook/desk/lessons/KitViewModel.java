@@ -27,9 +27,9 @@ import walebook.act.lesson.WorkOutKit;
 import walebook.act.print.PrintFile;
 import walebook.act.print.PrintKit;
 import walebook.act.print.PrintPaper;
-import walebook.act.print.Printed;
 import walebook.desk.common.FormFields;
 import walebook.desk.common.PickFile;
+import walebook.desk.common.PrintedWords;
 import walebook.desk.common.Session;
 import walebook.drawing.CuttingPlanPicture;
 import walebook.drawing.Palette;
@@ -46,7 +46,6 @@ import walebook.problem.Problem;
 import walebook.quantity.Unit;
 import walebook.record.Lesson;
 import walebook.record.SchoolClass;
-import walebook.words.Words;
 
 /** The kit of a pack for a class: what is typed, the list, and the cutting plans. */
 public final class KitViewModel {
@@ -318,19 +317,7 @@ public final class KitViewModel {
                 unit,
                 size,
                 new PrintFile(file, true, progress::at)),
-        this::printed);
-  }
-
-  private void printed(Answer<Printed> answer) {
-    Words words = session.words();
-    String remarks = String.join(" ", answer.problems().stream().map(words::say).toList());
-    says.set(
-        answer.isGood()
-            ? (words.say("desk.common.print.printed", answer.value().file(), answer.value().pages())
-                    + " "
-                    + remarks)
-                .strip()
-            : remarks);
+        answer -> says.set(PrintedWords.of(session.words(), answer)));
   }
 
   /** Saves one cutting plan as a picture, where the person says. */
