@@ -4,8 +4,6 @@ import java.util.List;
 import java.util.function.Function;
 import javafx.collections.FXCollections;
 import javafx.scene.control.ComboBox;
-import javafx.util.StringConverter;
-import org.jspecify.annotations.Nullable;
 import walebook.words.Words;
 
 /** A field for one of several keys that shows the problem of its form's field. */
@@ -33,18 +31,7 @@ public final class PickedField extends FieldBox {
       Function<String, String> name,
       FormFields.Field of) {
     super(words, label, box);
-    box.setConverter(
-        new StringConverter<>() {
-          @Override
-          public String toString(@Nullable String key) {
-            return key == null ? "" : name.apply(key);
-          }
-
-          @Override
-          public String fromString(String text) {
-            throw new UnsupportedOperationException("choices are picked, not typed");
-          }
-        });
+    box.setConverter(new KeyWords(name::apply));
     box.valueProperty().bindBidirectional(of.text());
     NextField.onEnter(box, () -> !box.isShowing());
     of.problem().addListener((from, old, now) -> showProblem(now));

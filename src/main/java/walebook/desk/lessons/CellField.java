@@ -7,10 +7,9 @@ import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.Region;
-import javafx.util.StringConverter;
-import org.jspecify.annotations.Nullable;
 import walebook.desk.common.FieldBox;
 import walebook.desk.common.FormFields;
+import walebook.desk.common.KeyWords;
 import walebook.desk.common.NextField;
 import walebook.words.Words;
 
@@ -41,18 +40,7 @@ final class CellField extends FieldBox {
       Function<String, String> says,
       FormFields.Field of) {
     ComboBox<String> box = new ComboBox<>(FXCollections.observableArrayList(keys));
-    box.setConverter(
-        new StringConverter<>() {
-          @Override
-          public String toString(@Nullable String key) {
-            return key == null || key.isEmpty() ? "" : says.apply(key);
-          }
-
-          @Override
-          public String fromString(String text) {
-            throw new UnsupportedOperationException("choices are picked, not typed");
-          }
-        });
+    box.setConverter(new KeyWords(key -> key.isEmpty() ? "" : says.apply(key)));
     box.valueProperty().bindBidirectional(of.text());
     NextField.onEnter(box, () -> !box.isShowing());
     return new CellField(words, name, box, of);

@@ -12,10 +12,9 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
-import org.jspecify.annotations.Nullable;
 import walebook.act.bring.match.BringField;
 import walebook.act.bring.match.ColumnUnit;
+import walebook.desk.common.KeyWords;
 import walebook.desk.common.Texts;
 import walebook.words.Words;
 
@@ -132,18 +131,7 @@ final class BringColumnsPane extends VBox {
       List<String> keys, Function<String, String> name, ObjectProperty<String> of, String width) {
     ComboBox<String> box = new ComboBox<>(FXCollections.observableArrayList(keys));
     box.setStyle("-fx-pref-width: " + width + ";");
-    box.setConverter(
-        new StringConverter<>() {
-          @Override
-          public String toString(@Nullable String key) {
-            return key == null ? "" : name.apply(key);
-          }
-
-          @Override
-          public String fromString(String text) {
-            throw new UnsupportedOperationException("fields are picked, not typed");
-          }
-        });
+    box.setConverter(new KeyWords(name::apply));
     box.setValue(of.get());
     box.valueProperty()
         .addListener(
