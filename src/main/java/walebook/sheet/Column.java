@@ -49,7 +49,7 @@ public record Column<T>(
 
   static <T> Column<T> words(
       String key, String header, String says, Origin origin, Function<T, @Nullable String> value) {
-    return of(key, header, "", says, origin, Format.WORD, row -> Value.of(value.apply(row)));
+    return text(key, header, says, origin, Format.WORD, value);
   }
 
   static <T> Column<T> text(
@@ -64,7 +64,7 @@ public record Column<T>(
 
   static <T> Column<T> whole(
       String key, String header, String says, Origin origin, Function<T, @Nullable Number> value) {
-    return of(key, header, "", says, origin, Format.WHOLE, row -> Value.of(value.apply(row)));
+    return figure(key, header, "", says, origin, Format.WHOLE, value);
   }
 
   static <T> Column<T> figure(
