@@ -169,6 +169,15 @@ public final class Form {
     };
   }
 
+  /** A day that has come: one after today is refused. */
+  public @Nullable LocalDate dateUpTo(LocalDate today, String field) {
+    LocalDate day = date(field);
+    if (day != null && day.isAfter(today)) {
+      refuse(field, "date.future", today.toString());
+    }
+    return day;
+  }
+
   public @Nullable LocalDate date(String field) {
     String text = text(field);
     if (text.isEmpty()) {

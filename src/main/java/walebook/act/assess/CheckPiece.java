@@ -69,11 +69,8 @@ public final class CheckPiece {
       }
     }
     Help help = form.choice(HELP, Help.class);
-    LocalDate day = form.date(DAY);
     LocalDate today = LocalDate.now(clock);
-    if (day != null && day.isAfter(today)) {
-      form.refuse(DAY, "date.future", today.toString());
-    }
+    LocalDate day = form.dateUpTo(today, DAY);
     if (form.isRefused()) {
       return Answer.bad(form.problems());
     }

@@ -40,11 +40,8 @@ public final class GiveFeedback {
   public Answer<Feedback> give(UUID pieceId, String says, String on, boolean bank) {
     Form form = new Form(Map.of(SAYS, says, DAY, on), Unit.MM);
     String text = form.needed(SAYS);
-    LocalDate day = form.date(DAY);
     LocalDate today = LocalDate.now(clock);
-    if (day != null && day.isAfter(today)) {
-      form.refuse(DAY, "date.future", today.toString());
-    }
+    LocalDate day = form.dateUpTo(today, DAY);
     if (form.isRefused()) {
       return Answer.bad(form.problems());
     }

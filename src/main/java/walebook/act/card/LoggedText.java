@@ -28,16 +28,7 @@ public final class LoggedText {
 
   public static Map<PieceField, String> of(TestPiece piece, PieceRoom room) {
     LoggedText text = new LoggedText();
-    PieceEntry bare =
-        new PieceEntry(
-            piece.id(),
-            piece.whose().classId(),
-            piece.whose().studentId(),
-            piece.whose().lessonId(),
-            piece.whose().plannedId(),
-            piece.code(),
-            null,
-            Map.of());
+    PieceEntry bare = PieceEntry.of(piece);
     text.typed.putAll(StartPiece.typed(bare, piece, room).typed());
     text.measure(piece.measure());
     text.key(PieceField.OUTCOME, piece.seen().outcome());

@@ -66,10 +66,7 @@ public final class LogWash {
       square(form, marked);
     }
     LocalDate today = LocalDate.now(clock);
-    LocalDate on = form.date("washed-on");
-    if (on != null && on.isAfter(today)) {
-      form.refuse("washed-on", "date.future", today.toString());
-    }
+    LocalDate on = form.dateUpTo(today, "washed-on");
     if (form.isRefused()) {
       return Answer.bad(form.problems());
     }

@@ -42,16 +42,7 @@ public final class MendTestPiece {
 
   /** The form of a saved piece, every field as it would have been typed. */
   public static PieceEntry typed(TestPiece piece, PieceRoom room) {
-    PieceEntry empty =
-        new PieceEntry(
-            piece.id(),
-            piece.whose().classId(),
-            piece.whose().studentId(),
-            piece.whose().lessonId(),
-            piece.whose().plannedId(),
-            piece.code(),
-            piece.parent() == null ? null : piece.parent().pieceId(),
-            Map.of());
+    PieceEntry empty = PieceEntry.of(piece);
     PieceEntry settings = StartPiece.typed(empty, piece, room);
     Map<PieceField, String> typed = new EnumMap<>(PieceField.class);
     typed.putAll(settings.typed());

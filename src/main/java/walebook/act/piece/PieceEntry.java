@@ -4,6 +4,8 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import walebook.record.Parent;
+import walebook.record.TestPiece;
 
 /**
  * A piece as it is being typed: whose it is, and each field's text as it stands.
@@ -28,6 +30,20 @@ public record PieceEntry(
     typed = java.util.Collections.unmodifiableMap(copy);
   }
 
+  /** The entry of a saved piece, with nothing typed yet. */
+  public static PieceEntry of(TestPiece piece) {
+    Parent parent = piece.parent();
+    return new PieceEntry(
+        piece.id(),
+        piece.whose().classId(),
+        piece.whose().studentId(),
+        piece.whose().lessonId(),
+        piece.whose().plannedId(),
+        piece.code(),
+        parent == null ? null : parent.pieceId(),
+        Map.of());
+  }
+
   /** What stands in a field; empty when nothing does. */
   public String at(PieceField field) {
     return typed.getOrDefault(field, "").strip();
@@ -44,6 +60,11 @@ public record PieceEntry(
     Map<PieceField, String> next = new EnumMap<>(PieceField.class);
     next.putAll(typed);
     next.put(field, text);
-    return new PieceEntry(pieceId, classId, studentId, lessonId, plannedId, code, parentId, next);
+    return with(next);
+  }
+
+  /** The same entry with all its fields typed anew. */
+  public PieceEntry with(Map<PieceField, String> all) {
+    return new PieceEntry(pieceId, classId, studentId, lessonId, plannedId, code, parentId, all);
   }
 }

@@ -53,7 +53,7 @@ public final class StartPiece {
     put(typed, PieceField.HEM_METHOD, asked.hemMethod());
     put(typed, PieceField.STABILISER, asked.stabiliser());
     put(typed, PieceField.NEED, number(asked.needPercent()));
-    return with(start, typed);
+    return start.with(typed);
   }
 
   /** A piece of one's own, with what the last one left as usual. */
@@ -66,7 +66,7 @@ public final class StartPiece {
       typed.putAll(typed(start, last, room).typed());
     }
     typed.putAll(usual(last, studentId));
-    return with(start, typed);
+    return start.with(typed);
   }
 
   /** The same piece again, to be changed in one thing; the measure starts empty. */
@@ -84,7 +84,7 @@ public final class StartPiece {
     Map<PieceField, String> typed = new EnumMap<>(PieceField.class);
     typed.putAll(usual(parent, parent.whose().studentId()));
     typed.putAll(typed(start, parent, room).typed());
-    return with(start, typed);
+    return start.with(typed);
   }
 
   /** A piece's settings as they would have been typed. */
@@ -108,7 +108,7 @@ public final class StartPiece {
     put(typed, PieceField.TENSION, key(setting.tension()));
     put(typed, PieceField.STABILISER, setting.stabiliser());
     put(typed, PieceField.NEED, number(piece.measure().needPercent()));
-    return with(like, typed);
+    return like.with(typed);
   }
 
   private @Nullable TestPiece last(UUID classId, UUID studentId) {
@@ -159,18 +159,6 @@ public final class StartPiece {
     return !machine.retired()
         && machine.kind() == asked.machineKind()
         && (machine.stitches().isEmpty() || machine.stitches().contains(asked.stitchType()));
-  }
-
-  private static PieceEntry with(PieceEntry start, Map<PieceField, String> typed) {
-    return new PieceEntry(
-        start.pieceId(),
-        start.classId(),
-        start.studentId(),
-        start.lessonId(),
-        start.plannedId(),
-        start.code(),
-        start.parentId(),
-        typed);
   }
 
   private static void put(Map<PieceField, String> typed, @Nullable Needle needle) {

@@ -58,15 +58,7 @@ final class LogFields {
     all.values().stream()
         .filter(each -> each.askedProperty().get())
         .forEach(each -> typed.put(each.field(), each.textProperty().get()));
-    return new PieceEntry(
-        start.pieceId(),
-        start.classId(),
-        start.studentId(),
-        start.lessonId(),
-        start.plannedId(),
-        start.code(),
-        start.parentId(),
-        typed);
+    return start.with(typed);
   }
 
   void settleAll() {
