@@ -106,7 +106,7 @@ public final class ClothsView extends BorderPane {
   private Node list() {
     PlaceFrame frame = new PlaceFrame(words, words.say("desk.cloths.title"));
     if (!model.loadedProperty().get()) {
-      return frame;
+      return frame.beingRead();
     }
     if (model.lines().isEmpty()) {
       return frame.work(

@@ -89,6 +89,11 @@ public final class PlaceFrame extends BorderPane {
     return this;
   }
 
+  /** Nothing is known yet of what will stand here. */
+  public PlaceFrame beingRead() {
+    return work(new BeingRead(words));
+  }
+
   /** What the work means; follows it and folds away. */
   public PlaceFrame means(Node node) {
     means = node;

@@ -31,7 +31,7 @@ final class SheetsPlace {
   Node list(Node... context) {
     PlaceFrame frame = new PlaceFrame(words, words.say("desk.decide.title")).context(context);
     if (!model.loadedProperty().get()) {
-      return frame;
+      return frame.beingRead();
     }
     if (model.lines().isEmpty()) {
       return frame.work(
