@@ -116,16 +116,16 @@ public final class ClothsView extends BorderPane {
     }
     ColumnTable<ReadClothCard.Line> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.cloths.title"));
-    table.wrapped(words.say("desk.cloths.col.name"), 17, this::name);
-    TableColumn<ReadClothCard.Line, String> fibre =
-        table.words(words.say("desk.cloths.col.fibre"), 13, line -> line.cloth().fibre());
+    table.wrapped(words.say("desk.cloths.col.name"), 12, this::name);
+    stretch(table, "desk.cloths.col.wale", Grain.WALE);
+    stretch(table, "desk.cloths.col.course", Grain.COURSE);
     table.figures(
         words.say("desk.cloths.col.mass"),
         5.8,
         line -> order(line.cloth().massGm2()),
         line -> shown(line.cloth().massGm2()));
-    stretch(table, "desk.cloths.col.wale", Grain.WALE);
-    stretch(table, "desk.cloths.col.course", Grain.COURSE);
+    TableColumn<ReadClothCard.Line, String> fibre =
+        table.words(words.say("desk.cloths.col.fibre"), 13, line -> line.cloth().fibre());
     table.figures(
         words.say("desk.cloths.col.readings"),
         7,

@@ -13,6 +13,7 @@ import javafx.css.CssMetaData;
 import javafx.css.Styleable;
 import javafx.css.StyleableProperty;
 import javafx.css.StyleablePropertyFactory;
+import javafx.scene.Scene;
 import javafx.scene.control.Control;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableRow;
@@ -35,6 +36,12 @@ public final class ColumnTable<T> extends TableView<T> {
 
   /** The line of titles, with room for a rule. */
   private static final double HEAD_EMS = 3.8;
+
+  /** No table is lower than its titles with three rows. */
+  private static final double LEAST_EMS = 12;
+
+  /** What stands above and below a table in the window. */
+  private static final double AROUND_EMS = 12;
 
   private static final double LETTER_EMS = 0.52;
 
@@ -158,6 +165,7 @@ public final class ColumnTable<T> extends TableView<T> {
   public void asHighAs(int rows) {
     getItems().addListener((ListChangeListener<T>) change -> height(rows));
     wrapped.forEach(each -> each.widthProperty().addListener((from, old, now) -> height(rows)));
+    sceneProperty().flatMap(Scene::heightProperty).addListener((from, old, now) -> height(rows));
     height(rows);
   }
 
@@ -176,8 +184,16 @@ public final class ColumnTable<T> extends TableView<T> {
     for (int row = 0; row < Math.max(1, Math.min(most, getItems().size())); row++) {
       ems += rowEms > ROW_EMS ? rowEms : ROW_EMS + LINE_EMS * (lines(row) - 1);
     }
+    ems = Math.min(ems, mostEms());
     setStyle(
         String.format(Locale.ROOT, "-fx-pref-height: %.1fem; -fx-min-height: %.1fem;", ems, ems));
+  }
+
+  /** With large letters the bar that scrolls it sideways has to stay in the window. */
+  private double mostEms() {
+    return getScene() == null
+        ? Double.MAX_VALUE
+        : Math.max(LEAST_EMS, getScene().getHeight() / em.getValue().doubleValue() - AROUND_EMS);
   }
 
   private long headLines() {
