@@ -78,15 +78,7 @@ final class CheckLesson {
     }
     boolean matched = true;
     for (int i = 0; i < steps.size(); i++) {
-      if (!steps.get(i).isEmpty() && !headings.contains(steps.get(i))) {
-        String at = "/steps/" + i + "/heading";
-        String near = NearMiss.of(steps.get(i), headings);
-        problems.add(
-            near == null
-                ? doc.atValue("pack.step-unknown", at, steps.get(i), String.join(" | ", headings))
-                : doc.atValue("pack.step-unknown-near", at, steps.get(i), near));
-        matched = false;
-      }
+      matched &= known("/steps/" + i + "/heading", steps.get(i), headings);
     }
     for (LessonText.Step each : text.steps()) {
       if (matched && !steps.contains(each.heading())) {
@@ -95,8 +87,33 @@ final class CheckLesson {
         matched = false;
       }
     }
+    if (matched) {
+      troubleSteps(headings);
+    }
     if (matched && !steps.equals(headings)) {
       problems.add(doc.atKey("pack.step-order", "/steps", "", String.join(" | ", headings)));
+    }
+  }
+
+  private boolean known(String at, String step, List<String> headings) {
+    if (step.isEmpty() || headings.contains(step)) {
+      return true;
+    }
+    String near = NearMiss.of(step, headings);
+    problems.add(
+        near == null
+            ? doc.atValue("pack.step-unknown", at, step, String.join(" | ", headings))
+            : doc.atValue("pack.step-unknown-near", at, step, near));
+    return false;
+  }
+
+  /** What goes wrong at a step names a step of the lesson. */
+  private void troubleSteps(List<String> headings) {
+    for (int i = 0; i < doc.at("/trouble").size(); i++) {
+      for (int j = 0; j < doc.at("/trouble/" + i + "/steps").size(); j++) {
+        String at = "/trouble/" + i + "/steps/" + j;
+        known(at, doc.at(at).asString(""), headings);
+      }
     }
   }
 

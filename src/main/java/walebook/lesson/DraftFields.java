@@ -110,7 +110,13 @@ final class DraftFields {
     rest.put("log", pack.log().stream().map(LogField::key).toList());
     rest.put("measure", measure(pack.measure()));
     List<Map<String, Object>> trouble = new ArrayList<>();
-    teaching.trouble().forEach(each -> trouble.add(pair("fault", each.fault(), each.says())));
+    for (LessonPack.Trouble each : teaching.trouble()) {
+      Map<String, Object> one = new LinkedHashMap<>();
+      one.put("fault", each.fault());
+      list(one, "steps", each.steps());
+      one.put("says", each.says());
+      trouble.add(one);
+    }
     rest.put("trouble", trouble);
     if (!teaching.further().isEmpty()) {
       rest.put("further", teaching.further());

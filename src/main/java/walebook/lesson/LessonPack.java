@@ -66,8 +66,20 @@ public record LessonPack(
   /** A warning where the hazard is, in the pack's words. */
   public record PackCaution(String key, String says) {}
 
-  /** A fault or slip, by its key, and what to say to the student. */
-  public record Trouble(String fault, String says) {}
+  /**
+   * A fault or slip, by its key, and what to say to the student.
+   *
+   * @param steps headings of the steps at which it happens; empty when it may happen at any
+   */
+  public record Trouble(String fault, List<String> steps, String says) {
+    public Trouble {
+      steps = List.copyOf(steps);
+    }
+
+    public boolean happensAt(String heading) {
+      return steps.isEmpty() || steps.contains(heading);
+    }
+  }
 
   /** A figure the lesson relies on, and where it comes from. */
   public record Figure(String says, String source) {}

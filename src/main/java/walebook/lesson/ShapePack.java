@@ -43,7 +43,10 @@ final class ShapePack {
         list(
             pack, "cautions", e -> new LessonPack.PackCaution(string(e, "key"), string(e, "says"))),
         texts(pack, "access"),
-        list(pack, "trouble", e -> new LessonPack.Trouble(string(e, "fault"), string(e, "says"))),
+        list(
+            pack,
+            "trouble",
+            e -> new LessonPack.Trouble(string(e, "fault"), texts(e, "steps"), string(e, "says"))),
         string(pack, "further"),
         list(pack, "figures", e -> new LessonPack.Figure(string(e, "says"), string(e, "source"))));
   }

@@ -73,7 +73,7 @@ class BrokenPackTest {
           '- key: width' | '- key: lenght' | choice-near | 127 | 12 | plan.factors[1].key | 'length'
           'core:\\n      cells: 2' | 'core:\\n      cells: 13' | too-large | 135 | 14 | plan.tiers.core.cells | '12'
           'check: edge_change_at_most' | 'check: edge_changes_at_most' | choice-near | 148 | 12 | success[1].check | 'edge_change_at_most'
-          'fault: ladders\\n' | 'fault: needle-holes\\n' | key-twice | 170 | 12 | trouble[7].fault |
+          'fault: ladders\\n' | 'fault: needle-holes\\n' | key-twice | 177 | 12 | trouble[7].fault |
           """)
   void isSaidWhereItStands(
       String was, String now, String code, int line, int column, String field, String wanted) {

@@ -116,7 +116,9 @@ class TermOfPacksTest {
     assertThat(teaching.aims()).hasSizeGreaterThanOrEqualTo(3);
     assertThat(teaching.cautions()).hasSizeGreaterThanOrEqualTo(3);
     assertThat(teaching.access()).hasSizeGreaterThanOrEqualTo(4);
-    assertThat(teaching.trouble()).hasSizeGreaterThanOrEqualTo(5);
+    assertThat(teaching.trouble())
+        .hasSizeGreaterThanOrEqualTo(5)
+        .allMatch(each -> !each.steps().isEmpty(), "says at which steps it happens");
     assertThat(teaching.figures()).hasSizeGreaterThanOrEqualTo(5);
     assertThat(teaching.further()).isNotBlank();
     assertThat(pack.needs().forTheRoom()).isNotEmpty();

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
 import walebook.book.PieceFilter;
+import walebook.record.Lesson;
 import walebook.record.PlannedPiece;
 import walebook.record.TestPiece;
 
@@ -47,13 +48,18 @@ public record MyPlan(List<Line> lines, List<TestPiece> own) {
     return java.util.Objects.requireNonNull(piece.whose().plannedId());
   }
 
-  /** The first planned piece that is not logged, or null when all are. */
-  public @Nullable PlannedPiece next() {
-    return lines.stream()
-        .filter(each -> each.logged() == null)
-        .map(Line::planned)
+  /**
+   * The first planned piece that is not logged, those of the lesson in hand before others.
+   *
+   * @return null when all are logged
+   */
+  public @Nullable PlannedPiece next(@Nullable Lesson inHand) {
+    List<PlannedPiece> open =
+        lines.stream().filter(each -> each.logged() == null).map(Line::planned).toList();
+    return open.stream()
+        .filter(each -> inHand != null && each.lessonId().equals(inHand.id()))
         .findFirst()
-        .orElse(null);
+        .orElse(open.isEmpty() ? null : open.get(0));
   }
 
   /** How many of the plan are logged. */

@@ -9,6 +9,7 @@ import javafx.scene.control.TableColumn;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
+import walebook.desk.common.BeingRead;
 import walebook.desk.common.ColumnTable;
 import walebook.desk.common.EmptyState;
 import walebook.desk.common.Texts;
@@ -58,6 +59,7 @@ final class ProgressView extends VBox implements PartView {
 
   private void show() {
     if (!model.loadedProperty().get()) {
+      getChildren().setAll(new BeingRead(words));
       return;
     }
     if (model.rows().isEmpty()) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.UUID;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.TableColumn;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
@@ -106,7 +107,7 @@ public final class ClothsView extends BorderPane {
   private Node list() {
     PlaceFrame frame = new PlaceFrame(words, words.say("desk.cloths.title"));
     if (!model.loadedProperty().get()) {
-      return frame;
+      return frame.beingRead();
     }
     if (model.lines().isEmpty()) {
       return frame.work(
@@ -115,25 +116,27 @@ public final class ClothsView extends BorderPane {
     }
     ColumnTable<ReadClothCard.Line> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.cloths.title"));
-    table.words(words.say("desk.cloths.col.name"), 17, this::name);
-    table.words(words.say("desk.cloths.col.fibre"), 15, line -> line.cloth().fibre());
-    table.figures(
-        words.say("desk.cloths.col.mass"),
-        7,
-        line -> order(line.cloth().massGm2()),
-        line -> shown(line.cloth().massGm2()));
+    table.wrapped(words.say("desk.cloths.col.name"), 12, this::name);
     stretch(table, "desk.cloths.col.wale", Grain.WALE);
     stretch(table, "desk.cloths.col.course", Grain.COURSE);
     table.figures(
+        words.say("desk.cloths.col.mass"),
+        5.8,
+        line -> order(line.cloth().massGm2()),
+        line -> shown(line.cloth().massGm2()));
+    TableColumn<ReadClothCard.Line, String> fibre =
+        table.words(words.say("desk.cloths.col.fibre"), 13, line -> line.cloth().fibre());
+    table.figures(
         words.say("desk.cloths.col.readings"),
-        6.5,
+        7,
         line -> (double) line.readings(),
         line -> Integer.toString(line.readings()));
     table.figures(
         words.say("desk.cloths.col.pieces"),
-        6.5,
+        6.2,
         line -> (double) line.pieces(),
         line -> Integer.toString(line.pieces()));
+    table.takesRest(fibre, 13);
     table.setItems(model.lines());
     table.asHighAs(ROWS);
     table.opens(line -> model.open(line.cloth().id()));
@@ -146,7 +149,7 @@ public final class ClothsView extends BorderPane {
   private void stretch(ColumnTable<ReadClothCard.Line> table, String title, Grain grain) {
     table.figures(
         words.say(title),
-        8.5,
+        7.9,
         line -> order(percent(line, grain)),
         line -> shown(percent(line, grain)));
   }

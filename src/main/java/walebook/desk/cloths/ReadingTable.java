@@ -15,6 +15,9 @@ import walebook.words.Words;
 /** A cloth's readings, newest first. */
 final class ReadingTable extends BorderPane {
   private static final int ROWS = 8;
+  private static final double LENGTH_EMS = 6.9;
+  private static final double PERCENT_EMS = 6.5;
+  private static final double BY_EMS = 8;
 
   private final Words words;
 
@@ -24,22 +27,27 @@ final class ReadingTable extends BorderPane {
     table.setAccessibleText(words.say("desk.cloths.readings"));
     String unit = card.unit().sign();
     double in = card.unit().inBase();
-    table.words(words.say("desk.cloths.col.grain"), 8.5, row -> choice(row.grain()));
+    table.wrapped(
+        words.say("desk.cloths.col.grain"),
+        7.6,
+        row -> words.say("desk.today.grain." + row.grain().key()));
     length(table, words.say("desk.cloths.col.gauge", unit), in, ClothReading::gaugeMm);
     length(table, words.say("desk.cloths.col.stretched", unit), in, ClothReading::stretchedMm);
     table.figures(
         words.say("desk.cloths.col.stretch"),
-        7,
+        PERCENT_EMS,
         ClothReading::stretchPercent,
         row -> Show.fixed(row.stretchPercent(), 1));
     percent(table, "desk.cloths.col.growth", GrainSummary::growthOf);
     percent(table, "desk.cloths.col.recovery", GrainSummary::recoveryOf);
-    table.words(words.say("desk.cloths.col.how"), 13, this::how);
-    table.words(words.say("desk.cloths.col.on"), 8, row -> row.measuredOn().toString());
-    table.words(
-        words.say("desk.cloths.col.by"),
-        11,
-        row -> row.measuredBy() == null ? "" : card.names().of(row.measuredBy()));
+    table.wrapped(words.say("desk.cloths.col.how"), 11, this::how);
+    table.words(words.say("desk.cloths.col.on"), 7.2, row -> row.measuredOn().toString());
+    table.takesRest(
+        table.words(
+            words.say("desk.cloths.col.by"),
+            BY_EMS,
+            row -> row.measuredBy() == null ? "" : card.names().of(row.measuredBy())),
+        BY_EMS);
     table.getItems().setAll(card.readings());
     table.asHighAs(ROWS);
     setCenter(table);
@@ -62,7 +70,10 @@ final class ReadingTable extends BorderPane {
       double in,
       java.util.function.ToDoubleFunction<ClothReading> mm) {
     table.figures(
-        title, 7.5, row -> mm.applyAsDouble(row), row -> Show.upTo(mm.applyAsDouble(row) / in, 2));
+        title,
+        LENGTH_EMS,
+        row -> mm.applyAsDouble(row),
+        row -> Show.upTo(mm.applyAsDouble(row) / in, 2));
   }
 
   private void percent(
@@ -71,7 +82,7 @@ final class ReadingTable extends BorderPane {
       java.util.function.Function<ClothReading, @Nullable Double> value) {
     table.figures(
         words.say(title),
-        7.5,
+        PERCENT_EMS,
         row -> {
           Double percent = value.apply(row);
           return percent == null ? Double.NaN : percent;

@@ -1,5 +1,6 @@
 package walebook.desk.common;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -12,6 +13,7 @@ import javafx.css.CssMetaData;
 import javafx.css.Styleable;
 import javafx.css.StyleableProperty;
 import javafx.css.StyleablePropertyFactory;
+import javafx.scene.Scene;
 import javafx.scene.control.Control;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableRow;
@@ -32,6 +34,20 @@ public final class ColumnTable<T> extends TableView<T> {
   private static final double ROW_EMS = 2.65;
   private static final double LINE_EMS = 1.4;
 
+  /** The line of titles, with room for a rule. */
+  private static final double HEAD_EMS = 3.8;
+
+  /** No table is lower than its titles with three rows. */
+  private static final double LEAST_EMS = 12;
+
+  /** What stands above and below a table in the window. */
+  private static final double AROUND_EMS = 12;
+
+  private static final double LETTER_EMS = 0.52;
+
+  /** What a cell leaves free at its sides, letters. */
+  private static final double GAPS = 3;
+
   /** Room for the frame and, where rows scroll, their bar, px. */
   private static final double EDGES = 16;
 
@@ -40,6 +56,9 @@ public final class ColumnTable<T> extends TableView<T> {
 
   private final StyleableProperty<Number> em =
       FACTORY.createStyleableNumberProperty(this, "em", "-wb-em", ColumnTable::emProperty, BODY);
+
+  /** Columns whose words go on below. */
+  private final List<TableColumn<T, String>> wrapped = new ArrayList<>();
 
   private double rowEms = ROW_EMS;
 
@@ -51,11 +70,22 @@ public final class ColumnTable<T> extends TableView<T> {
     return add(column, ems);
   }
 
+  /** A column of words that go on below where they are too many. */
+  public TableColumn<T, String> wrapped(String title, double ems, Function<T, String> says) {
+    TableColumn<T, String> column = words(title, ems, says);
+    column.setCellFactory(WrappedCell::new);
+    wrapped.add(column);
+    return column;
+  }
+
   /**
    * Lets a column of words take what the others leave, and go on below where that is too little.
    */
   public void takesRest(TableColumn<T, String> column, double leastEms) {
     column.setCellFactory(WrappedCell::new);
+    if (!wrapped.contains(column)) {
+      wrapped.add(column);
+    }
     Runnable fit =
         () -> {
           double others =
@@ -134,6 +164,8 @@ public final class ColumnTable<T> extends TableView<T> {
   /** Makes the table as high as its rows, up to a number of them; the rest scrolls. */
   public void asHighAs(int rows) {
     getItems().addListener((ListChangeListener<T>) change -> height(rows));
+    wrapped.forEach(each -> each.widthProperty().addListener((from, old, now) -> height(rows)));
+    sceneProperty().flatMap(Scene::heightProperty).addListener((from, old, now) -> height(rows));
     height(rows);
   }
 
@@ -148,9 +180,40 @@ public final class ColumnTable<T> extends TableView<T> {
   }
 
   private void height(int most) {
-    double ems = 3.8 + rowEms * Math.max(1, Math.min(most, getItems().size()));
+    double ems = HEAD_EMS + LINE_EMS * (headLines() - 1);
+    for (int row = 0; row < Math.max(1, Math.min(most, getItems().size())); row++) {
+      ems += rowEms > ROW_EMS ? rowEms : ROW_EMS + LINE_EMS * (lines(row) - 1);
+    }
+    ems = Math.min(ems, mostEms());
     setStyle(
         String.format(Locale.ROOT, "-fx-pref-height: %.1fem; -fx-min-height: %.1fem;", ems, ems));
+  }
+
+  /** With large letters the bar that scrolls it sideways has to stay in the window. */
+  private double mostEms() {
+    return getScene() == null
+        ? Double.MAX_VALUE
+        : Math.max(LEAST_EMS, getScene().getHeight() / em.getValue().doubleValue() - AROUND_EMS);
+  }
+
+  private long headLines() {
+    return getColumns().stream()
+        .mapToLong(each -> each.getText().lines().count())
+        .reduce(1, Math::max);
+  }
+
+  /** How many lines a row's words take, by the usual width of letters. */
+  private double lines(int row) {
+    if (row >= getItems().size()) {
+      return 1;
+    }
+    return wrapped.stream()
+        .mapToDouble(
+            each -> {
+              double letters = each.getWidth() / em.getValue().doubleValue() / LETTER_EMS - GAPS;
+              return Math.ceil(each.getCellData(row).length() / Math.max(1, letters));
+            })
+        .reduce(1, Math::max);
   }
 
   @Override

@@ -9,6 +9,9 @@ import javafx.scene.layout.VBox;
 
 /** A titled card of fields that stand beside each other while there is room. */
 public final class FieldGroup extends VBox {
+  /** What may be wider than a window of large letters, heights of text. */
+  private static final double WIDE_EMS = 16;
+
   private final FlowPane row = new FlowPane();
   private final Label title;
 
@@ -16,6 +19,8 @@ public final class FieldGroup extends VBox {
     getStyleClass().addAll("card", "field-group");
     row.getStyleClass().add("field-row");
     row.setPrefWrapLength(200);
+    // The widest field would hold the whole place open, and what is at its right be out of reach.
+    row.setMinWidth(0);
     this.title = Texts.section(title);
     getChildren().setAll(this.title, row);
     for (Node field : fields) {
@@ -37,6 +42,11 @@ public final class FieldGroup extends VBox {
   public FieldGroup add(Node field, double ems) {
     if (field instanceof Region region) {
       region.setStyle("-fx-pref-width: " + ems + "em; -fx-min-width: 8em;");
+      if (ems >= WIDE_EMS) {
+        region
+            .maxWidthProperty()
+            .bind(row.widthProperty().map(now -> now.doubleValue() > 0 ? now : Double.MAX_VALUE));
+      }
     }
     row.getChildren().add(field);
     return this;

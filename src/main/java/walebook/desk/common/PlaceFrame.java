@@ -5,6 +5,7 @@ import java.util.List;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.geometry.Pos;
+import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -27,11 +28,14 @@ public final class PlaceFrame extends BorderPane {
   private static final double NARROW_EMS = 52;
   private static final double HEAD_GAPS_EMS = 4;
 
+  /** Between things beside each other, px. */
+  private static final double GAP = 8;
+
   /** So many buttons leave the notice room beside them. */
   private static final int BESIDE_NOTICE = 2;
 
   private final Words words;
-  private final HBox context = new HBox(8);
+  private final List<Node> context = new ArrayList<>();
   private final VBox work = new WrappedColumn();
   private final VBox side = new VBox();
   private final VBox sideContent = new WrappedColumn();
@@ -56,7 +60,6 @@ public final class PlaceFrame extends BorderPane {
     side.getStyleClass().add("place-side");
     sideContent.getStyleClass().add("side-content");
     name = Texts.text(title, "place-title");
-    context.setAlignment(Pos.CENTER_RIGHT);
     // The padding stands outside: a BorderPane forgets its own when it measures wrapped text.
     VBox headBox = new VBox(head);
     headBox.getStyleClass().add("place-head");
@@ -78,7 +81,9 @@ public final class PlaceFrame extends BorderPane {
 
   /** Who am I, which class: at the right of the title. */
   public PlaceFrame context(Node... nodes) {
-    context.getChildren().setAll(nodes);
+    context.clear();
+    context.addAll(List.of(nodes));
+    arrange();
     return this;
   }
 
@@ -87,6 +92,11 @@ public final class PlaceFrame extends BorderPane {
     work.getChildren().setAll(nodes);
     arrange();
     return this;
+  }
+
+  /** Nothing is known yet of what will stand here. */
+  public PlaceFrame beingRead() {
+    return work(new BeingRead(words));
   }
 
   /** What the work means; follows it and folds away. */
@@ -165,7 +175,8 @@ public final class PlaceFrame extends BorderPane {
   private boolean isHeadTight() {
     double beside = getRight() == null ? 0 : side.prefWidth(-1);
     double gaps = HEAD_GAPS_EMS * body.getFont().getSize();
-    return name.prefWidth(-1) + context.prefWidth(-1) + gaps > getWidth() - beside;
+    double said = context.stream().mapToDouble(each -> each.prefWidth(-1) + GAP).sum();
+    return name.prefWidth(-1) + said + gaps > getWidth() - beside;
   }
 
   private void arrange() {
@@ -178,11 +189,14 @@ public final class PlaceFrame extends BorderPane {
     head.setRight(null);
     head.setBottom(null);
     if (narrow || headTight) {
-      head.setBottom(context);
+      head.setBottom(contextBelow());
     } else {
-      head.setRight(context);
+      HBox beside = new HBox(GAP);
+      beside.setAlignment(Pos.CENTER_RIGHT);
+      context.forEach(PlaceFrame::asWideAsItIs);
+      beside.getChildren().setAll(context);
+      head.setRight(beside);
     }
-    context.setAlignment(narrow || headTight ? Pos.CENTER_LEFT : Pos.CENTER_RIGHT);
     if (now == null) {
       return;
     }
@@ -212,6 +226,29 @@ public final class PlaceFrame extends BorderPane {
       }
       setRight(side);
     }
+  }
+
+  private static void asWideAsItIs(Node each) {
+    if (each instanceof Label label && label.maxWidthProperty().isBound()) {
+      label.maxWidthProperty().unbind();
+      label.setMaxWidth(USE_COMPUTED_SIZE);
+    }
+  }
+
+  /** Under the title, going on below where one line is too short; nothing is cut. */
+  private FlowPane contextBelow() {
+    FlowPane below = new FlowPane(GAP, GAP / 2);
+    below.setRowValignment(VPos.CENTER);
+    for (Node each : context) {
+      if (each instanceof Button button) {
+        button.setMinWidth(USE_PREF_SIZE);
+      } else if (each instanceof Label label) {
+        label.setWrapText(true);
+        label.maxWidthProperty().bind(below.widthProperty());
+      }
+    }
+    below.getChildren().setAll(context);
+    return below;
   }
 
   /** Where there is little room, or many buttons, the notice stands above them, and they wrap. */

@@ -4,6 +4,7 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.TableColumn;
 import walebook.desk.common.ColumnTable;
 import walebook.desk.common.EmptyState;
 import walebook.desk.common.PlaceFrame;
@@ -15,6 +16,7 @@ import walebook.words.Words;
 /** Builds the screens of garment sheets: the list, and one sheet with its answers. */
 final class SheetsPlace {
   private static final int ROWS = 14;
+  private static final double CLOTH_EMS = 12;
 
   private final Session session;
   private final Words words;
@@ -31,7 +33,7 @@ final class SheetsPlace {
   Node list(Node... context) {
     PlaceFrame frame = new PlaceFrame(words, words.say("desk.decide.title")).context(context);
     if (!model.loadedProperty().get()) {
-      return frame;
+      return frame.beingRead();
     }
     if (model.lines().isEmpty()) {
       return frame.work(
@@ -42,10 +44,12 @@ final class SheetsPlace {
     }
     ColumnTable<SheetsViewModel.Line> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.decide.sheets"));
-    table.words(words.say("desk.decide.col.name"), 18, line -> line.sheet().name());
-    table.words(words.say("desk.decide.col.kind"), 14, SheetsViewModel.Line::kind);
-    table.words(words.say("desk.decide.col.whose"), 14, SheetsViewModel.Line::whose);
-    table.words(words.say("desk.decide.col.cloth"), 20, SheetsViewModel.Line::cloth);
+    table.wrapped(words.say("desk.decide.col.name"), 16, line -> line.sheet().name());
+    table.wrapped(words.say("desk.decide.col.kind"), 10, SheetsViewModel.Line::kind);
+    table.wrapped(words.say("desk.decide.col.whose"), 12, SheetsViewModel.Line::whose);
+    TableColumn<SheetsViewModel.Line, String> cloth =
+        table.words(words.say("desk.decide.col.cloth"), CLOTH_EMS, SheetsViewModel.Line::cloth);
+    table.takesRest(cloth, CLOTH_EMS);
     table.setItems(model.lines());
     table.asHighAs(ROWS);
     table.opens(line -> model.open(line.sheet()));

@@ -101,7 +101,7 @@ public final class LessonsView extends BorderPane {
   private Node list() {
     PlaceFrame frame = new PlaceFrame(words, words.say("desk.lessons.title"));
     if (!model.loadedProperty().get()) {
-      return frame;
+      return frame.beingRead();
     }
     List<Node> parts = new ArrayList<>();
     if (model.session().schoolClassProperty().get() != null) {

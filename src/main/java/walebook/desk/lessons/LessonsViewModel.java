@@ -26,6 +26,7 @@ public final class LessonsViewModel {
 
   private final Session session;
   private @Nullable Lesson kitLesson;
+  private boolean roomRead;
   private final ReadLessons read;
   private final ObservableList<LessonPack> packs = FXCollections.observableArrayList();
   private final ObservableList<ReadLessons.Taken> taken = FXCollections.observableArrayList();
@@ -66,7 +67,7 @@ public final class LessonsViewModel {
         progress -> ReadLessons.packs(),
         found -> {
           packs.setAll(found);
-          loaded.set(true);
+          allRead();
         });
     again();
     grant(session.wishProperty().get());
@@ -191,11 +192,18 @@ public final class LessonsViewModel {
         found -> {
           taken.setAll(found.taken());
           cloths.setAll(found.cloths());
+          roomRead = true;
+          allRead();
         });
     ReadLessons.ClassPlan shown = plan.get();
     if (shown != null && part.get() == Part.PLAN) {
       plan(shown.lesson().id());
     }
+  }
+
+  /** Packs are read beside the class's lessons, and either may come first. */
+  private void allRead() {
+    loaded.set(roomRead && !packs.isEmpty());
   }
 
   private void grant(@Nullable Wish wish) {

@@ -1,5 +1,6 @@
 package walebook.desk.lessons;
 
+import javafx.scene.control.TableColumn;
 import javafx.scene.layout.BorderPane;
 import walebook.act.lesson.ReadLessons;
 import walebook.desk.common.ColumnTable;
@@ -8,22 +9,26 @@ import walebook.words.Words;
 /** The lessons that the class took up. */
 final class TakenTable extends BorderPane {
   private static final int ROWS = 8;
+  private static final double LESSON_EMS = 11;
 
   TakenTable(Words words, LessonsViewModel model) {
     ColumnTable<ReadLessons.Taken> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.lessons.taken"));
-    table.words(words.say("desk.lessons.col.on"), 9, each -> each.lesson().taughtOn().toString());
-    table.words(words.say("desk.lessons.col.lesson"), 26, each -> each.lesson().title());
+    table.words(words.say("desk.lessons.col.on"), 7, each -> each.lesson().taughtOn().toString());
+    TableColumn<ReadLessons.Taken, String> lesson =
+        table.words(
+            words.say("desk.lessons.col.lesson"), LESSON_EMS, each -> each.lesson().title());
     table.figures(
         words.say("desk.lessons.col.planned"),
-        12,
+        10,
         each -> (double) each.planned(),
         each -> planned(words, each));
     table.figures(
         words.say("desk.lessons.col.logged"),
-        9,
+        6.5,
         each -> (double) each.logged(),
         each -> Integer.toString(each.logged()));
+    table.takesRest(lesson, LESSON_EMS);
     table.getItems().setAll(model.taken());
     table.asHighAs(ROWS);
     table.opens(each -> model.plan(each.lesson().id()));

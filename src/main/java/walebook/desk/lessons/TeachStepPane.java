@@ -96,7 +96,7 @@ final class TeachStepPane extends HBox {
       picture.setMaxHeight(Region.USE_PREF_SIZE);
       pictures.getChildren().add(picture);
     }
-    Region beside = model.asideProperty().get() ? new TeachAside(words, pack) : pictures;
+    Region beside = model.asideProperty().get() ? new TeachAside(words, model) : pictures;
     beside.minWidthProperty().bind(widthProperty().multiply(BESIDE));
     beside.prefWidthProperty().bind(beside.minWidthProperty());
     boolean alone = !model.asideProperty().get() && all.isEmpty();

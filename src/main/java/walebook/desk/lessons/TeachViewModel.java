@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Predicate;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyIntegerWrapper;
@@ -94,6 +95,20 @@ public final class TeachViewModel {
   /** The step's text without the pictures that stand by themselves. */
   public List<Block> text() {
     return step().blocks().stream().filter(each -> !(each instanceof Block.Picture)).toList();
+  }
+
+  /** What to say to who is in trouble at the step that is shown. */
+  public List<String> troubleHere() {
+    return trouble(each -> each.happensAt(step().heading()));
+  }
+
+  /** What to say to who is in trouble at another step. */
+  public List<String> troubleElsewhere() {
+    return trouble(each -> !each.happensAt(step().heading()));
+  }
+
+  private List<String> trouble(Predicate<LessonPack.Trouble> which) {
+    return pack.teaching().trouble().stream().filter(which).map(LessonPack.Trouble::says).toList();
   }
 
   /** Which picture fills the board, from 0; below 0 while the step does. */

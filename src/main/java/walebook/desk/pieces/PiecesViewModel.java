@@ -1,5 +1,6 @@
 package walebook.desk.pieces;
 
+import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -18,6 +19,7 @@ import walebook.desk.common.Session;
 import walebook.desk.common.ToBin;
 import walebook.desk.common.Wish;
 import walebook.quantity.Unit;
+import walebook.record.Lesson;
 import walebook.record.Note;
 import walebook.record.PieceCode;
 import walebook.record.PlannedPiece;
@@ -338,9 +340,14 @@ public final class PiecesViewModel {
       return;
     }
     session.run(
-        progress ->
-            Optional.ofNullable(MyPlan.of(session.book(), inClass.id(), student.id()).next()),
+        progress -> Optional.ofNullable(next(inClass.id(), student.id())),
         found -> next.set(found.orElse(null)));
+  }
+
+  private @Nullable PlannedPiece next(UUID classId, UUID studentId) {
+    Lesson inHand =
+        Lesson.inHand(session.book().lessons().of(classId), LocalDate.now(session.clock()));
+    return MyPlan.of(session.book(), classId, studentId).next(inHand);
   }
 
   private void say(String sentence) {

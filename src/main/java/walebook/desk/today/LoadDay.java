@@ -64,13 +64,14 @@ final class LoadDay {
     for (MyPlan.Line line : plan.lines()) {
       rows.add(row(rows.size() + 1, line));
     }
-    PlannedPiece next = plan.next();
+    OfLesson lessons = OfLesson.read(book, words, classId, today);
+    PlannedPiece next = plan.next(lessons.inHand());
     return new MyDay(
         rows,
         plan.done(),
-        next == null ? null : next(next, classId),
+        next == null ? null : next(next, classId, lessons.says(next.lessonId())),
         recent(plan),
-        new LoadReadings(book, words, names, today).of(classId, studentId));
+        new LoadReadings(book, words, names, lessons).of(classId, studentId));
   }
 
   private PlanRow row(int number, MyPlan.Line line) {
@@ -88,7 +89,7 @@ final class LoadDay {
         logged == null ? "" : end(logged));
   }
 
-  private NextPiece next(PlannedPiece planned, UUID classId) {
+  private NextPiece next(PlannedPiece planned, UUID classId, String ofLesson) {
     PieceAsked asked = planned.asked();
     List<String> settings = new ArrayList<>();
     settings.add(
@@ -111,7 +112,11 @@ final class LoadDay {
       settings.add(words.say("desk.today.next-readings", asked.readings()));
     }
     return new NextPiece(
-        planned.id(), PieceCode.spoken(planned.code()), settings, picture(planned, classId));
+        planned.id(),
+        PieceCode.spoken(planned.code()),
+        ofLesson,
+        settings,
+        picture(planned, classId));
   }
 
   private List<RecentPiece> recent(MyPlan plan) {

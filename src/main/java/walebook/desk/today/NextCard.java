@@ -27,7 +27,11 @@ final class NextCard extends VBox {
     if (next.stitch() != null) {
       sideBySide.getChildren().add(new PicturePane(words, next.stitch()));
     }
-    getChildren().addAll(Texts.section(words.say("desk.today.next", next.code())), sideBySide);
+    getChildren().add(Texts.section(words.say("desk.today.next", next.code())));
+    if (!next.isInHand()) {
+      getChildren().add(Texts.text(next.ofLesson(), "strong"));
+    }
+    getChildren().add(sideBySide);
   }
 
   private static VBox settings(NextPiece next) {

@@ -9,12 +9,22 @@ import walebook.drawing.StitchPicture;
  * My next piece.
  *
  * @param code as spoken
+ * @param ofLesson in words which other lesson it is of; empty when it is of the lesson in hand
  * @param settings each in words, cloth first
  * @param stitch to scale, or null when the plan names no length
  */
 public record NextPiece(
-    UUID plannedId, String code, List<String> settings, @Nullable StitchPicture stitch) {
+    UUID plannedId,
+    String code,
+    String ofLesson,
+    List<String> settings,
+    @Nullable StitchPicture stitch) {
   public NextPiece {
     settings = List.copyOf(settings);
+  }
+
+  /** Whether it is of the lesson in hand. */
+  public boolean isInHand() {
+    return ofLesson.isEmpty();
   }
 }

@@ -36,7 +36,7 @@ public final class TodayView extends StackPane {
     Student student = model.studentProperty().get();
     MyDay day = model.dayProperty().get();
     if (!model.loadedProperty().get()) {
-      getChildren().setAll(new PlaceFrame(words, words.say("desk.today.title")));
+      getChildren().setAll(new PlaceFrame(words, words.say("desk.today.title")).beingRead());
     } else if (model.classes().isEmpty()) {
       getChildren().setAll(empty());
     } else if (student == null) {

@@ -179,19 +179,9 @@ public final class TodayViewModel {
     return inHand == null
         ? new Room(all, List.of(), null)
         : new Room(
-            all, book.enrolments().studentsOf(inHand.id()), inHand(book.lessons().of(inHand.id())));
-  }
-
-  /** The last lesson that has begun, else the first to come. */
-  private @Nullable Lesson inHand(List<Lesson> lessons) {
-    LocalDate today = LocalDate.now(session.clock());
-    Lesson begun = null;
-    for (Lesson each : lessons) {
-      if (!each.taughtOn().isAfter(today)) {
-        begun = each;
-      }
-    }
-    return begun == null && !lessons.isEmpty() ? lessons.get(0) : begun;
+            all,
+            book.enrolments().studentsOf(inHand.id()),
+            Lesson.inHand(book.lessons().of(inHand.id()), LocalDate.now(session.clock())));
   }
 
   private void show(Room room) {

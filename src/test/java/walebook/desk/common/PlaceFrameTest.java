@@ -2,16 +2,19 @@ package walebook.desk.common;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollBar;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
+import javafx.scene.text.Text;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -60,6 +63,29 @@ class PlaceFrameTest {
     assertThat(left(meaning)).isLessThan(left(work) + 100);
     robot.interact(() -> look.textSizeProperty().set(TextSize.USUAL));
     assertThat(left(meaning)).isGreaterThan(left(work) + 500);
+  }
+
+  @Test
+  void whoIsThereAndTheButtonBesideAreReadWholeInLargeLetters(FxRobot robot) {
+    Label who = new Label("Esi Lightwater-Harbourmaster of the Long Eastern Quay and its Sheds");
+    Label of = new Label("Stretch sewing, Monday evening");
+    Button other = new Button("that is not me");
+    robot.interact(
+        () -> {
+          look.textSizeProperty().set(new TextSize(200));
+          frame.context(who, of, other);
+        });
+    robot.interact(() -> {});
+    for (Labeled each : List.of(who, of, other)) {
+      Text seen = (Text) each.lookup(".text");
+      assertThat(seen.getText().replace("\n", " ")).isEqualTo(each.getText());
+      assertThat(left(each) + each.getWidth()).isLessThanOrEqualTo(frame.getWidth());
+      assertThat(seen.getLayoutBounds().getHeight()).isLessThanOrEqualTo(each.getHeight());
+    }
+    robot.interact(() -> look.textSizeProperty().set(TextSize.USUAL));
+    robot.interact(() -> {});
+    assertThat(top(other)).isLessThan(top(work) - 20);
+    assertThat(who.getHeight()).isLessThan(2 * TextSize.BODY_PX);
   }
 
   /** Given more than there is, the foot and its primary action would lie beyond the window. */

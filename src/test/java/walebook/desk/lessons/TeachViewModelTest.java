@@ -87,6 +87,19 @@ class TeachViewModelTest {
   }
 
   @Test
+  void whatGoesWrongAtTheStepIsToldBeforeTheRest() {
+    int all = pack.teaching().trouble().size();
+    assertThat(model.troubleHere()).isEmpty();
+    assertThat(model.troubleElsewhere()).hasSize(all);
+    model.next();
+    assertThat(model.step().heading()).isEqualTo("Find the two ways of the cloth");
+    assertThat(model.troubleHere()).hasSize(1).first().asString().contains("Look for the columns");
+    assertThat(model.troubleElsewhere())
+        .hasSize(all - 1)
+        .doesNotContainAnyElementsOf(model.troubleHere());
+  }
+
+  @Test
   void theTimerCountsDownRestsAndTurnsToWords() {
     assertThat(timer()).isEqualTo("10 min");
     model.toggleTimer();

@@ -4,12 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Objects;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.act.cloth.StartReading;
 import walebook.book.Book;
 import walebook.book.Classroom;
+import walebook.book.Ids;
 import walebook.book.open.SqliteFiles;
 import walebook.desk.MeasuredClass;
 import walebook.desk.PlannedClass;
@@ -20,9 +23,13 @@ import walebook.desk.common.Wish;
 import walebook.desk.common.Worker;
 import walebook.quantity.Unit;
 import walebook.record.Lesson;
+import walebook.record.PieceCode;
+import walebook.record.PlannedPiece;
 import walebook.record.ReadingLine;
 import walebook.record.SeamEnd;
 import walebook.record.Student;
+import walebook.record.TestPiece;
+import walebook.record.Whose;
 import walebook.tables.SharedTables;
 import walebook.words.Words;
 
@@ -113,8 +120,95 @@ class TodayViewModelTest {
       assertThat(day.isReadingNext()).isFalse();
       assertThat(day.isMeasuredOnly()).isFalse();
       assertThat(Objects.requireNonNull(day.readings().next()).says())
-          .anyMatch(each -> each.contains("still open from the lesson Measuring stretch"));
+          .contains("left over from the lesson Measuring stretch and recovery, 2026-09-28");
     }
+  }
+
+  @Test
+  void aPieceOfAnotherLessonSaysOfWhichAndComesAfterThoseOfTheLessonInHand() {
+    try (PlannedClass made = PlannedClass.in(folder.resolve("l.walebook"), 1)) {
+      // The class clock stands on the day of the planned lesson, before the later one.
+      Lesson later = lesson(made, "Hems that stretch", LocalDate.of(2026, 10, 12));
+      Lesson earlier = lesson(made, "First seams", LocalDate.of(2026, 9, 28));
+      PlannedPiece left = planned(made, earlier);
+      PlannedPiece coming = planned(made, later);
+      TodayViewModel today =
+          new TodayViewModel(made.sitting(Worker.sameThread(), PlannedClass.OneFile.NONE));
+      NextPiece inHand = next(today);
+      assertThat(inHand.plannedId()).isEqualTo(made.planned(0));
+      assertThat(inHand.ofLesson()).isEmpty();
+      for (int i = 0; i < 4; i++) {
+        logged(made, made.plan.get(i));
+      }
+      today = new TodayViewModel(made.sitting(Worker.sameThread(), PlannedClass.OneFile.NONE));
+      assertThat(next(today).plannedId()).isEqualTo(left.id());
+      assertThat(next(today).ofLesson())
+          .isEqualTo("left over from the lesson First seams, 2026-09-28");
+      logged(made, left);
+      today = new TodayViewModel(made.sitting(Worker.sameThread(), PlannedClass.OneFile.NONE));
+      assertThat(next(today).plannedId()).isEqualTo(coming.id());
+      assertThat(next(today).ofLesson())
+          .isEqualTo("for the lesson to come, Hems that stretch, 2026-10-12");
+    }
+  }
+
+  private static Lesson lesson(PlannedClass made, String title, LocalDate on) {
+    Lesson lesson =
+        new Lesson(
+            Ids.next(),
+            made.room.schoolClass.id(),
+            made.lesson.packId(),
+            title,
+            on,
+            Classroom.FRESH);
+    made.room.book.lessons().add(lesson);
+    return lesson;
+  }
+
+  private static PlannedPiece planned(PlannedClass made, Lesson lesson) {
+    PlannedPiece like = made.plan.get(0);
+    PlannedPiece planned =
+        new PlannedPiece(
+            Ids.next(),
+            lesson.id(),
+            made.room.first.id(),
+            PieceCode.draw(new Random(lesson.title().hashCode())),
+            1,
+            false,
+            false,
+            "",
+            like.clothId(),
+            like.asked(),
+            Classroom.FRESH);
+    made.room.book.lessons().plan(List.of(planned));
+    return planned;
+  }
+
+  private static void logged(PlannedClass made, PlannedPiece planned) {
+    TestPiece sewn = made.room.piece(SeamEnd.GAVE, 140);
+    made.room
+        .book
+        .pieces()
+        .add(
+            new TestPiece(
+                sewn.id(),
+                planned.code(),
+                new Whose(
+                    made.room.schoolClass.id(),
+                    made.room.first.id(),
+                    planned.lessonId(),
+                    planned.id(),
+                    LocalDate.of(2026, 10, 5)),
+                sewn.cloth(),
+                sewn.setting(),
+                sewn.measure(),
+                sewn.seen(),
+                sewn.parent(),
+                sewn.stamp()));
+  }
+
+  private static NextPiece next(TodayViewModel today) {
+    return Objects.requireNonNull(Objects.requireNonNull(today.dayProperty().get()).next());
   }
 
   @Test
