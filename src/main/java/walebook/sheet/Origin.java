@@ -35,6 +35,8 @@ public enum Origin implements Keyed {
   FAIR("fair"),
   FAIR_INTERVAL("fair-interval"),
   KIT("kit"),
+  PRICE("price"),
+  COST("cost"),
   GARMENT("garment"),
   MARKED("marked"),
   COVERAGE("coverage"),
