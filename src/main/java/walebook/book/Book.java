@@ -48,6 +48,8 @@ public interface Book extends AutoCloseable {
 
   PackShelf packShelf();
 
+  KitPrices kitPrices();
+
   Pieces pieces();
 
   /** The pieces again, cut down to what comparisons need. */

@@ -3,6 +3,7 @@ package walebook.book;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import walebook.record.ClassNote;
 import walebook.record.Note;
 
 /** Longer words about a piece, a cloth, a lesson or a student. */
@@ -20,4 +21,10 @@ public interface Notes {
 
   /** Notes about one thing, oldest first. */
   List<Note> about(Note.About kind, UUID id);
+
+  /**
+   * Notes about a class's pieces and lessons and about the room's cloths, oldest first; never about
+   * a student.
+   */
+  List<ClassNote> ofClass(UUID classId);
 }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import walebook.act.lesson.KitCloth;
+import walebook.act.lesson.KitPriceBook;
 import walebook.act.lesson.KitReckoned;
 import walebook.act.lesson.KitTyped;
 import walebook.act.lesson.PlannedCloths;
@@ -51,14 +52,14 @@ final class AskKit {
         throw Refused.field("book", "field.needed", "", "");
       }
       KitReckoned reckoned = KitReckoned.standard(pack.plan());
-      return new Worked(work(typed, pack, reckoned, Map.of(), students(typed, null)), pack);
+      KitTyped asked = asked(typed, students(typed, null));
+      return new Worked(work(pack, reckoned, Map.of(), asked), pack);
     }
     try (Book book =
         Refused.unless(
             new SqliteFiles().open(AtBook.path("book", file), terminal.clock()), Exit.NO_BOOK)) {
-      Map<String, KitCloth> known = KitCloth.in(book, LessonJobs.cloths(typed, book, pack));
-      return new Worked(
-          work(typed, pack, reckoned(typed, book, pack), known, students(typed, book)), pack);
+      Map<String, UUID> cloths = LessonJobs.cloths(typed, book, pack);
+      return new Worked(work(typed, book, pack, reckoned(typed, book, pack), cloths), pack);
     }
   }
 
@@ -67,9 +68,8 @@ final class AskKit {
     LessonPack pack = Refused.unless(new ReadTaught(book, new ReadPack()).pack(lesson.packId()));
     Map<String, UUID> cloths = new HashMap<>(PlannedCloths.of(book, lesson, pack));
     cloths.putAll(LessonJobs.cloths(typed, book, pack));
-    Map<String, KitCloth> known = KitCloth.in(book, cloths);
     KitReckoned reckoned = KitReckoned.dealt(book, lesson, pack);
-    return new Worked(work(typed, pack, reckoned, known, students(typed, book)), pack);
+    return new Worked(work(typed, book, pack, reckoned, cloths), pack);
   }
 
   /** From the class's list, unless a number of students was typed and no class with it. */
@@ -92,20 +92,28 @@ final class AskKit {
     return String.valueOf(book.enrolments().studentsOf(Pick.schoolClass(typed, book).id()).size());
   }
 
+  /** At the prices that the book remembers; it remembers those typed. */
   private static Kit work(
-      Typed typed,
-      LessonPack pack,
-      KitReckoned reckoned,
-      Map<String, KitCloth> known,
-      String students) {
-    KitTyped asked =
-        new KitTyped(
-            students,
-            typed.text("spare", KitTyped.USUAL_SPARE),
-            typed.text("margin", ""),
-            typed.all("width"),
-            typed.all("wash"),
-            typed.all("price"));
+      Typed typed, Book book, LessonPack pack, KitReckoned reckoned, Map<String, UUID> cloths) {
+    KitPriceBook prices = new KitPriceBook(book, pack, cloths);
+    KitTyped asked = asked(typed, students(typed, book));
+    Kit kit = work(pack, reckoned, KitCloth.in(book, cloths), prices.with(asked));
+    prices.keep(asked);
+    return kit;
+  }
+
+  private static KitTyped asked(Typed typed, String students) {
+    return new KitTyped(
+        students,
+        typed.text("spare", KitTyped.USUAL_SPARE),
+        typed.text("margin", ""),
+        typed.all("width"),
+        typed.all("wash"),
+        typed.all("price"));
+  }
+
+  private static Kit work(
+      LessonPack pack, KitReckoned reckoned, Map<String, KitCloth> known, KitTyped asked) {
     return Refused.unless(
         WorkOutKit.of(pack, reckoned, known, asked, SharedTables.read(), Unit.MM, 1));
   }

@@ -3,6 +3,7 @@ package walebook.sheet;
 import org.jspecify.annotations.Nullable;
 import walebook.compare.Factor;
 import walebook.record.Broke;
+import walebook.record.CutEdge;
 import walebook.record.FaultPlace;
 import walebook.record.FaultWhen;
 import walebook.record.Fold;
@@ -62,6 +63,10 @@ record Choices(Words words) {
   }
 
   @Nullable String fold(@Nullable Fold choice) {
+    return word(COMMON, choice);
+  }
+
+  @Nullable String edge(@Nullable CutEdge choice) {
     return word(COMMON, choice);
   }
 

@@ -99,6 +99,7 @@ public final class GatherTerm {
             .only(choice.studentIds(), choice.lessonIds());
     ParentCodes parents = new ParentCodes(book);
     UUID tutorId = of.tutorId();
+    List<ClothLine> cloths = cloths(scan.cloths(), readings, findings.stretches());
     return new TermFacts(
         book.info(),
         of,
@@ -113,8 +114,9 @@ public final class GatherTerm {
         progress(of.id(), choice, scan.logged()),
         assessed,
         scan.coverage().of(assessed.students()),
-        cloths(scan.cloths(), readings, findings.stretches()),
+        cloths,
         plan(of.id(), choice, scan.planned()),
+        GatherLog.of(book, of.id(), choice, readings, cloths, tutorWord),
         extras,
         student -> new PieceRun(book, () -> scan.order(student), parents),
         piece -> book.photos().ofPiece(piece),

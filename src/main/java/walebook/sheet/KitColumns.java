@@ -46,6 +46,22 @@ final class KitColumns {
             "sheet.kit.cutting-plan.says",
             Origin.KIT,
             Format.WHOLE,
-            KitRow::cuttingPlanMm));
+            KitRow::cuttingPlanMm),
+        Column.figure(
+            "price",
+            "sheet.kit.price",
+            "",
+            "sheet.kit.price.says",
+            Origin.PRICE,
+            Format.HUNDREDTHS,
+            KitRow::price),
+        Column.figure(
+            "cost",
+            "sheet.kit.cost",
+            "",
+            "sheet.kit.cost.says",
+            Origin.COST,
+            Format.HUNDREDTHS,
+            KitRow::cost));
   }
 }

@@ -7,6 +7,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param unit sign of the unit of both amounts
  * @param cuttingPlanMm length of the cutting plan on the washed cloth; null where nothing is laid
+ * @param price for one unit, as the book remembers it
+ * @param cost of what the class needs; null without a price or an amount
  */
 public record KitRow(
     String lesson,
@@ -14,10 +16,12 @@ public record KitRow(
     @Nullable Double perStudent,
     @Nullable Double forClass,
     String unit,
-    @Nullable Double cuttingPlanMm) {
+    @Nullable Double cuttingPlanMm,
+    @Nullable Double price,
+    @Nullable Double cost) {
 
   /** What could not be worked out, and why. */
   public static KitRow remark(String lesson, String says) {
-    return new KitRow(lesson, says, null, null, "", null);
+    return new KitRow(lesson, says, null, null, "", null, null, null);
   }
 }

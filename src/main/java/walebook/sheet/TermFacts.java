@@ -31,6 +31,7 @@ import walebook.record.Tutor;
  * @param pieces the pieces: by the day sewn, then by student as shown, then by code
  * @param assessed with those chosen pieces that anybody said something of
  * @param coverage by the chosen pieces
+ * @param log what was measured, planned and noted beside the pieces
  * @param piecesOf the pieces of one student
  * @param photosOf the photos of a piece, small
  * @param everyName of students and tutors of the whole book, in the class or not
@@ -53,6 +54,7 @@ public record TermFacts(
     Coverage coverage,
     List<ClothLine> cloths,
     List<PlanLine> plan,
+    TermLog log,
     TermExtras extras,
     Function<UUID, Iterable<TestPiece>> piecesOf,
     Function<UUID, List<PhotoInfo>> photosOf,
@@ -93,6 +95,7 @@ public record TermFacts(
         coverage,
         cloths,
         plan,
+        log,
         extras,
         piecesOf,
         photosOf,

@@ -1,8 +1,11 @@
 package walebook.sheet;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.ToIntFunction;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import walebook.compare.ClassProgress;
 import walebook.compare.TalliedRow;
 import walebook.words.Words;
@@ -12,7 +15,7 @@ final class TermLines {
   private TermLines() {}
 
   static List<Column<TermFacts>> all(Words words) {
-    return Stream.of(named(words), term(), people(), pieces(), planned(), written(words))
+    return Stream.of(named(words), term(), people(), pieces(), planned(), kits(), written(words))
         .flatMap(List::stream)
         .toList();
   }
@@ -160,6 +163,29 @@ final class TermLines {
             "sheet.term.plan.says",
             Origin.PLAN,
             facts -> plan(facts, ClassProgress.Row::planned)));
+  }
+
+  private static List<Column<TermFacts>> kits() {
+    return List.of(
+        Column.figure(
+            "kits",
+            "sheet.term.kits",
+            "",
+            "sheet.term.kits.says",
+            Origin.COST,
+            Format.HUNDREDTHS,
+            TermLines::cost));
+  }
+
+  /** Null where nothing has a price. */
+  private static @Nullable Number cost(TermFacts facts) {
+    double[] costs =
+        facts.extras().kit().stream()
+            .map(KitRow::cost)
+            .filter(Objects::nonNull)
+            .mapToDouble(Double::doubleValue)
+            .toArray();
+    return costs.length == 0 ? null : Arrays.stream(costs).sum();
   }
 
   private static List<Column<TermFacts>> written(Words words) {

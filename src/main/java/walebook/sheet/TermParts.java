@@ -42,6 +42,8 @@ final class TermParts {
             "ClothTable",
             ClothColumns.all(words),
             facts.cloths()));
+    Choices choices = new Choices(words);
+    measured(choices);
     parts.add(
         SheetPart.of(
             "sheet.progress.name",
@@ -54,8 +56,15 @@ final class TermParts {
             "sheet.plan.name",
             "sheet.term.about-plan",
             "PlanTable",
-            PlanColumns.of(facts.lookup(), new Choices(words)),
+            PlanColumns.of(facts.lookup(), choices),
             facts.plan()));
+    onlyFilled(
+        SheetPart.of(
+            "sheet.reading-plan.name",
+            "sheet.term.about-reading-plan",
+            "ReadingPlanTable",
+            ReadingPlanColumns.of(facts.lookup(), choices),
+            facts.log().planned()));
     onlyFilled(
         SheetPart.of(
             "sheet.kit.name",
@@ -70,8 +79,32 @@ final class TermParts {
             "GarmentTable",
             GarmentColumns.of(facts.lookup()),
             facts.extras().garments()));
+    onlyFilled(
+        SheetPart.of(
+            "sheet.notes.name",
+            "sheet.term.about-notes",
+            "NoteTable",
+            NoteColumns.of(facts.lookup(), words),
+            facts.log().notes()));
     AssessedParts.of(facts, words).forEach(this::onlyFilled);
     return List.copyOf(parts);
+  }
+
+  private void measured(Choices choices) {
+    onlyFilled(
+        SheetPart.of(
+            "sheet.readings.name",
+            "sheet.term.about-readings",
+            "ReadingTable",
+            ReadingColumns.of(facts.lookup(), choices),
+            facts.log().readings()));
+    onlyFilled(
+        SheetPart.of(
+            "sheet.washes.name",
+            "sheet.term.about-washes",
+            "WashTable",
+            WashColumns.of(choices),
+            facts.log().washes()));
   }
 
   private SheetPart<?> pieces() {

@@ -40,11 +40,16 @@ class KitSheetTest {
         asked.add(ask(book, lesson, file));
       }
     }
+    // 8.50 for a metre of the first lesson's first cloth, wherever that cloth is needed.
+    List<String> priced = new ArrayList<>(asked.get(0).args());
+    priced.addAll(List.of("--price", "a=8.50"));
+    run(priced.toArray(String[]::new));
     Path out = folder.resolve("term.xlsx");
     run("export", "--book", file.toString(), "--to", out.toString());
     List<Row> rows = rows(out);
     int at = 1;
     int laid = 0;
+    double cost = 0;
     for (Asked each : asked) {
       JsonNode kit = JSON.readTree(run(each.args().toArray(String[]::new)));
       int plans = 0;
@@ -62,6 +67,15 @@ class KitSheetTest {
         } else {
           assertThat(row.getCellText(5)).isEmpty();
         }
+        same(row, 6, line.get("price"));
+        same(row, 7, line.get("cost"));
+      }
+      cost += kit.get("cost").asDouble();
+      if (kit.get("cost").asDouble() > 0) {
+        assertThat(rows.get(at++).getCellText(1))
+            .isEqualTo(
+                "Together %.2f. Lines without a price: %d."
+                    .formatted(kit.get("cost").asDouble(), kit.get("unpriced").asInt()));
       }
       for (JsonNode remark : kit.get("remarks")) {
         assertThat(rows.get(at++).getCellText(1)).isEqualTo(remark.asString());
@@ -69,6 +83,19 @@ class KitSheetTest {
     }
     assertThat(at).isEqualTo(rows.size()).isGreaterThan(5);
     assertThat(laid).isPositive();
+    assertThat(kitsTogether(out)).isCloseTo(cost, within(1e-9)).isPositive();
+  }
+
+  private static double kitsTogether(Path file) throws IOException {
+    try (ReadableWorkbook workbook = new ReadableWorkbook(file.toFile())) {
+      return workbook.findSheet("Term").orElseThrow().read().stream()
+          .filter(each -> each.getCellText(0).equals("Kits, cost together"))
+          .findFirst()
+          .orElseThrow()
+          .getCellAsNumber(1)
+          .orElseThrow()
+          .doubleValue();
+    }
   }
 
   private static void same(Row row, int column, JsonNode wanted) {

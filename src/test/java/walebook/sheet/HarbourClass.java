@@ -19,6 +19,7 @@ import walebook.record.Broke;
 import walebook.record.Cloth;
 import walebook.record.ClothReading;
 import walebook.record.ClothUse;
+import walebook.record.ClothWash;
 import walebook.record.CutEdge;
 import walebook.record.Edge;
 import walebook.record.FaultPlace;
@@ -34,11 +35,13 @@ import walebook.record.Measure;
 import walebook.record.Method;
 import walebook.record.Needle;
 import walebook.record.NeedlePoint;
+import walebook.record.Note;
 import walebook.record.Parent;
 import walebook.record.PieceAsked;
 import walebook.record.PieceCode;
 import walebook.record.PieceOutcome;
 import walebook.record.PlannedPiece;
+import walebook.record.PlannedReading;
 import walebook.record.Pull;
 import walebook.record.PullReading;
 import walebook.record.SchoolClass;
@@ -306,6 +309,51 @@ final class HarbourClass implements AutoCloseable {
       plan.add(planned(taught, each, place++));
     }
     book.lessons().plan(plan);
+    log(taught);
+  }
+
+  /** A wash both ways, a reading asked of each student, and a note about each kind of thing. */
+  private void log(Lesson taught) {
+    UUID cloth = cloths.get(0).id();
+    for (Grain grain : List.of(Grain.WALE, Grain.COURSE)) {
+      double after = grain == Grain.WALE ? 475 : 505;
+      book.clothLog()
+          .add(
+              new ClothWash(
+                  Ids.next(),
+                  cloth,
+                  grain,
+                  500,
+                  after,
+                  text("40 °C, line"),
+                  day(3),
+                  Classroom.FRESH));
+    }
+    List<PlannedReading> asked = new ArrayList<>();
+    for (Student each : students) {
+      asked.add(
+          new PlannedReading(
+              Ids.next(),
+              taught.id(),
+              each.id(),
+              1,
+              true,
+              false,
+              text("a"),
+              cloth,
+              Grain.COURSE,
+              3,
+              Classroom.FRESH));
+    }
+    book.readingPlans().plan(asked);
+    note(Note.About.CLOTH, cloth, TUTOR, "Bought at the end of the roll.");
+    note(Note.About.LESSON, taught.id(), "M", "Ran late: the irons tripped the fuse.");
+    note(Note.About.STUDENT, students.get(0).id(), TUTOR, "Stays in the book.");
+  }
+
+  /** A note whose words are the same as all free text where that is so. */
+  void note(Note.About about, UUID id, String author, String body) {
+    book.notes().add(new Note(Ids.next(), about, id, text(author), text(body), Classroom.FRESH));
   }
 
   private PlannedPiece planned(Lesson taught, Student student, int place) {

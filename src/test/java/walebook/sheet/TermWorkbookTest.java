@@ -38,7 +38,18 @@ import walebook.statistics.Proportion;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class TermWorkbookTest {
   private static final List<String> TABLES =
-      List.of("Comparison", "Fair comparison", "Pieces", "Cloths", "Progress", "Plan", "Columns");
+      List.of(
+          "Comparison",
+          "Fair comparison",
+          "Pieces",
+          "Cloths",
+          "Readings",
+          "Washes",
+          "Progress",
+          "Plan",
+          "Planned readings",
+          "Notes",
+          "Columns");
 
   private HarbourClass harbour;
   private XSSFWorkbook workbook;
@@ -74,8 +85,12 @@ class TermWorkbookTest {
             "Fair comparison",
             "Pieces",
             "Cloths",
+            "Readings",
+            "Washes",
             "Progress",
             "Plan",
+            "Planned readings",
+            "Notes",
             "Columns");
   }
 
@@ -313,7 +328,8 @@ class TermWorkbookTest {
     assertThat(names).containsExactlyInAnyOrderElementsOf(HarbourClass.NAMES);
     Grid pieces = grid("Pieces");
     assertThat(HarbourClass.NAMES).contains(pieces.text(1, "Student"));
-    assertThat(progress.number(1, "Lesson 1 planned: Seams that stretch")).isEqualTo(1);
+    // One piece and three readings.
+    assertThat(progress.number(1, "Lesson 1 planned: Seams that stretch")).isEqualTo(4);
   }
 
   @Test

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.UUID;
 import walebook.act.decide.AnswerGarment;
 import walebook.act.lesson.KitCloth;
+import walebook.act.lesson.KitPriceBook;
 import walebook.act.lesson.KitReckoned;
 import walebook.act.lesson.KitTyped;
 import walebook.act.lesson.PlannedCloths;
@@ -23,6 +24,7 @@ import walebook.kit.Kit;
 import walebook.kit.KitLine;
 import walebook.lesson.ReadPack;
 import walebook.problem.Answer;
+import walebook.quantity.Show;
 import walebook.quantity.Unit;
 import walebook.record.Cloth;
 import walebook.record.GarmentSheet;
@@ -68,17 +70,18 @@ final class GatherExtras {
     return rows;
   }
 
-  /** As the list to buy by has it when nothing else is typed, on the cloths that were planned. */
+  /**
+   * As the list to buy by has it when nothing else is typed, on the cloths that were planned and at
+   * the prices that the book remembers.
+   */
   private Answer<Kit> kit(Lesson lesson, int students) {
-    KitTyped typed =
-        new KitTyped(
-            String.valueOf(students), KitTyped.USUAL_SPARE, "", List.of(), List.of(), List.of());
     return new ReadTaught(book, new ReadPack())
         .pack(lesson.packId())
         .flatMap(
             pack -> {
-              Map<String, KitCloth> cloths =
-                  KitCloth.in(book, PlannedCloths.of(book, lesson, pack));
+              Map<String, UUID> planned = PlannedCloths.of(book, lesson, pack);
+              Map<String, KitCloth> cloths = KitCloth.in(book, planned);
+              KitTyped typed = new KitPriceBook(book, pack, planned).with(KitTyped.usual(students));
               KitReckoned reckoned = KitReckoned.dealt(book, lesson, pack);
               return WorkOutKit.of(pack, reckoned, cloths, typed, tables, Unit.MM, 1);
             });
@@ -96,7 +99,14 @@ final class GatherExtras {
               line.perStudent(),
               line.forClass(),
               line.unit().sign(),
-              laid ? Double.valueOf(plans.next().plan().alongMm()) : null));
+              laid ? Double.valueOf(plans.next().plan().alongMm()) : null,
+              line.price(),
+              line.cost()));
+    }
+    if (kit.unpriced() < kit.lines().size()) {
+      String together = Show.fixed(kit.cost(), 2);
+      rows.add(
+          KitRow.remark(lesson.title(), words.say("sheet.kit.together", together, kit.unpriced())));
     }
     kit.says().forEach(each -> rows.add(KitRow.remark(lesson.title(), words.say(each))));
     return rows;

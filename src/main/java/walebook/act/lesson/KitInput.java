@@ -2,6 +2,7 @@ package walebook.act.lesson;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -27,6 +28,7 @@ final class KitInput {
   private final Map<String, Double> widths = new HashMap<>();
   private final Map<String, double[]> washes = new HashMap<>();
   private final Map<String, Double> prices = new HashMap<>();
+  private final Set<String> unpriced = new HashSet<>();
   private int students;
   private double spare;
   private double margin;
@@ -81,6 +83,15 @@ final class KitInput {
     return prices.get(key);
   }
 
+  Map<String, Double> prices() {
+    return Map.copyOf(prices);
+  }
+
+  /** What was typed to have no price. */
+  Set<String> unpriced() {
+    return Set.copyOf(unpriced);
+  }
+
   private static Place field(String name) {
     return Place.field(name);
   }
@@ -119,7 +130,8 @@ final class KitInput {
 
   private void pair(String name, String typed, String example, BiConsumer<String, String> take) {
     int end = typed.lastIndexOf('=');
-    if (end < 1 || end == typed.length() - 1) {
+    boolean empty = end == typed.length() - 1;
+    if (end < 1 || (empty && !name.equals("price"))) {
       refuse("kit.key-and-value", name, typed.strip(), example);
       return;
     }
@@ -167,10 +179,16 @@ final class KitInput {
   }
 
   private void price(String key, String typed) {
+    if (typed.isEmpty()) {
+      prices.remove(key);
+      unpriced.add(key);
+      return;
+    }
     Answer<Double> read = ReadNumber.plain(typed, field("price"));
     problems.addAll(read.problems());
     if (read.isGood()) {
       prices.put(key, notNegative("price", typed, read.value()));
+      unpriced.remove(key);
     }
   }
 

@@ -10,7 +10,7 @@ import java.util.List;
  * @param margin between two pieces on the cloth
  * @param widths usable widths, such as {@code a=150 cm}
  * @param washes what washing does, along and across, such as {@code a=-5/-3}
- * @param prices for one unit of the list, such as {@code a=8.50}
+ * @param prices for one unit of the list, such as {@code a=8.50}; {@code a=} for none
  */
 public record KitTyped(
     String students,

@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import walebook.act.lesson.KitCloth;
+import walebook.act.lesson.KitPriceBook;
 import walebook.act.lesson.KitReckoned;
 import walebook.act.lesson.KitTyped;
 import walebook.act.lesson.PlannedCloths;
@@ -76,7 +77,7 @@ public final class PrintKit {
                       pack,
                       KitReckoned.dealt(book, lesson, pack),
                       KitCloth.in(book, cloths),
-                      KitTyped.usual(students),
+                      new KitPriceBook(book, pack, cloths).with(KitTyped.usual(students)),
                       tables,
                       unit,
                       SEED)

@@ -13,6 +13,7 @@ import static walebook.book.jooq.made.Tables.GARMENT_EDGE;
 import static walebook.book.jooq.made.Tables.GARMENT_GIRTH;
 import static walebook.book.jooq.made.Tables.GARMENT_OPENING;
 import static walebook.book.jooq.made.Tables.GARMENT_SHEET;
+import static walebook.book.jooq.made.Tables.KIT_PRICE;
 import static walebook.book.jooq.made.Tables.LESSON;
 import static walebook.book.jooq.made.Tables.MACHINE;
 import static walebook.book.jooq.made.Tables.MACHINE_DIAL;
@@ -140,6 +141,7 @@ record CameRows(DSLContext dsl) {
     read(CLOTH, ClothRows::cloth);
     read(CLOTH_READING, ClothRows::reading);
     read(CLOTH_WASH, ClothRows::wash);
+    read(KIT_PRICE, JooqKitPrices::priced);
     read(PACK, LessonRows::pack);
     read(LESSON, LessonRows::lesson);
     Map<UUID, List<String>> stitches =

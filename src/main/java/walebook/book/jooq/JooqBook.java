@@ -16,6 +16,7 @@ import walebook.book.Drafts;
 import walebook.book.Enrolments;
 import walebook.book.Garments;
 import walebook.book.History;
+import walebook.book.KitPrices;
 import walebook.book.Lessons;
 import walebook.book.Marks;
 import walebook.book.Notes;
@@ -132,6 +133,11 @@ public final class JooqBook implements Book {
   @Override
   public PackShelf packShelf() {
     return new JooqPackShelf(access, clock);
+  }
+
+  @Override
+  public KitPrices kitPrices() {
+    return new JooqKitPrices(access, clock);
   }
 
   @Override

@@ -1,13 +1,17 @@
 package walebook.book.jooq;
 
+import static walebook.book.jooq.made.Tables.LESSON;
 import static walebook.book.jooq.made.Tables.NOTE;
+import static walebook.book.jooq.made.Tables.TEST_PIECE;
 
 import java.util.List;
 import java.util.UUID;
+import org.jooq.Record;
 import org.jooq.TableField;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Notes;
 import walebook.book.jooq.made.tables.records.NoteRecord;
+import walebook.record.ClassNote;
 import walebook.record.Note;
 
 /** Notes; each about one thing. */
@@ -38,6 +42,35 @@ record JooqNotes(Access access) implements Notes {
                 .orderBy(NOTE.CREATED_AT, NOTE.ID)
                 .fetch()
                 .map(JooqNotes::note));
+  }
+
+  @Override
+  public List<ClassNote> ofClass(UUID classId) {
+    return access.read(
+        dsl ->
+            dsl.select(NOTE.fields())
+                .select(TEST_PIECE.CODE, TEST_PIECE.STUDENT_ID, TEST_PIECE.LESSON_ID)
+                .from(NOTE)
+                .leftJoin(TEST_PIECE)
+                .on(TEST_PIECE.ID.eq(NOTE.PIECE_ID))
+                .leftJoin(LESSON)
+                .on(LESSON.ID.eq(NOTE.LESSON_ID))
+                .where(TEST_PIECE.CLASS_ID.eq(classId))
+                .or(LESSON.CLASS_ID.eq(classId))
+                .or(NOTE.CLOTH_ID.isNotNull())
+                .orderBy(NOTE.CREATED_AT, NOTE.ID)
+                .fetch()
+                .map(JooqNotes::noted));
+  }
+
+  private static ClassNote noted(Record row) {
+    String code = row.get(TEST_PIECE.CODE);
+    return new ClassNote(
+        note(row.into(NOTE)),
+        code == null
+            ? null
+            : new ClassNote.Of(
+                code, row.get(TEST_PIECE.STUDENT_ID), row.get(TEST_PIECE.LESSON_ID)));
   }
 
   private static NoteRecord row(Note note) {

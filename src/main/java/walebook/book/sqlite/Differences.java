@@ -43,6 +43,7 @@ public final class Differences {
           "planned_reading",
           "pack",
           "shelved_pack",
+          "kit_price",
           "machine",
           "garment_sheet",
           "book_info");

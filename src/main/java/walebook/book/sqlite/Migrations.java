@@ -24,7 +24,8 @@ public final class Migrations {
           "V007__gather.sql",
           "V008__sewing_time.sql",
           "V009__planned_readings.sql",
-          "V010__criterion_marks.sql");
+          "V010__criterion_marks.sql",
+          "V011__kit_prices.sql");
 
   private Migrations() {}
 

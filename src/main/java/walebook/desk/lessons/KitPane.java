@@ -57,7 +57,7 @@ final class KitPane extends VBox {
       getChildren().add(Texts.caption(words.say("desk.lessons.kit.from-card")));
     }
     FieldGroup prices = new FieldGroup(words.say("desk.lessons.kit.cost"));
-    for (KitViewModel.Price each : model.prices()) {
+    for (KitPriceFields.Price each : model.prices()) {
       String key = each.metre() ? "desk.lessons.kit.price-metre" : "desk.lessons.kit.price-each";
       prices.add(typed(words.say(key, each.what()), "0.50", each.field()), 24);
     }

@@ -20,6 +20,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import org.jspecify.annotations.Nullable;
 import walebook.act.lesson.KitCloth;
+import walebook.act.lesson.KitPriceBook;
 import walebook.act.lesson.KitReckoned;
 import walebook.act.lesson.KitTyped;
 import walebook.act.lesson.PlannedCloths;
@@ -37,8 +38,6 @@ import walebook.drawing.Svg;
 import walebook.kit.ClothToBuy;
 import walebook.kit.Kit;
 import walebook.lesson.LessonPack;
-import walebook.lesson.Material;
-import walebook.lesson.PiecesPlan;
 import walebook.lesson.Plan;
 import walebook.problem.Answer;
 import walebook.problem.Place;
@@ -52,7 +51,6 @@ public final class KitViewModel {
   static final String STUDENTS = "students";
   static final String SPARE = "spare";
   static final String MARGIN = "margin";
-  private static final String PRICE = "price-";
   private static final String CLOTH = "cloth-";
   private static final String WIDTH = "width-";
   private static final String WASH = "wash-";
@@ -62,21 +60,14 @@ public final class KitViewModel {
   private final @Nullable Lesson lesson;
   private final @Nullable SchoolClass schoolClass;
   private final FormFields fields;
+  private final KitPriceFields prices;
   private final ReadOnlyObjectWrapper<@Nullable Kit> kit = new ReadOnlyObjectWrapper<>(this, "kit");
   private final ObjectProperty<String> paper = new SimpleObjectProperty<>(this, "paper", "a4");
   private final ReadOnlyStringWrapper says = new ReadOnlyStringWrapper(this, "says", "");
   private Unit unit = Unit.CM;
 
-  /**
-   * A price that can be typed for what is no cloth of the plan.
-   *
-   * @param field by whose name it is typed
-   * @param what it is the price of
-   * @param metre for a metre of it; else for one
-   */
-  record Price(String field, String what, boolean metre) {}
-
-  private record Room(int students, Unit unit, Map<String, UUID> cloths) {}
+  private record Room(
+      int students, Unit unit, Map<String, UUID> cloths, Map<String, String> prices) {}
 
   /**
    * The kit of a pack.
@@ -88,26 +79,46 @@ public final class KitViewModel {
     this.pack = pack;
     this.lesson = lesson;
     this.schoolClass = session.schoolClassProperty().get();
+    prices = new KitPriceFields(pack, session.words().say("desk.lessons.kit.thread"));
     List<String> names = new ArrayList<>(List.of(STUDENTS, SPARE, MARGIN));
     for (Plan.ClothSlot each : pack.plan().cloths()) {
       names.addAll(List.of(CLOTH + each.slot(), WIDTH + each.slot(), WASH + each.slot()));
-      names.add(PRICE + each.slot());
     }
-    prices().forEach(each -> names.add(each.field()));
+    names.addAll(prices.names());
     fields = new FormFields(() -> {}, names.toArray(String[]::new));
     fields.put(Map.of(SPARE, KitTyped.USUAL_SPARE));
     SchoolClass of = schoolClass;
     session.run(
-        progress ->
-            new Room(
-                of == null ? 0 : session.book().enrolments().studentsOf(of.id()).size(),
-                session.book().info().lengthUnit(),
-                lesson == null ? Map.of() : PlannedCloths.of(session.book(), lesson, pack)),
+        progress -> {
+          Map<String, UUID> cloths =
+              lesson == null ? Map.of() : PlannedCloths.of(session.book(), lesson, pack);
+          return new Room(
+              of == null ? 0 : session.book().enrolments().studentsOf(of.id()).size(),
+              session.book().info().lengthUnit(),
+              cloths,
+              new KitPriceBook(session.book(), pack, cloths).known());
+        },
         room -> {
           unit = room.unit();
           room.cloths().forEach(this::fillIn);
+          prices.fill(fields, room.prices());
+          for (Plan.ClothSlot each : pack.plan().cloths()) {
+            cloth(each).text().addListener((from, old, now) -> priceOfOther());
+          }
           if (fields.text(STUDENTS).isEmpty() && room.students() > 0) {
             fields.field(STUDENTS).text().set(String.valueOf(room.students()));
+          }
+        });
+  }
+
+  /** Another cloth of the room has another price. */
+  private void priceOfOther() {
+    Map<String, UUID> cloths = cloths();
+    session.run(
+        progress -> new KitPriceBook(session.book(), pack, cloths).known(),
+        known -> {
+          if (cloths.equals(cloths())) {
+            prices.fill(fields, known);
           }
         });
   }
@@ -150,26 +161,12 @@ public final class KitViewModel {
 
   /** The name of the field for the price of a metre of a cloth. */
   String priceOf(Plan.ClothSlot slot) {
-    return PRICE + slot.slot();
+    return KitPriceFields.of(slot);
   }
 
   /** The prices of what is no cloth, in the order of the pack; thread that no pack names last. */
-  List<Price> prices() {
-    List<Price> prices = new ArrayList<>();
-    boolean thread = false;
-    for (Material each : pack.needs().perStudent()) {
-      thread = thread || each.threadM() != null;
-      boolean isCut = each.alongMm() != null && each.acrossMm() != null;
-      boolean metre = each.alongMm() != null || each.threadM() != null;
-      if (!isCut || each.cloth() == null) {
-        prices.add(new Price(PRICE + each.what(), each.what(), metre));
-      }
-    }
-    if (!thread && pack.plan() instanceof PiecesPlan) {
-      String what = session.words().say("desk.lessons.kit.thread");
-      prices.add(new Price(PRICE + KitTyped.THREAD, what, true));
-    }
-    return List.copyOf(prices);
+  List<KitPriceFields.Price> prices() {
+    return prices.others();
   }
 
   /** The kit as last worked out, or null. */
@@ -194,6 +191,7 @@ public final class KitViewModel {
 
   /** Works the kit out. */
   public void workOut() {
+    Map<String, String> texts = prices.texts(fields);
     KitTyped typed =
         new KitTyped(
             fields.text(STUDENTS),
@@ -201,7 +199,33 @@ public final class KitViewModel {
             fields.text(MARGIN),
             pairs(WIDTH),
             pairs(WASH),
-            typedPrices());
+            prices.typed(texts));
+    Map<String, UUID> cloths = cloths();
+    session.run(
+        progress -> {
+          Answer<Kit> answer =
+              WorkOutKit.of(
+                  pack,
+                  reckoned(),
+                  KitCloth.in(session.book(), cloths),
+                  typed,
+                  session.tables(),
+                  unit,
+                  1);
+          if (answer.isGood()) {
+            new KitPriceBook(session.book(), pack, cloths).keep(typed);
+          }
+          return answer;
+        },
+        answer -> {
+          if (answer.isGood()) {
+            prices.kept(texts);
+          }
+          show(answer);
+        });
+  }
+
+  private Map<String, UUID> cloths() {
     Map<String, UUID> cloths = new HashMap<>();
     for (Plan.ClothSlot each : pack.plan().cloths()) {
       String id = fields.text(CLOTH + each.slot());
@@ -209,28 +233,7 @@ public final class KitViewModel {
         cloths.put(each.slot(), UUID.fromString(id));
       }
     }
-    session.run(
-        progress ->
-            WorkOutKit.of(
-                pack,
-                reckoned(),
-                KitCloth.in(session.book(), cloths),
-                typed,
-                session.tables(),
-                unit,
-                1),
-        this::show);
-  }
-
-  private List<String> typedPrices() {
-    List<String> typed = new ArrayList<>(pairs(PRICE));
-    for (Price each : prices()) {
-      String text = fields.text(each.field()).strip();
-      if (!text.isEmpty()) {
-        typed.add(each.field().substring(PRICE.length()) + "=" + text);
-      }
-    }
-    return typed;
+    return cloths;
   }
 
   /** From the plan that was dealt; before that from who is in the class. */
@@ -281,9 +284,9 @@ public final class KitViewModel {
     }
     List<String> names = new ArrayList<>();
     for (Plan.ClothSlot each : pack.plan().cloths()) {
-      names.addAll(List.of(WIDTH + each.slot(), WASH + each.slot(), PRICE + each.slot()));
+      names.addAll(List.of(WIDTH + each.slot(), WASH + each.slot()));
     }
-    prices().forEach(each -> names.add(each.field()));
+    names.addAll(prices.names());
     for (String name : names) {
       if (fields.text(name).strip().equals(problem.found())) {
         return new Problem(

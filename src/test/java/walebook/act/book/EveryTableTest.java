@@ -94,6 +94,7 @@ class EveryTableTest {
             "feedback.says",
             "feedback.made_by",
             "bank_comment.says",
+            "kit_price.what",
             "gather_conflict.theirs_json",
             "gather_conflict.who",
             "gathered_book.name",
@@ -210,6 +211,7 @@ class EveryTableTest {
               "photo",
               "photo_image",
               "bank_comment",
+              "kit_price",
               "gather_conflict")) {
         assertThat(requireNonNull(rows.get(table))).as(table).isEmpty();
       }

@@ -36,6 +36,7 @@ import walebook.record.Marking;
 import walebook.record.Note;
 import walebook.record.PhotoInfo;
 import walebook.record.PieceCheck;
+import walebook.record.Priced;
 import walebook.record.Student;
 import walebook.record.TestPiece;
 
@@ -63,6 +64,8 @@ public final class FullBook {
       onPiece(book, pieces.get(0));
       onPiece(book, pieces.get(1));
       book.assessments().bank("Even feed.");
+      book.kitPrices().keep(Priced.of("Needles, jersey 75", false), 0.5);
+      book.kitPrices().keep(Priced.metreOf(book.cloths().all().get(2).id()), 8.5);
       book.drafts().keep(new Draft("piece", "Tutor", Map.of("remark", "half typed")));
       book.bin().put("test_piece", pieces.get(1).id(), TUTOR);
       Cloth cloth = book.cloths().all().get(0);

@@ -22,6 +22,7 @@ import walebook.lesson.Plan;
 import walebook.paper.ReadPdf;
 import walebook.problem.Problem;
 import walebook.record.Lesson;
+import walebook.record.Priced;
 import walebook.record.Student;
 
 class KitViewModelTest {
@@ -38,8 +39,8 @@ class KitViewModelTest {
       model.cloth(FIRST).text().set(room.cloth.id().toString());
       String thread = "Polyester all-purpose thread in a colour that shows";
       assertThat(model.prices())
-          .contains(new KitViewModel.Price("price-" + thread, thread, true))
-          .contains(new KitViewModel.Price("price-Labels", "Labels", false));
+          .contains(new KitPriceFields.Price("price-" + thread, thread, true))
+          .contains(new KitPriceFields.Price("price-Labels", "Labels", false));
       model.field(model.priceOf(FIRST)).text().set(" 8.5 ");
       model.field("price-" + thread).text().set("0.0x");
       model.workOut();
@@ -52,6 +53,42 @@ class KitViewModelTest {
       assertThat(kit.cloths()).extracting("name").containsExactly("Grey jersey");
       assertThat(kit.lines()).filteredOn(each -> each.cost() != null).hasSize(2);
       assertThat(model.saysProperty().get()).isEmpty();
+    }
+  }
+
+  /** A price belongs to the cloth of the room: it comes along to whatever kit the cloth is in. */
+  @Test
+  void pricesAreRememberedAndForgottenWhenEmptied() {
+    try (Classroom room = Classroom.in(folder.resolve("p.walebook"))) {
+      KitViewModel first = new KitViewModel(Sessions.of(room), SEAM, null);
+      first.cloth(FIRST).text().set(room.cloth.id().toString());
+      first.width(FIRST).text().set("150 cm");
+      first.field(first.priceOf(FIRST)).text().set("8,5");
+      first.field("price-Labels").text().set("cheap");
+      first.workOut();
+      assertThat(room.book.kitPrices().all()).as("nothing bad is kept").isEmpty();
+      first.field("price-Labels").text().set("0.1");
+      first.workOut();
+      assertThat(room.book.kitPrices().all())
+          .containsOnly(
+              Map.entry(Priced.metreOf(room.cloth.id()), 8.5),
+              Map.entry(Priced.of("Labels", false), 0.1));
+
+      KitViewModel later = new KitViewModel(Sessions.of(room), SEAM, null);
+      assertThat(later.field("price-Labels").text().get()).isEqualTo("0.1");
+      assertThat(later.field(later.priceOf(FIRST)).text().get()).isEmpty();
+      later.cloth(FIRST).text().set(room.cloth.id().toString());
+      assertThat(later.field(later.priceOf(FIRST)).text().get()).isEqualTo("8.5");
+      later.field("price-Labels").text().set("");
+      later.field(later.priceOf(FIRST)).text().set("9");
+      later.cloth(FIRST).text().set("");
+      assertThat(later.field(later.priceOf(FIRST)).text().get())
+          .as("what was typed stays")
+          .isEqualTo("9");
+      later.cloth(FIRST).text().set(room.cloth.id().toString());
+      later.workOut();
+      assertThat(room.book.kitPrices().all())
+          .containsOnly(Map.entry(Priced.metreOf(room.cloth.id()), 9.0));
     }
   }
 

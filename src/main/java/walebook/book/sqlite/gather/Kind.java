@@ -76,6 +76,8 @@ record Kind(
               List.of("content_hash"),
               "title"),
           new Kind("shelved_pack", List.of(), List.of(), List.of("pack_id"), ""),
+          new Kind(
+              "kit_price", List.of(), List.of(), List.of("cloth_id", "what", "is_metre"), "what"),
           new Kind("lesson", List.of(), List.of(), List.of(), "title"),
           new Kind("criterion", List.of(), List.of(), List.of("class_id", "code"), "code"),
           plain("cloth_reading"),
