@@ -10,15 +10,21 @@ public final class TutorOnly extends VBox {
   private final Button tutor;
 
   /**
-   * The sentence with its button.
+   * The sentence about marks, comments and criteria with its button.
    *
    * @param tutorIsHere run when the tutor says so
    */
   public TutorOnly(Words words, ObservableValue<Boolean> locked, Runnable tutorIsHere) {
+    this(words, words.say("desk.common.tutor-only.says"), locked, tutorIsHere);
+  }
+
+  /** The same with a sentence of its own. */
+  public TutorOnly(
+      Words words, String says, ObservableValue<Boolean> locked, Runnable tutorIsHere) {
     super(8);
     tutor = new Button(words.say("desk.common.tutor-only.i-am"));
     tutor.setOnAction(pressed -> tutorIsHere.run());
-    getChildren().setAll(Texts.text(words.say("desk.common.tutor-only.says")), tutor);
+    getChildren().setAll(Texts.text(says), tutor);
     visibleProperty().bind(locked);
     managedProperty().bind(visibleProperty());
   }
