@@ -92,7 +92,11 @@ public final class MendTestPiece {
     if (!read.problems().isEmpty() && !confirmed) {
       return Answer.bad(read.problems());
     }
-    TestPiece newest = over ? book.pieces().find(before.id()) : before;
+    TestPiece newest = book.pieces().find(before.id());
+    // Looked at first: a refused update inside a larger step would leave its mark in the history.
+    if (!over && (newest == null || newest.stamp().version() != before.stamp().version())) {
+      return stale();
+    }
     TestPiece piece = read.value();
     TestPiece mended =
         new TestPiece(
@@ -108,9 +112,13 @@ public final class MendTestPiece {
     try {
       book.pieces().update(mended);
     } catch (StaleRow e) {
-      return Answer.bad(List.of(Problem.ask(STALE, LogTestPiece.whole(), "", "")));
+      return stale();
     }
     return Answer.good(mended);
+  }
+
+  private static Answer<TestPiece> stale() {
+    return Answer.bad(List.of(Problem.ask(STALE, LogTestPiece.whole(), "", "")));
   }
 
   /** What was changed against the piece before is worked out anew: a setting may be mended. */
