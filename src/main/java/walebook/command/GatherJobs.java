@@ -11,6 +11,7 @@ import tools.jackson.databind.node.ObjectNode;
 import walebook.act.gather.DecideConflicts;
 import walebook.act.gather.GatherBooks;
 import walebook.act.gather.GiveStarterBooks;
+import walebook.act.gather.SayConflict;
 import walebook.book.Book;
 import walebook.book.gather.Choice;
 import walebook.book.gather.Conflict;
@@ -20,6 +21,7 @@ import walebook.book.open.SqliteFiles;
 import walebook.problem.Place;
 import walebook.problem.Problem;
 import walebook.record.By;
+import walebook.tables.SharedTables;
 
 /** Gathering students' books, and giving them out. */
 final class GatherJobs {
@@ -161,8 +163,8 @@ final class GatherJobs {
           fields
               .addObject()
               .put("field", field.name())
-              .put("mine", field.mine())
-              .put("theirs", field.theirs());
+              .put("mine", Conflict.Field.raw(field.mine()))
+              .put("theirs", Conflict.Field.raw(field.theirs()));
         }
       }
       terminal.out().println(Json.write(json));
@@ -171,6 +173,7 @@ final class GatherJobs {
     if (open.isEmpty()) {
       terminal.out().println(terminal.say("command.say.gather-none"));
     }
+    SayConflict say = new SayConflict(terminal.words(), SharedTables.read());
     for (Conflict each : open) {
       terminal
           .out()
@@ -179,15 +182,17 @@ final class GatherJobs {
                   "command.say.gather-conflict",
                   each.id(),
                   each.why().key(),
-                  each.entity(),
-                  each.title(),
+                  say.title(each),
                   each.fileName()));
       for (Conflict.Field field : each.fields()) {
         terminal
             .out()
             .println(
                 terminal.say(
-                    "command.say.gather-field", field.name(), field.mine(), field.theirs()));
+                    "command.say.gather-field",
+                    say.name(each, field),
+                    say.side(field.mine(), each, field),
+                    say.side(field.theirs(), each, field)));
       }
     }
     return Exit.DONE;
@@ -208,7 +213,8 @@ final class GatherJobs {
       throw Refused.field("conflict", "gather.no-conflict", key, "");
     }
     Conflict decided = Refused.unless(new DecideConflicts(book).decide(id, choice, By.NOBODY));
-    terminal.out().println(terminal.say("command.say.gather-decided", decided.title()));
+    String title = new SayConflict(terminal.words(), SharedTables.read()).title(decided);
+    terminal.out().println(terminal.say("command.say.gather-decided", title));
     return Exit.DONE;
   }
 

@@ -7,7 +7,7 @@ import walebook.words.Words;
 
 /** The mark sheet on pages laid across, with lines to sign at the end. */
 final class MarkPages {
-  /** So many criteria stand beside each other and can still be read. */
+  /** So many criteria stand beside each other and can still be read; more are shared out evenly. */
   private static final int ACROSS = 8;
 
   private static final double MOST_MM = 150;
@@ -103,8 +103,10 @@ final class MarkPages {
     flow.heading(words.say("paper.marks.coverage"), Type.HEADING);
     flow.text(words.say("paper.marks.coverage-how"), Type.BODY);
     flow.skip(1.5);
-    for (int from = 0; from < paper.criteria().size(); from += ACROSS) {
-      coverage(from, Math.min(paper.criteria().size(), from + ACROSS));
+    int all = paper.criteria().size();
+    int groups = (all + ACROSS - 1) / ACROSS;
+    for (int i = 0; i < groups; i++) {
+      coverage(all * i / groups, all * (i + 1) / groups);
     }
     flow.heading(words.say("paper.marks.asks"), Type.HEADING);
     for (MarkPaper.Asked each : paper.criteria()) {

@@ -30,7 +30,11 @@ final class AssessedParts {
                 "MarkTable",
                 MarkColumns.of(facts.lookup(), assessed, words),
                 assessed.pieces())
-            .with((sheet, columns, rows) -> signatures.below(sheet, rows));
+            .with(
+                (sheet, columns, rows) -> {
+                  WrappedTable.marks(sheet, columns, rows);
+                  signatures.below(sheet, rows);
+                });
     SheetPart<CoverageLine> coverage =
         SheetPart.of(
                 "sheet.coverage.name",
@@ -40,6 +44,7 @@ final class AssessedParts {
                 CoverageLine.all(facts.coverage(), facts.names()))
             .with(
                 (sheet, columns, rows) -> {
+                  WrappedTable.words(sheet, columns, rows);
                   missing(sheet, columns, rows, words);
                   signatures.below(sheet, rows);
                 });

@@ -6,11 +6,16 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import walebook.book.open.SqliteCare;
 import walebook.book.open.SqliteFiles;
 import walebook.book.sqlite.Migrations;
 import walebook.book.sqlite.SqliteLink;
@@ -33,7 +38,7 @@ class OpeningTest {
     assertThat(opened.isGood()).isFalse();
     Problem problem = opened.problems().get(0);
     assertThat(problem.place()).isEqualTo(new Place.Path(file.toString()));
-    assertThat(WORDS.say(problem)).contains(file.toString()).doesNotContain("[problem.");
+    assertThat(WORDS.say(problem)).contains(file.toString()).doesNotContain("[problem.", "***");
     return problem;
   }
 
@@ -98,6 +103,26 @@ class OpeningTest {
     byte[] whole = Files.readAllBytes(goodBook());
     Arrays.fill(whole, 4096, whole.length, (byte) 0x5a);
     refusedUnchanged("book.damaged", Files.write(folder.resolve("worn.walebook"), whole));
+  }
+
+  /** The newest copy's day is said, and no copies are spoken of where there are none. */
+  @Test
+  void aWornBookTellsOfItsCopiesOnlyWhereThereAreSome() throws Exception {
+    Path file = goodBook();
+    byte[] whole = Files.readAllBytes(file);
+    byte[] worn = whole.clone();
+    Arrays.fill(worn, 4096, whole.length, (byte) 0x5a);
+    Files.write(file, worn);
+    assertThat(WORDS.say(refused(file))).contains("damaged").doesNotContain("cop", "backup");
+    Files.write(file, whole);
+    Clock earlier = Clock.offset(Classroom.CLOCK, Duration.ofDays(-3));
+    for (Clock at : List.of(earlier, Classroom.CLOCK)) {
+      assertThat(new SqliteCare().backUp(file, BookCopy.Why.ASKED, null, at).isGood()).isTrue();
+    }
+    Files.write(file, worn);
+    refusedUnchanged("book.damaged-copied", file);
+    String day = LocalDate.ofInstant(Classroom.NOW, Classroom.CLOCK.getZone()).toString();
+    assertThat(WORDS.say(refused(file))).contains(day, "backups");
   }
 
   @Test

@@ -145,6 +145,48 @@ class MarksSheetTest {
     }
   }
 
+  /** Twelve criteria on one piece, and a lesson's title and names that go on and on. */
+  @Test
+  void eachRowIsWholeOnOnePageAcross() throws IOException {
+    StringBuilder list = new StringBuilder();
+    for (int i = 1; i <= 9; i++) {
+      list.append("Unit").append(i).append(" Says in whole sentences what was changed and why\n");
+    }
+    List<Criterion> more =
+        new KeepCriteria(harbour.book, Classroom.CLOCK)
+            .addList(harbour.schoolClass.id(), list.toString(), "")
+            .value();
+    TagEvidence tag = new TagEvidence(harbour.book);
+    more.forEach(each -> tag.piece(each.id(), harbour.pieces.get(0).id(), true));
+    try (XSSFWorkbook workbook = Grid.open(export(true))) {
+      for (String name : List.of("Marks", "Criteria coverage")) {
+        XSSFSheet sheet = workbook.getSheet(name);
+        XSSFTable table = sheet.getTables().get(0);
+        assertThat(sheet.getPrintSetup().getFitWidth()).as(name).isEqualTo((short) 1);
+        int across = 0;
+        for (int i = 0; i < table.getColumnCount(); i++) {
+          across += sheet.getColumnWidth(i) / 256;
+        }
+        assertThat(across).as("signs that can be read across a page").isLessThanOrEqualTo(210);
+        for (int at = 1; at <= table.getEndRowIndex(); at++) {
+          for (var cell : sheet.getRow(at)) {
+            if (cell.getCellType() == CellType.STRING) {
+              assertThat(cell.getCellStyle().getWrapText()).as(cell.getAddress() + "").isTrue();
+              int width = sheet.getColumnWidth(cell.getColumnIndex()) / 256 - 2;
+              float lines = (float) Math.ceil((double) cell.toString().length() / width);
+              assertThat(sheet.getRow(at).getHeightInPoints()).isGreaterThanOrEqualTo(15 * lines);
+            }
+          }
+        }
+      }
+      XSSFSheet marks = workbook.getSheet("Marks");
+      assertThat(new Grid(marks).text(1, "Criteria")).contains("Unit9");
+      assertThat(marks.getRow(1).getHeightInPoints()).isGreaterThanOrEqualTo(15 * 5);
+      assertThat(new Grid(marks).cell(0, "Choice, tutor (0 to 3)").getCellStyle().getRotation())
+          .isEqualTo((short) 90);
+    }
+  }
+
   @Test
   void theOtherReaderFindsTheSameCellsAndNoFormula() throws IOException {
     Path file = export(true);

@@ -33,6 +33,7 @@ class BundleTest {
       List.of(
           "act.class.factor.",
           "act.class.grain.",
+          "act.gather.name.",
           "act.thing.",
           "common.choice.",
           "compare.outcome.",
@@ -57,7 +58,6 @@ class BundleTest {
           "desk.today.grain.",
           "desk.term.field.",
           "desk.typing.choice.",
-          "desk.term.gather.name.",
           "desk.term.prompt.",
           "sheet.end.",
           "sheet.factor.",

@@ -13,7 +13,7 @@ import walebook.words.Words;
 /** Reads what can be read of a damaged book into a new one; the damaged one stays as it is. */
 public final class RescueBook {
   private static final Set<String> HELPS =
-      Set.of("book.damaged", "book.not-a-book", "book.empty-file");
+      Set.of("book.damaged", "book.damaged-copied", "book.not-a-book", "book.empty-file");
 
   private final BookCare care;
   private final Words words;

@@ -83,15 +83,23 @@ public final class MendTestPiece {
     if (!read.problems().isEmpty() && !confirmed) {
       return Answer.bad(read.problems());
     }
-    TestPiece newest = over ? book.pieces().find(before.id()) : before;
+    TestPiece newest = book.pieces().find(before.id());
+    // Looked at first: a refused update inside a larger step would leave its mark in the history.
+    if (!over && (newest == null || newest.stamp().version() != before.stamp().version())) {
+      return stale();
+    }
     TestPiece mended =
         read.value().with(Objects.requireNonNullElse(newest, before).stamp().next(clock.instant()));
     try {
       book.pieces().update(mended);
     } catch (StaleRow e) {
-      return Answer.bad(List.of(Problem.ask(STALE, LogTestPiece.whole(), "", "")));
+      return stale();
     }
     return Answer.good(mended);
+  }
+
+  private static Answer<TestPiece> stale() {
+    return Answer.bad(List.of(Problem.ask(STALE, LogTestPiece.whole(), "", "")));
   }
 
   /** What was changed against the piece before is worked out anew: a setting may be mended. */

@@ -3,6 +3,7 @@ package walebook.book.gather;
 import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 /**
  * Something that only a person can decide, both sides beside each other.
@@ -54,13 +55,34 @@ public record Conflict(
   }
 
   /**
-   * A field that differs.
+   * A value as a book holds it.
+   *
+   * @param table that it stands in
+   * @param text what a reference refers to is given by its name; empty where that isn't known
+   */
+  public record Value(String table, String column, String text) {}
+
+  /**
+   * A field that differs, each side as rows of values: one row with one value for a column, a row
+   * for each part such as a pull, none for nothing.
    *
    * @param name the column's or the part's name
-   * @param mine as this book has it; empty for nothing
+   * @param mine as this book has it
    * @param theirs as the other has it
    */
-  public record Field(String name, String mine, String theirs) {}
+  public record Field(String name, List<List<Value>> mine, List<List<Value>> theirs) {
+    public Field {
+      mine = List.copyOf(mine);
+      theirs = List.copyOf(theirs);
+    }
+
+    /** A side as the book holds it, for programs; empty for nothing. */
+    public static String raw(List<List<Value>> side) {
+      return side.stream()
+          .map(row -> row.stream().map(Value::text).collect(Collectors.joining(" ")))
+          .collect(Collectors.joining("; "));
+    }
+  }
 
   public Conflict {
     fields = List.copyOf(fields);

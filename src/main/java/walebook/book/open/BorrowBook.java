@@ -54,7 +54,7 @@ final class BorrowBook {
         return refuse("book.not-a-book", file, "");
       }
       if (header.length < HEADER) {
-        return refuse("book.damaged", file, "header");
+        return refuse("book.damaged", file, "");
       }
       if (isOpen(file)) {
         return refuse("book.open-elsewhere", file, "");
@@ -63,7 +63,7 @@ final class BorrowBook {
     } catch (IOException e) {
       return refuse("book.unreadable", file, String.valueOf(e.getMessage()));
     } catch (SQLException e) {
-      return refuse("book.damaged", file, String.valueOf(e.getMessage()));
+      return refuse("book.damaged", file, "");
     }
   }
 
@@ -82,7 +82,7 @@ final class BorrowBook {
       String state = checked(file);
       return state.equals("ok")
           ? Answer.good(new SourceBook(file, file))
-          : refuse("book.damaged", file, state);
+          : refuse("book.damaged", file, "");
     }
     Path copy = scratch.resolve("book.walebook");
     Files.copy(file, copy);
@@ -92,11 +92,11 @@ final class BorrowBook {
     try (Connection link = SqliteLink.migrator(copy)) {
       String state = SqliteLink.ask(link, "PRAGMA quick_check(1)");
       if (!state.equals("ok")) {
-        return refuse("book.damaged", file, state);
+        return refuse("book.damaged", file, "");
       }
       int really = Migrations.shapeOf(link);
       if (really < 1) {
-        return refuse("book.damaged", file, "shape " + really);
+        return refuse("book.damaged", file, "");
       }
       if (really > Migrations.newest()) {
         return refuse("book.newer", file, really + " > " + Migrations.newest());

@@ -105,7 +105,7 @@ public final class SqliteCare implements BookCare {
             case WHOLE -> Answer.good(copy);
             case NEWER -> refuse("book.newer", copy, String.valueOf(found.shape()));
             case OTHER_PROGRAM -> refuse("book.other-program", copy, "");
-            case DAMAGED -> refuse("book.copy-damaged", copy, Reason.of(found.says()));
+            case DAMAGED -> refuse("book.copy-damaged", copy, "");
           };
         });
   }

@@ -7,13 +7,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.time.format.DateTimeFormatter;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 import walebook.book.Book;
+import walebook.book.BookCopy;
 import walebook.book.BookFiles;
 import walebook.book.BookTrouble;
 import walebook.book.Ids;
@@ -34,6 +37,9 @@ import walebook.record.Stamp;
 public final class SqliteFiles implements BookFiles {
   private static final byte[] MAGIC = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
   private static final int HEADER = 100;
+  private static final DateTimeFormatter WHEN =
+      DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
+  private static final System.Logger LOG = System.getLogger(SqliteFiles.class.getName());
 
   @Override
   public Answer<Book> make(Path file, String name, boolean invented, Unit lengthUnit, Clock clock) {
@@ -49,6 +55,7 @@ public final class SqliteFiles implements BookFiles {
     }
     return withLock(
         file,
+        clock,
         lock -> {
           Migrations.apply(file);
           JooqBook book = JooqBook.over(file, lock, clock);
@@ -61,7 +68,7 @@ public final class SqliteFiles implements BookFiles {
   @Override
   public Answer<Book> open(Path file, Clock clock) {
     try {
-      Problem wrong = atFirstSight(file);
+      Problem wrong = atFirstSight(file, clock);
       if (wrong != null) {
         return Answer.bad(wrong);
       }
@@ -70,6 +77,7 @@ public final class SqliteFiles implements BookFiles {
     }
     return withLock(
         file,
+        clock,
         lock -> {
           Problem wrong = inspect(file, clock);
           if (wrong != null) {
@@ -114,7 +122,7 @@ public final class SqliteFiles implements BookFiles {
     Answer<Book> run(BookLock lock) throws SQLException, IOException;
   }
 
-  private static Answer<Book> withLock(Path file, Opening opening) {
+  private static Answer<Book> withLock(Path file, Clock clock, Opening opening) {
     BookLock lock;
     try {
       lock = BookLock.take(file);
@@ -128,7 +136,11 @@ public final class SqliteFiles implements BookFiles {
     try {
       answer = opening.run(lock);
     } catch (SQLException e) {
-      answer = refuse(isFull(e) ? "book.disk-full" : "book.damaged", file, Reason.of(e));
+      LOG.log(System.Logger.Level.DEBUG, "opening", e);
+      answer =
+          isFull(e)
+              ? refuse("book.disk-full", file, Reason.of(e))
+              : Answer.bad(damaged(file, clock));
     } catch (IOException e) {
       answer = refuse("book.folder-read-only", file, Reason.of(e));
     }
@@ -143,12 +155,12 @@ public final class SqliteFiles implements BookFiles {
       lock.close();
     } catch (IOException e) {
       // The system drops the lock with the process; there is nothing a person could do here.
-      System.getLogger(SqliteFiles.class.getName()).log(System.Logger.Level.WARNING, "lock", e);
+      LOG.log(System.Logger.Level.WARNING, "lock", e);
     }
   }
 
   /** What the bare file tells before any database touches it. */
-  private static @Nullable Problem atFirstSight(Path file) throws IOException {
+  private static @Nullable Problem atFirstSight(Path file, Clock clock) throws IOException {
     if (Files.isDirectory(file)) {
       return problem("book.is-folder", file, "");
     }
@@ -169,7 +181,7 @@ public final class SqliteFiles implements BookFiles {
       return problem("book.not-a-book", file, "");
     }
     if (header.length < HEADER) {
-      return problem("book.damaged", file, "header");
+      return damaged(file, clock);
     }
     return null;
   }
@@ -186,7 +198,8 @@ public final class SqliteFiles implements BookFiles {
         return problem("book.newer", file, found.shape() + " > " + Migrations.newest());
       }
       case DAMAGED -> {
-        return problem("book.damaged", file, Reason.of(found.says()));
+        LOG.log(System.Logger.Level.DEBUG, found.says());
+        return damaged(file, clock);
       }
       case WHOLE -> {
         if (found.shape() < Migrations.newest()) {
@@ -207,6 +220,22 @@ public final class SqliteFiles implements BookFiles {
       return List.of(
           Problem.ask("book.no-copy", new Place.Path(file.toString()), Reason.of(e), ""));
     }
+  }
+
+  /** Copies are spoken of only where there are some, with the day of the newest. */
+  private static Problem damaged(Path file, Clock clock) {
+    List<BookCopy> copies;
+    try {
+      copies = Backups.list(file);
+    } catch (IOException e) {
+      copies = List.of();
+    }
+    return copies.isEmpty()
+        ? problem("book.damaged", file, "")
+        : problem(
+            "book.damaged-copied",
+            file,
+            WHEN.format(copies.get(0).madeAt().atZone(clock.getZone())));
   }
 
   private static Answer<Book> refuse(String code, Path file, String found) {

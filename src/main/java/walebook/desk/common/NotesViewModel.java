@@ -114,6 +114,14 @@ public final class NotesViewModel {
     again();
   }
 
+  /** Shows none; what was being written waits as a draft. */
+  public void close() {
+    form.keep();
+    place.set(null);
+    notes.clear();
+    notice.set(Notice.NONE);
+  }
+
   /** Each has a draft of their own, so that nobody signs another's words. */
   private void begin() {
     NotePlace at = place.get();

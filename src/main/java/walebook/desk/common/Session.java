@@ -120,6 +120,11 @@ public final class Session {
     return student;
   }
 
+  /** Says that the tutor is at the screen now; nobody of the class is picked any more. */
+  public void tutorIsHere() {
+    student.set(null);
+  }
+
   /** True when aliases stand in the place of names, as on a projector. */
   public BooleanProperty namesHiddenProperty() {
     return namesHidden;

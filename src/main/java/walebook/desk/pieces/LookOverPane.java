@@ -19,6 +19,7 @@ import walebook.desk.common.IntoView;
 import walebook.desk.common.LinesField;
 import walebook.desk.common.StandingBadge;
 import walebook.desk.common.Texts;
+import walebook.desk.common.TutorOnly;
 import walebook.desk.common.TypedField;
 import walebook.record.CheckedBy;
 import walebook.record.Criterion;
@@ -46,7 +47,7 @@ final class LookOverPane extends VBox {
     CheckColumn tutor = new CheckColumn(words, model, CheckedBy.TUTOR);
     FlowPane checks = new FlowPane(24, 12, new CheckColumn(words, model, CheckedBy.SELF), tutor);
     // The piece has to be in the window before one of its fields can take the focus.
-    VBox locked = locked();
+    TutorOnly locked = new TutorOnly(words, model.lockedProperty(), model::tutorIsHere);
     model
         .attentionProperty()
         .addListener(
@@ -54,7 +55,7 @@ final class LookOverPane extends VBox {
                 Platform.runLater(
                     () -> {
                       if (model.lockedProperty().get()) {
-                        IntoView.focus(locked.getChildren().get(1));
+                        IntoView.focus(locked.button());
                       } else {
                         tutor.focusFirst();
                       }
@@ -65,27 +66,25 @@ final class LookOverPane extends VBox {
     getChildren()
         .setAll(
             Texts.section(words.say("desk.pieces.look.title")),
+            locked,
             Texts.text(words.say("desk.pieces.look.speaks"), "field-label"),
             speaks,
             standing,
-            locked,
             checks,
             Texts.caption(words.say("desk.pieces.look.note")),
             Texts.text(words.say("desk.pieces.look.feedback"), "field-label"),
             feedback,
             comment);
     model.shownProperty().addListener((from, old, now) -> show(now));
+    model
+        .lockedProperty()
+        .addListener(
+            (from, old, now) -> {
+              speaks.getChildren().clear();
+              show(model.shownProperty().get());
+            });
     AfterPause.of(model.editsProperty(), model::keepDraft);
     show(model.shownProperty().get());
-  }
-
-  private VBox locked() {
-    Button tutor = new Button(words.say("desk.pieces.look.i-am-tutor"));
-    tutor.setOnAction(pressed -> model.tutorIsHere());
-    VBox locked = new VBox(8, Texts.text(words.say("desk.pieces.look.locked")), tutor);
-    locked.visibleProperty().bind(model.lockedProperty());
-    locked.managedProperty().bind(locked.visibleProperty());
-    return locked;
   }
 
   private Node comment() {
@@ -165,6 +164,10 @@ final class LookOverPane extends VBox {
 
   /** Boxes that are there stay, so that the focus does. */
   private void speaks(LookOver now) {
+    if (model.lockedProperty().get()) {
+      read(now);
+      return;
+    }
     if (speaks.getChildren().isEmpty() || !tags.equals(now.criteria())) {
       tags = now.criteria();
       speaks.getChildren().clear();
@@ -183,14 +186,33 @@ final class LookOverPane extends VBox {
         Criterion each = tags.get(i);
         boolean lesson = now.ofLesson().contains(each.id());
         boolean own = now.own().contains(each.id());
-        box.setText(
-            words.say(
-                lesson && !own ? "desk.pieces.look.by-lesson" : "desk.pieces.look.criterion",
-                each.code(),
-                each.says()));
+        box.setText(says(each, lesson && !own));
         box.setSelected(own || lesson);
         box.setDisable(lesson && !own);
       }
     }
+  }
+
+  /** While it is locked only what the piece speaks for stands there, in words. */
+  private void read(LookOver now) {
+    speaks.getChildren().clear();
+    for (Criterion each : now.criteria()) {
+      boolean own = now.own().contains(each.id());
+      if (own || now.ofLesson().contains(each.id())) {
+        speaks.getChildren().add(Texts.text(says(each, !own)));
+      }
+    }
+    if (speaks.getChildren().isEmpty()) {
+      speaks
+          .getChildren()
+          .add(Texts.text(words.say("desk.pieces.look.speaks-for-nothing"), "soft"));
+    }
+  }
+
+  private String says(Criterion criterion, boolean byLesson) {
+    return words.say(
+        byLesson ? "desk.pieces.look.by-lesson" : "desk.pieces.look.criterion",
+        criterion.code(),
+        criterion.says());
   }
 }

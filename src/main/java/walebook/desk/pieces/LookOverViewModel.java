@@ -96,7 +96,7 @@ public final class LookOverViewModel {
 
   /** Says that the tutor is at the screen now; nobody of the class is picked any more. */
   public void tutorIsHere() {
-    session.studentProperty().set(null);
+    session.tutorIsHere();
     attention.set(attention.get() + 1);
   }
 
@@ -271,6 +271,9 @@ public final class LookOverViewModel {
 
   /** Takes a comment out of the bank; undo brings it back. */
   public void unbank(String comment) {
+    if (isLocked(CheckedBy.TUTOR)) {
+      return;
+    }
     session.run(
         progress -> {
           give.unbank(comment);
@@ -285,7 +288,7 @@ public final class LookOverViewModel {
   /** Says whether the piece speaks for a criterion. */
   public void tag(Criterion criterion, boolean speaks) {
     LookOver now = shown.get();
-    if (now != null && now.own().contains(criterion.id()) != speaks) {
+    if (now != null && !isLocked(CheckedBy.TUTOR) && now.own().contains(criterion.id()) != speaks) {
       session.run(
           progress -> {
             tag.piece(criterion.id(), now.pieceId(), speaks);

@@ -41,9 +41,7 @@ final class SavePiece {
    */
   Answer<TestPiece> save(PieceEntry entry, List<Problem> confirmed) {
     // In one step, so that undo takes back all that one Save did.
-    return mending == null
-        ? session.book().inOneStep(() -> saveWhole(entry, confirmed))
-        : saveWhole(entry, confirmed);
+    return session.book().inOneStep(() -> saveWhole(entry, confirmed));
   }
 
   private Answer<TestPiece> saveWhole(PieceEntry entry, List<Problem> confirmed) {

@@ -1,6 +1,8 @@
 package walebook.desk.term;
 
+import java.util.List;
 import java.util.stream.Collectors;
+import javafx.beans.binding.BooleanExpression;
 import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -19,6 +21,7 @@ import walebook.desk.common.ColumnTable;
 import walebook.desk.common.FieldGroup;
 import walebook.desk.common.LinesField;
 import walebook.desk.common.Texts;
+import walebook.desk.common.TutorOnly;
 import walebook.desk.common.TypedField;
 import walebook.record.Criterion;
 import walebook.record.Lesson;
@@ -36,12 +39,14 @@ final class CriteriaPane extends VBox {
   private final VBox card = new VBox();
   private final VBox lessons = new VBox(4);
   private final TypedField code;
+  private final BooleanExpression locked;
 
   CriteriaPane(Words words, CriteriaViewModel model) {
     super(16);
     this.words = words;
     this.model = model;
     this.code = typed(KeepCriteria.CODE);
+    this.locked = model.lockedProperty();
     ColumnTable<Criterion> table = table();
     Button add = new Button(words.say("desk.term.criteria.add-list"));
     add.setOnAction(pressed -> model.addList());
@@ -55,6 +60,9 @@ final class CriteriaPane extends VBox {
                     LINES,
                     model.list().field(KeepCriteria.LIST)))
             .below(add);
+    paste.visibleProperty().bind(locked.not());
+    paste.managedProperty().bind(paste.visibleProperty());
+    locked.addListener((from, old, now) -> showCard(model.openProperty().get()));
     model.openProperty().addListener((from, old, now) -> showCard(now));
     model.taggedProperty().addListener((from, old, now) -> showLessons());
     model
@@ -77,7 +85,7 @@ final class CriteriaPane extends VBox {
             model.save();
           }
         });
-    getChildren().setAll(table, card, paste);
+    getChildren().setAll(new TutorOnly(words, locked, model::tutorIsHere), table, card, paste);
   }
 
   private ColumnTable<Criterion> table() {
@@ -86,10 +94,7 @@ final class CriteriaPane extends VBox {
     table.setPlaceholder(Texts.text(words.say("desk.term.criteria.none"), "soft"));
     table.words(words.say("desk.term.assess.code"), 10, Criterion::code);
     table.words(words.say("desk.term.assess.asks"), 33, Criterion::says);
-    table.words(
-        words.say("desk.term.criteria.looks-at"),
-        16,
-        each -> MarkWords.of(each).stream().map(words::say).collect(Collectors.joining(", ")));
+    table.words(words.say("desk.term.criteria.looks-at"), 16, this::marks);
     table.figures(
         words.say("desk.term.criteria.lessons"),
         7,
@@ -101,12 +106,18 @@ final class CriteriaPane extends VBox {
     table.opens(
         each -> {
           model.open(each);
-          code.field().requestFocus();
+          if (!locked.get()) {
+            code.field().requestFocus();
+          }
         });
     return table;
   }
 
   private void showCard(@Nullable Criterion open) {
+    if (locked.get()) {
+      card.getChildren().setAll(open == null ? List.of() : List.of(read(open)));
+      return;
+    }
     Button save =
         new Button(words.say(open == null ? "desk.term.criteria.add" : "desk.term.criteria.save"));
     save.getStyleClass().add("primary");
@@ -140,6 +151,35 @@ final class CriteriaPane extends VBox {
     card.getChildren().setAll(fields);
   }
 
+  /** While it is locked a criterion stands as words, which are read better than greyed fields. */
+  private Node read(Criterion open) {
+    FieldGroup read =
+        new FieldGroup(words.say("desk.term.criteria.card", open.code()))
+            .below(Texts.text(open.says()))
+            .below(Texts.text(words.say("desk.term.criteria.counts"), "field-label"))
+            .below(Texts.text(marks(open)))
+            .below(Texts.text(words.say("desk.term.criteria.tag-lessons"), "field-label"));
+    List<Lesson> speaking =
+        model.lessons().stream()
+            .filter(each -> model.taggedProperty().get().contains(each.id()))
+            .toList();
+    if (speaking.isEmpty()) {
+      read.below(Texts.text(words.say("desk.term.criteria.no-lesson"), "soft"));
+    }
+    for (Lesson each : speaking) {
+      read.below(Texts.text(called(each)));
+    }
+    return read;
+  }
+
+  private String marks(Criterion of) {
+    return MarkWords.of(of).stream().map(words::say).collect(Collectors.joining(", "));
+  }
+
+  private String called(Lesson lesson) {
+    return words.say("desk.term.criteria.lesson", lesson.taughtOn(), lesson.title());
+  }
+
   private Button button(String key, Runnable does) {
     Button button = new Button(words.say(key));
     button.setOnAction(pressed -> does.run());
@@ -148,6 +188,10 @@ final class CriteriaPane extends VBox {
 
   /** Boxes that are there stay, so that the focus does. */
   private void showLessons() {
+    if (locked.get()) {
+      showCard(model.openProperty().get());
+      return;
+    }
     if (lessons.getChildren().size() != model.lessons().size()) {
       lessons.getChildren().setAll(model.lessons().stream().map(this::box).toList());
     }
@@ -159,8 +203,7 @@ final class CriteriaPane extends VBox {
   }
 
   private Node box(Lesson lesson) {
-    CheckBox box =
-        new CheckBox(words.say("desk.term.criteria.lesson", lesson.taughtOn(), lesson.title()));
+    CheckBox box = new CheckBox(called(lesson));
     box.setWrapText(true);
     box.setUserData(lesson);
     box.setOnAction(pressed -> model.tag(lesson, box.isSelected()));

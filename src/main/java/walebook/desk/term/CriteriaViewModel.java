@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import javafx.beans.binding.BooleanExpression;
 import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -119,6 +120,20 @@ public final class CriteriaViewModel {
     return list;
   }
 
+  /** True while a student is at the screen: criteria can be read, not written. */
+  public BooleanExpression lockedProperty() {
+    return session.studentProperty().isNotNull();
+  }
+
+  /** Says that the tutor is at the screen now. */
+  public void tutorIsHere() {
+    session.tutorIsHere();
+  }
+
+  private <T> @Nullable T unlocked(@Nullable T of) {
+    return session.studentProperty().get() == null ? of : null;
+  }
+
   /** Whether a mark counts for what is on the card. */
   public boolean looksAt(Marking marking) {
     return looksAt().contains(marking);
@@ -166,7 +181,7 @@ public final class CriteriaViewModel {
 
   /** Saves the card: a new criterion, or the changed one. */
   public void save() {
-    SchoolClass of = session.schoolClassProperty().get();
+    SchoolClass of = unlocked(session.schoolClassProperty().get());
     if (of == null) {
       return;
     }
@@ -193,7 +208,7 @@ public final class CriteriaViewModel {
 
   /** Adds the pasted list: all of it or none. */
   public void addList() {
-    SchoolClass of = session.schoolClassProperty().get();
+    SchoolClass of = unlocked(session.schoolClassProperty().get());
     if (of == null) {
       return;
     }
@@ -213,7 +228,7 @@ public final class CriteriaViewModel {
 
   /** Moves the open criterion up or down. */
   public void move(int places) {
-    Criterion now = open.get();
+    Criterion now = unlocked(open.get());
     if (now != null) {
       session.run(
           progress -> {
@@ -226,7 +241,7 @@ public final class CriteriaViewModel {
 
   /** Removes the open criterion with its tags; undo brings it back. */
   public void remove() {
-    Criterion now = open.get();
+    Criterion now = unlocked(open.get());
     if (now != null) {
       session.run(
           progress -> {
@@ -243,7 +258,7 @@ public final class CriteriaViewModel {
 
   /** Says whether a lesson speaks for the open criterion. */
   public void tag(Lesson lesson, boolean speaks) {
-    Criterion now = open.get();
+    Criterion now = unlocked(open.get());
     if (now != null && tagged.get().contains(lesson.id()) != speaks) {
       session.run(
           progress -> {

@@ -113,7 +113,10 @@ final class GatherPane extends VBox {
     int row = 1;
     for (Conflict.Field each : conflict.fields()) {
       sides.addRow(
-          row++, Texts.text(model.field(each)), Texts.text(each.mine()), Texts.text(each.theirs()));
+          row++,
+          Texts.text(model.field(conflict, each)),
+          Texts.text(model.mine(conflict, each)),
+          Texts.text(model.theirs(conflict, each)));
     }
     Button mine =
         button(

@@ -2,6 +2,7 @@ package walebook.desk.term;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Collectors;
@@ -20,6 +21,7 @@ import org.jspecify.annotations.Nullable;
 import walebook.act.gather.DecideConflicts;
 import walebook.act.gather.GatherBooks;
 import walebook.act.gather.GiveStarterBooks;
+import walebook.act.gather.SayConflict;
 import walebook.book.BookFiles;
 import walebook.book.gather.Choice;
 import walebook.book.gather.Conflict;
@@ -29,7 +31,6 @@ import walebook.desk.common.Session;
 import walebook.desk.common.Task;
 import walebook.problem.Answer;
 import walebook.problem.Problem;
-import walebook.record.PieceCode;
 import walebook.record.SchoolClass;
 
 /** Gathering students' books: what was picked, what would come, what is to be decided. */
@@ -45,6 +46,7 @@ public final class GatherViewModel {
   private final GatherBooks act;
   private final GiveStarterBooks give;
   private final DecideConflicts decide;
+  private final SayConflict say;
   private final ObservableList<Path> picked = FXCollections.observableArrayList();
   private final ObservableList<FromBook> books = FXCollections.observableArrayList();
   private final ObservableList<Conflict> conflicts = FXCollections.observableArrayList();
@@ -61,6 +63,7 @@ public final class GatherViewModel {
     this.act = new GatherBooks(session.book(), files, session.clock());
     this.give = new GiveStarterBooks(session.book(), files, session.clock());
     this.decide = new DecideConflicts(session.book());
+    this.say = new SayConflict(session.words(), session.tables());
     ready.bind(Bindings.isNotEmpty(picked).and(working.not()));
   }
 
@@ -263,19 +266,29 @@ public final class GatherViewModel {
               case TWIN -> "desk.term.gather.twin";
               case SAME_NAME -> "desk.term.gather.same-name";
             },
-            called(conflict),
+            title(conflict),
             conflict.fileName());
   }
 
-  private static String called(Conflict conflict) {
-    boolean coded = conflict.entity().endsWith("_piece") && PieceCode.isCode(conflict.title());
-    return coded ? PieceCode.spoken(conflict.title()) : conflict.title();
+  /** What it is about, at the beginning of a sentence. */
+  private String title(Conflict conflict) {
+    String title = say.title(conflict);
+    return title.substring(0, 1).toUpperCase(Locale.ROOT) + title.substring(1);
   }
 
   /** What a field that differs is called by people. */
-  public String field(Conflict.Field field) {
-    String key = "desk.term.gather.name." + field.name().replace('_', '-');
-    return session.words().has(key) ? session.words().say(key) : field.name().replace('_', ' ');
+  public String field(Conflict conflict, Conflict.Field field) {
+    return say.name(conflict, field);
+  }
+
+  /** A field as this book has it. */
+  public String mine(Conflict conflict, Conflict.Field field) {
+    return say.side(field.mine(), conflict, field);
+  }
+
+  /** A field as the other book has it. */
+  public String theirs(Conflict conflict, Conflict.Field field) {
+    return say.side(field.theirs(), conflict, field);
   }
 
   private String problems(List<Problem> problems) {

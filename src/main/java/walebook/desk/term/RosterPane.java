@@ -1,6 +1,7 @@
 package walebook.desk.term;
 
 import java.util.Arrays;
+import javafx.beans.binding.BooleanExpression;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.scene.control.Button;
 import javafx.scene.control.TableColumn;
@@ -11,8 +12,10 @@ import walebook.desk.common.ColumnTable;
 import walebook.desk.common.FieldGroup;
 import walebook.desk.common.Fold;
 import walebook.desk.common.LinesField;
+import walebook.desk.common.NotesPane;
 import walebook.desk.common.PickedField;
 import walebook.desk.common.Texts;
+import walebook.desk.common.TutorOnly;
 import walebook.desk.common.TypedField;
 import walebook.record.Student;
 import walebook.record.Tier;
@@ -25,12 +28,16 @@ final class RosterPane extends VBox {
 
   private final Words words;
   private final RosterViewModel model;
-  private final VBox card = new VBox();
+  private final VBox card = new VBox(12);
+  private final NotesPane notes;
+  private final BooleanExpression locked;
 
   RosterPane(Words words, RosterViewModel model, ReadOnlyBooleanProperty namesHidden) {
     super(16);
     this.words = words;
     this.model = model;
+    this.notes = new NotesPane(words, model.notes());
+    this.locked = model.lockedProperty();
     ColumnTable<Student> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.term.students"));
     table.setPlaceholder(Texts.text(words.say("desk.term.roster.none"), "soft"));
@@ -106,7 +113,10 @@ final class RosterPane extends VBox {
             .below(new FlowPane(8, 8, save, close, leave));
     Fold takeOut =
         new Fold(words.say("desk.term.privacy.title"), new PrivacyPane(words, model.privacy()));
-    card.getChildren().setAll(fields, takeOut);
+    TutorOnly tutorOnly =
+        new TutorOnly(
+            words, words.say("desk.term.roster.notes-locked"), locked, model::tutorIsHere);
+    card.getChildren().setAll(fields, notes, tutorOnly, takeOut);
   }
 
   private TypedField typed(String field) {

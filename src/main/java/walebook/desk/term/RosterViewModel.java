@@ -1,6 +1,7 @@
 package walebook.desk.term;
 
 import java.util.Map;
+import javafx.beans.binding.BooleanExpression;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -11,9 +12,11 @@ import org.jspecify.annotations.Nullable;
 import walebook.act.classroom.EnrolStudents;
 import walebook.act.classroom.KeepStudent;
 import walebook.desk.common.FormFields;
+import walebook.desk.common.NotesViewModel;
 import walebook.desk.common.Notice;
 import walebook.desk.common.Session;
 import walebook.record.Keyed;
+import walebook.record.Note;
 import walebook.record.SchoolClass;
 import walebook.record.Student;
 import walebook.record.Tier;
@@ -24,6 +27,7 @@ public final class RosterViewModel {
   private final KeepStudent keep;
   private final EnrolStudents enrol;
   private final PrivacyViewModel privacy;
+  private final NotesViewModel notes;
   private final ObservableList<Student> students = FXCollections.observableArrayList();
   private final ReadOnlyObjectWrapper<@Nullable Student> open =
       new ReadOnlyObjectWrapper<>(this, "open");
@@ -38,6 +42,7 @@ public final class RosterViewModel {
     this.session = session;
     this.keep = new KeepStudent(session.book(), session.clock());
     this.enrol = new EnrolStudents(session.book(), session.clock());
+    this.notes = new NotesViewModel(session);
     this.privacy = new PrivacyViewModel(session, () -> open(null));
     privacy.noticeProperty().addListener((from, old, now) -> notice.set(now));
     session.changesProperty().addListener((from, old, now) -> read());
@@ -48,7 +53,32 @@ public final class RosterViewModel {
               open(null);
               read();
             });
+    session.studentProperty().addListener((from, old, now) -> showNotes());
     read();
+  }
+
+  /** Notes about the open student; shown to the tutor alone. */
+  public NotesViewModel notes() {
+    return notes;
+  }
+
+  /** True while a student is at the screen, who has no business with what is noted of another. */
+  public BooleanExpression lockedProperty() {
+    return session.studentProperty().isNotNull();
+  }
+
+  /** Says that the tutor is at the screen now. */
+  public void tutorIsHere() {
+    session.tutorIsHere();
+  }
+
+  private void showNotes() {
+    Student of = open.get();
+    if (of == null || session.studentProperty().get() != null) {
+      notes.close();
+    } else {
+      notes.open(Note.About.STUDENT, of.id());
+    }
   }
 
   /** Taking the open student out of the book. */
@@ -87,6 +117,7 @@ public final class RosterViewModel {
     leaving.set(false);
     privacy.of(student);
     open.set(student);
+    showNotes();
     if (student != null) {
       card.put(
           Map.of(

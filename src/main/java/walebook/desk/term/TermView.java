@@ -81,6 +81,7 @@ public final class TermView extends BorderPane {
   /** Keeps what is being typed; called before the book is closed. */
   public void rest() {
     assess.criteria().rest();
+    roster.notes().rest();
   }
 
   private void show() {

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Objects;
 import java.util.function.Consumer;
 import javafx.beans.Observable;
+import javafx.beans.binding.Bindings;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -101,8 +102,7 @@ public final class WelcomeView extends StackPane {
                   8,
                   button("desk.welcome.rescue", model::rescue),
                   button("desk.welcome.leave", model::leave)),
-              Texts.section(words.say("desk.common.backups.title")),
-              new BackupsPane(words, backups.of(file, model::goBack), false));
+              goBack(file));
     } else {
       long photos =
           report.tables().stream()
@@ -128,6 +128,19 @@ public final class WelcomeView extends StackPane {
       }
       damage.getChildren().add(button("desk.welcome.open-rescued", model::openRescued));
     }
+  }
+
+  /** The backups, where there are any. */
+  private Region goBack(Path file) {
+    BackupsViewModel found = backups.of(file, model::goBack);
+    VBox pane =
+        new VBox(
+            8,
+            Texts.section(words.say("desk.welcome.damaged-backups")),
+            new BackupsPane(words, found, false));
+    pane.visibleProperty().bind(Bindings.isNotEmpty(found.backups()));
+    pane.managedProperty().bind(pane.visibleProperty());
+    return pane;
   }
 
   private Region newBook() {

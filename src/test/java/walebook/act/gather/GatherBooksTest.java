@@ -179,7 +179,12 @@ class GatherBooksTest {
         book -> {
           Conflict open = new DecideConflicts(book).open().get(0);
           assertThat(open.title()).isEqualTo("Grey jersey");
-          assertThat(open.fields()).containsExactly(new Conflict.Field("remark", "mine", "theirs"));
+          assertThat(open.fields())
+              .containsExactly(
+                  new Conflict.Field(
+                      "remark",
+                      List.of(List.of(new Conflict.Value("cloth", "remark", "mine"))),
+                      List.of(List.of(new Conflict.Value("cloth", "remark", "theirs")))));
           assertThat(
                   new DecideConflicts(book)
                       .decide(open.id(), theirs ? Choice.THEIRS : Choice.MINE, Hall.TUTOR)

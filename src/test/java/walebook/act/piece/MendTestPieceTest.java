@@ -96,7 +96,9 @@ class MendTestPieceTest {
   void somebodyElsesSaveIsAskedAboutBeforeItGivesWay() {
     PieceEntry mine = MendTestPiece.typed(piece, bench.pieceRoom()).with(PieceField.REMARK, "mine");
     TestPiece theirs = save(mine.with(PieceField.REMARK, "theirs"), false).value();
-    Answer<TestPiece> asked = save(mine, false);
+    int steps = bench.room.book.history().latest(100).size();
+    Answer<TestPiece> asked = bench.room.book.inOneStep(() -> save(mine, false));
+    assertThat(bench.room.book.history().latest(100)).as("no trace of it").hasSize(steps);
     assertThat(asked.problems()).extracting(Problem::code).containsExactly(MendTestPiece.STALE);
     assertThat(asked.problems().get(0).refuses()).isFalse();
     assertThat(bench.room.book.pieces().find(piece.id())).isEqualTo(theirs);

@@ -173,6 +173,28 @@ class LookOverViewModelTest {
   }
 
   @Test
+  void whileAStudentIsAtTheScreenTagsAndTheBankStayAsTheyAre() {
+    Criterion criterion =
+        new KeepCriteria(room.book, Classroom.CLOCK)
+            .add(room.schoolClass.id(), "1.1", "Chooses", "")
+            .value();
+    LookOverViewModel model = shown();
+    model.said().field(GiveFeedback.SAYS).text().set("Even feed.");
+    model.keepingProperty().set(true);
+    model.give();
+    session.studentProperty().set(room.first);
+    model.tag(criterion, true);
+    assertThat(of(model).own()).isEmpty();
+    model.unbank("Even feed.");
+    assertThat(of(model).bank()).containsExactly("Even feed.");
+    model.tutorIsHere();
+    model.tag(criterion, true);
+    session.studentProperty().set(room.first);
+    model.tag(criterion, false);
+    assertThat(of(model).own()).containsExactly(criterion.id());
+  }
+
+  @Test
   void theHandsGoToTheCheckOnceThePieceIsShown() {
     LookOverViewModel model = shown();
     model.await(other.id());

@@ -145,6 +145,27 @@ class PiecesViewModelTest {
   }
 
   @Test
+  void oneUndoTakesBackAMendingWithThePhotoAddedToIt() throws Exception {
+    Path photo = folder.resolve("seam.png");
+    ImageIO.write(new BufferedImage(8, 8, BufferedImage.TYPE_INT_RGB), "png", photo.toFile());
+    logFirst("first");
+    UUID id = Objects.requireNonNull(place.piece().pieceProperty().get()).id();
+    place.mend(id);
+    place.form().photos().add(List.of(photo));
+    place.form().field(PieceField.REMARK).textProperty().set("second");
+    place.form().save();
+    assertThat(made.room.book.photos().ofPiece(id)).hasSize(1);
+    turn(false);
+    TestPiece back = Objects.requireNonNull(made.room.book.pieces().find(id));
+    assertThat(back.seen().remark()).isEqualTo("first");
+    assertThat(made.room.book.photos().ofPiece(id)).isEmpty();
+    turn(true);
+    assertThat(made.room.book.photos().ofPiece(id)).hasSize(1);
+    assertThat(Objects.requireNonNull(made.room.book.pieces().find(id)).seen().remark())
+        .isEqualTo("second");
+  }
+
+  @Test
   void doingItAgainShowsThePieceAndWhatWasTypedSinceWaitsAsItsMending() {
     logFirst("first");
     turn(false);

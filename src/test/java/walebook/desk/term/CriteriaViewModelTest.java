@@ -107,6 +107,35 @@ class CriteriaViewModelTest {
   }
 
   @Test
+  void whileAStudentIsAtTheScreenNothingOfItChanges() {
+    try (PlannedClass planned = PlannedClass.in(folder.resolve("f.walebook"), 1)) {
+      Session session = Sessions.of(planned.room.book, planned.room.schoolClass, null);
+      CriteriaViewModel model = new CriteriaViewModel(session);
+      type(model, "1", "One");
+      model.save();
+      type(model, "2", "Two");
+      model.save();
+      session.studentProperty().set(planned.room.first);
+      assertThat(model.lockedProperty().get()).isTrue();
+      type(model, "3", "Three");
+      model.save();
+      model.list().field(KeepCriteria.LIST).text().set("4 Four");
+      model.addList();
+      model.open(model.criteria().get(1));
+      model.tag(planned.lesson, true);
+      model.move(-1);
+      model.remove();
+      assertThat(model.criteria()).extracting(Criterion::code).containsExactly("1", "2");
+      assertThat(model.taggedProperty().get()).isEmpty();
+      assertThat(model.list().text(KeepCriteria.LIST)).isEqualTo("4 Four");
+      model.tutorIsHere();
+      assertThat(session.studentProperty().get()).isNull();
+      model.tag(planned.lesson, true);
+      assertThat(model.taggedProperty().get()).containsExactly(planned.lesson.id());
+    }
+  }
+
+  @Test
   void whatIsTypedIsThereAgainAndGoneOnceSaved() {
     try (Classroom room = Classroom.in(folder.resolve("d.walebook"))) {
       CriteriaViewModel model = new CriteriaViewModel(Sessions.of(room));

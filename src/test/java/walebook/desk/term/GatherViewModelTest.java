@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.book.Book;
@@ -50,8 +51,15 @@ class GatherViewModelTest {
               .findFirst()
               .orElseThrow();
       assertThat(model.why(cloth)).contains("Grey jersey", "s1.walebook");
-      assertThat(model.field(new Conflict.Field("end_mm", "1", "2"))).isEqualTo("pulled to (mm)");
-      assertThat(model.field(new Conflict.Field("of_later", "1", "2"))).isEqualTo("of later");
+      assertThat(model.why(cloth)).startsWith("Cloth ");
+      Conflict.Field pulled =
+          new Conflict.Field(
+              "end_mm",
+              List.of(List.of(new Conflict.Value("test_piece", "end_mm", "152.5"))),
+              List.of());
+      assertThat(model.field(cloth, pulled)).isEqualTo("pulled to");
+      assertThat(model.mine(cloth, pulled)).isEqualTo("152.5 mm");
+      assertThat(model.theirs(cloth, pulled)).isEqualTo("nothing");
       model.decide(cloth, Choice.MINE);
       assertThat(model.conflicts()).doesNotContain(cloth);
       assertThat(room.book.cloths().all()).hasSize(1);

@@ -6,8 +6,11 @@ import java.nio.file.Path;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import walebook.act.note.KeepNote;
 import walebook.book.Classroom;
 import walebook.desk.Sessions;
+import walebook.desk.common.Session;
+import walebook.record.Note;
 import walebook.record.Student;
 import walebook.record.Tier;
 
@@ -41,6 +44,37 @@ class RosterViewModelTest {
       Student changed = Objects.requireNonNull(room.book.students().find(room.first.id()));
       assertThat(changed.alias()).isEqualTo("S09");
       assertThat(changed.tier()).isEqualTo(Tier.OWN);
+    }
+  }
+
+  @Test
+  void notesAboutAStudentAreTheTutorsAlone() {
+    try (Classroom room = Classroom.in(folder.resolve("n.walebook"))) {
+      Session session = Sessions.of(room);
+      RosterViewModel model = new RosterViewModel(session);
+      assertThat(model.notes().placeProperty().get()).isNull();
+      model.open(room.first);
+      model.notes().fields().field(KeepNote.BODY).text().set("Left-handed; sits by the window");
+      model.notes().save();
+      assertThat(room.book.notes().about(Note.About.STUDENT, room.first.id()))
+          .extracting(Note::body)
+          .containsExactly("Left-handed; sits by the window");
+      assertThat(model.notes().notes()).hasSize(1);
+      model.notes().fields().field(KeepNote.BODY).text().set("half ty");
+      session.studentProperty().set(room.second);
+      assertThat(model.lockedProperty().get()).isTrue();
+      assertThat(model.notes().placeProperty().get()).isNull();
+      assertThat(model.notes().notes()).isEmpty();
+      model.notes().save();
+      assertThat(room.book.notes().about(Note.About.STUDENT, room.first.id())).hasSize(1);
+      model.tutorIsHere();
+      assertThat(model.notes().notes()).hasSize(1);
+      assertThat(model.notes().fields().text(KeepNote.BODY)).isEqualTo("half ty");
+      model.open(room.second);
+      assertThat(model.notes().notes()).isEmpty();
+      assertThat(model.notes().fields().text(KeepNote.BODY)).isEmpty();
+      model.open(null);
+      assertThat(model.notes().placeProperty().get()).isNull();
     }
   }
 

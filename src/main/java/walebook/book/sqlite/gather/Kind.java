@@ -115,7 +115,7 @@ record Kind(
               List.of(),
               List.of(),
               List.of("piece_id", "reading_id", "marked_value"),
-              "marked_value"),
+              ""),
           plain(ADDED),
           plain(HISTORY));
 
