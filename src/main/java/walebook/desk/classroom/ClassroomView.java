@@ -48,7 +48,9 @@ public final class ClassroomView extends BorderPane {
   private final Words words;
   private final ObjectProperty<Part> part;
   private final PlaceFrame frame;
+  private final FiltersViewModel asked;
   private final FiltersView filters;
+  private final Consumer<Notice> told;
   private final WaitingLine waiting;
   private final VBox below = new VBox();
   private final Map<Part, PartView> parts = new EnumMap<>(Part.class);
@@ -59,18 +61,10 @@ public final class ClassroomView extends BorderPane {
     words = session.words();
     part = new SimpleObjectProperty<>(this, "part", kept());
     frame = new PlaceFrame(words, words.say("desk.class.title"));
-    FiltersViewModel asked = new FiltersViewModel(session);
+    asked = new FiltersViewModel(session);
     filters = new FiltersView(asked, words);
     waiting = new WaitingLine(words);
-    Consumer<Notice> told = notice -> frame.notice().noticeProperty().set(notice);
-    parts.put(Part.PROGRESS, new ProgressView(new ProgressViewModel(session)));
-    parts.put(Part.OVERVIEW, new ComparisonView(new ComparisonViewModel(asked), told));
-    parts.put(Part.COMPARE, new FairView(new FairViewModel(asked), told));
-    parts.put(Part.CONTROL, new ControlView(new ControlViewModel(asked), told));
-    parts.put(Part.ALIKE, new AlikeView(new AlikeViewModel(asked), told));
-    parts.put(Part.ODD, new OddView(new OddViewModel(asked), told));
-    parts.put(Part.TERMS, new TermsView(new TermsViewModel(asked, new SqliteFiles()), told));
-    parts.put(Part.GROWTH, new GrowthView(new GrowthViewModel(asked), told));
+    told = notice -> frame.notice().noticeProperty().set(notice);
     Label whose = Texts.text("", "soft");
     whose.textProperty().bind(session.schoolClassProperty().map(SchoolClass::name).orElse(""));
     frame.context(whose);
@@ -85,12 +79,26 @@ public final class ClassroomView extends BorderPane {
     setCenter(frame);
   }
 
+  /** How many parts were built: each is when it is first shown. */
+  int built() {
+    return parts.size();
+  }
+
   private PartView now() {
-    PartView shown = parts.get(part.get());
-    if (shown == null) {
-      throw new IllegalStateException("no view for " + part.get());
-    }
-    return shown;
+    return parts.computeIfAbsent(part.get(), this::build);
+  }
+
+  private PartView build(Part which) {
+    return switch (which) {
+      case PROGRESS -> new ProgressView(new ProgressViewModel(session));
+      case OVERVIEW -> new ComparisonView(new ComparisonViewModel(asked), told);
+      case COMPARE -> new FairView(new FairViewModel(asked), told);
+      case CONTROL -> new ControlView(new ControlViewModel(asked), told);
+      case ALIKE -> new AlikeView(new AlikeViewModel(asked), told);
+      case ODD -> new OddView(new OddViewModel(asked), told);
+      case TERMS -> new TermsView(new TermsViewModel(asked, new SqliteFiles()), told);
+      case GROWTH -> new GrowthView(new GrowthViewModel(asked), told);
+    };
   }
 
   private void board(Look look, List<Node> content) {
@@ -110,11 +118,12 @@ public final class ClassroomView extends BorderPane {
           return next;
         },
         done -> {});
+    PartView shown = now();
     parts.forEach((each, view) -> view.shown(each == next));
-    filters.show(now().asks());
-    waiting.of(now().asking());
+    filters.show(shown.asks());
+    waiting.of(shown.asking());
     // Only what is below the filters is another, so that the keyboard stays where it is.
-    below.getChildren().setAll(now().node());
+    below.getChildren().setAll(shown.node());
   }
 
   private Part kept() {
