@@ -3,7 +3,6 @@ package walebook.desk.classroom;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Consumer;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Node;
@@ -13,7 +12,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import walebook.book.open.SqliteFiles;
 import walebook.desk.common.Board;
-import walebook.desk.common.Notice;
+import walebook.desk.common.InTurn;
 import walebook.desk.common.PlaceFrame;
 import walebook.desk.common.Segments;
 import walebook.desk.common.Session;
@@ -50,7 +49,8 @@ public final class ClassroomView extends BorderPane {
   private final PlaceFrame frame;
   private final FiltersViewModel asked;
   private final FiltersView filters;
-  private final Consumer<Notice> told;
+  private final InTurn inTurn = new InTurn();
+  private final Around around;
   private final WaitingLine waiting;
   private final VBox below = new VBox();
   private final Map<Part, PartView> parts = new EnumMap<>(Part.class);
@@ -62,9 +62,9 @@ public final class ClassroomView extends BorderPane {
     part = new SimpleObjectProperty<>(this, "part", kept());
     frame = new PlaceFrame(words, words.say("desk.class.title"));
     asked = new FiltersViewModel(session);
-    filters = new FiltersView(asked, words);
+    filters = new FiltersView(asked, words, inTurn);
     waiting = new WaitingLine(words);
-    told = notice -> frame.notice().noticeProperty().set(notice);
+    around = new Around(notice -> frame.notice().noticeProperty().set(notice), inTurn);
     Label whose = Texts.text("", "soft");
     whose.textProperty().bind(session.schoolClassProperty().map(SchoolClass::name).orElse(""));
     frame.context(whose);
@@ -74,14 +74,18 @@ public final class ClassroomView extends BorderPane {
     Segments<Part> segments =
         new Segments<>(List.of(Part.values()), part, each -> words.say(each.title));
     part.addListener((from, old, next) -> arrange());
-    arrange();
-    frame.work(segments, filters, waiting, below);
     setCenter(frame);
+    inTurn.run(this, List.of(() -> frame.work(segments, filters, waiting, below), this::arrange));
   }
 
   /** How many parts were built: each is when it is first shown. */
   int built() {
     return parts.size();
+  }
+
+  /** True when all that was found stands in the window. */
+  boolean isAtRest() {
+    return inTurn.isAtRest();
   }
 
   private PartView now() {
@@ -91,13 +95,13 @@ public final class ClassroomView extends BorderPane {
   private PartView build(Part which) {
     return switch (which) {
       case PROGRESS -> new ProgressView(new ProgressViewModel(session));
-      case OVERVIEW -> new ComparisonView(new ComparisonViewModel(asked), told);
-      case COMPARE -> new FairView(new FairViewModel(asked), told);
-      case CONTROL -> new ControlView(new ControlViewModel(asked), told);
-      case ALIKE -> new AlikeView(new AlikeViewModel(asked), told);
-      case ODD -> new OddView(new OddViewModel(asked), told);
-      case TERMS -> new TermsView(new TermsViewModel(asked, new SqliteFiles()), told);
-      case GROWTH -> new GrowthView(new GrowthViewModel(asked), told);
+      case OVERVIEW -> new ComparisonView(new ComparisonViewModel(asked), around);
+      case COMPARE -> new FairView(new FairViewModel(asked), around);
+      case CONTROL -> new ControlView(new ControlViewModel(asked), around);
+      case ALIKE -> new AlikeView(new AlikeViewModel(asked), around);
+      case ODD -> new OddView(new OddViewModel(asked), around);
+      case TERMS -> new TermsView(new TermsViewModel(asked, new SqliteFiles()), around);
+      case GROWTH -> new GrowthView(new GrowthViewModel(asked), around);
     };
   }
 
