@@ -2,12 +2,10 @@ package walebook.desk.classroom;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.EmptyState;
-import walebook.desk.common.Notice;
 import walebook.desk.common.Texts;
 import walebook.desk.common.Wish;
 import walebook.words.Words;
@@ -17,8 +15,8 @@ final class AlikeView extends AskedPart<AlikeViewModel.Found> {
   private final AlikeViewModel model;
   private final Words words;
 
-  AlikeView(AlikeViewModel model, Consumer<Notice> told) {
-    super(model, told, FiltersView.Ask.LESSON, FiltersView.Ask.CLOTH);
+  AlikeView(AlikeViewModel model, Around around) {
+    super(model, around, FiltersView.Ask.LESSON, FiltersView.Ask.CLOTH);
     this.model = model;
     this.words = model.words();
     follow();
@@ -89,7 +87,7 @@ final class AlikeView extends AskedPart<AlikeViewModel.Found> {
         words.say("desk.class.alike.bias-title"),
         words.say("desk.class.alike.bias-note"),
         study.bias(),
-        study.table());
+        study::table);
     return card;
   }
 
@@ -99,7 +97,7 @@ final class AlikeView extends AskedPart<AlikeViewModel.Found> {
         words.say("desk.class.alike.hk-title"),
         words.say("desk.class.alike.hk-note"),
         study.hk(),
-        study.table());
+        study::table);
     return card;
   }
 }

@@ -4,14 +4,12 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.EmptyState;
-import walebook.desk.common.Notice;
 import walebook.desk.common.PicturePane;
 import walebook.desk.common.Texts;
 import walebook.drawing.Drawing;
@@ -27,14 +25,14 @@ abstract class AskedPart<T> extends VBox implements PartView {
 
   private final AskingModel<T> model;
   private final Asking<T> asking;
-  private final Consumer<Notice> told;
+  private final Around around;
   private final Set<FiltersView.Ask> asks = EnumSet.noneOf(FiltersView.Ask.class);
 
-  AskedPart(AskingModel<T> model, Consumer<Notice> told, FiltersView.Ask... asks) {
+  AskedPart(AskingModel<T> model, Around around, FiltersView.Ask... asks) {
     super(16);
     this.model = model;
     this.asking = model.asking();
-    this.told = told;
+    this.around = around;
     this.asks.addAll(List.of(asks));
   }
 
@@ -103,9 +101,25 @@ abstract class AskedPart<T> extends VBox implements PartView {
     return lines;
   }
 
+  /** Does the steps of showing what was found one a frame, in the place of those not done yet. */
+  final void inTurn(List<Runnable> steps) {
+    around.inTurn().run(this, steps);
+  }
+
+  /** Puts a card where it belongs; one that has nothing to show keeps its place and is not seen. */
+  final void stand(int place, Node card, boolean seen) {
+    card.setVisible(seen);
+    card.setManaged(seen);
+    if (place == getChildren().size()) {
+      getChildren().add(card);
+    } else if (getChildren().get(place) != card) {
+      getChildren().set(place, card);
+    }
+  }
+
   /** A card for a plot that can be copied. */
   final PlotCard card() {
-    return new PlotCard(asking.session(), told);
+    return new PlotCard(asking.session(), around.told());
   }
 
   /** A piece to be opened. */

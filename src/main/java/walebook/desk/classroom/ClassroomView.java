@@ -3,7 +3,6 @@ package walebook.desk.classroom;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Consumer;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Node;
@@ -13,7 +12,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import walebook.book.open.SqliteFiles;
 import walebook.desk.common.Board;
-import walebook.desk.common.Notice;
+import walebook.desk.common.InTurn;
 import walebook.desk.common.PlaceFrame;
 import walebook.desk.common.Segments;
 import walebook.desk.common.Session;
@@ -48,7 +47,10 @@ public final class ClassroomView extends BorderPane {
   private final Words words;
   private final ObjectProperty<Part> part;
   private final PlaceFrame frame;
+  private final FiltersViewModel asked;
   private final FiltersView filters;
+  private final InTurn inTurn = new InTurn();
+  private final Around around;
   private final WaitingLine waiting;
   private final VBox below = new VBox();
   private final Map<Part, PartView> parts = new EnumMap<>(Part.class);
@@ -59,18 +61,10 @@ public final class ClassroomView extends BorderPane {
     words = session.words();
     part = new SimpleObjectProperty<>(this, "part", kept());
     frame = new PlaceFrame(words, words.say("desk.class.title"));
-    FiltersViewModel asked = new FiltersViewModel(session);
-    filters = new FiltersView(asked, words);
+    asked = new FiltersViewModel(session);
+    filters = new FiltersView(asked, words, inTurn);
     waiting = new WaitingLine(words);
-    Consumer<Notice> told = notice -> frame.notice().noticeProperty().set(notice);
-    parts.put(Part.PROGRESS, new ProgressView(new ProgressViewModel(session)));
-    parts.put(Part.OVERVIEW, new ComparisonView(new ComparisonViewModel(asked), told));
-    parts.put(Part.COMPARE, new FairView(new FairViewModel(asked), told));
-    parts.put(Part.CONTROL, new ControlView(new ControlViewModel(asked), told));
-    parts.put(Part.ALIKE, new AlikeView(new AlikeViewModel(asked), told));
-    parts.put(Part.ODD, new OddView(new OddViewModel(asked), told));
-    parts.put(Part.TERMS, new TermsView(new TermsViewModel(asked, new SqliteFiles()), told));
-    parts.put(Part.GROWTH, new GrowthView(new GrowthViewModel(asked), told));
+    around = new Around(notice -> frame.notice().noticeProperty().set(notice), inTurn);
     Label whose = Texts.text("", "soft");
     whose.textProperty().bind(session.schoolClassProperty().map(SchoolClass::name).orElse(""));
     frame.context(whose);
@@ -80,17 +74,35 @@ public final class ClassroomView extends BorderPane {
     Segments<Part> segments =
         new Segments<>(List.of(Part.values()), part, each -> words.say(each.title));
     part.addListener((from, old, next) -> arrange());
-    arrange();
-    frame.work(segments, filters, waiting, below);
     setCenter(frame);
+    inTurn.run(this, List.of(() -> frame.work(segments, filters, waiting, below), this::arrange));
+  }
+
+  /** How many parts were built: each is when it is first shown. */
+  int built() {
+    return parts.size();
+  }
+
+  /** True when all that was found stands in the window. */
+  boolean isAtRest() {
+    return inTurn.isAtRest();
   }
 
   private PartView now() {
-    PartView shown = parts.get(part.get());
-    if (shown == null) {
-      throw new IllegalStateException("no view for " + part.get());
-    }
-    return shown;
+    return parts.computeIfAbsent(part.get(), this::build);
+  }
+
+  private PartView build(Part which) {
+    return switch (which) {
+      case PROGRESS -> new ProgressView(new ProgressViewModel(session));
+      case OVERVIEW -> new ComparisonView(new ComparisonViewModel(asked), around);
+      case COMPARE -> new FairView(new FairViewModel(asked), around);
+      case CONTROL -> new ControlView(new ControlViewModel(asked), around);
+      case ALIKE -> new AlikeView(new AlikeViewModel(asked), around);
+      case ODD -> new OddView(new OddViewModel(asked), around);
+      case TERMS -> new TermsView(new TermsViewModel(asked, new SqliteFiles()), around);
+      case GROWTH -> new GrowthView(new GrowthViewModel(asked), around);
+    };
   }
 
   private void board(Look look, List<Node> content) {
@@ -110,11 +122,12 @@ public final class ClassroomView extends BorderPane {
           return next;
         },
         done -> {});
+    PartView shown = now();
     parts.forEach((each, view) -> view.shown(each == next));
-    filters.show(now().asks());
-    waiting.of(now().asking());
+    filters.show(shown.asks());
+    waiting.of(shown.asking());
     // Only what is below the filters is another, so that the keyboard stays where it is.
-    below.getChildren().setAll(now().node());
+    below.getChildren().setAll(shown.node());
   }
 
   private Part kept() {

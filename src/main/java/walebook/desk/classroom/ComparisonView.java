@@ -2,7 +2,6 @@ package walebook.desk.classroom;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -12,7 +11,6 @@ import org.jspecify.annotations.Nullable;
 import walebook.compare.PieceResult;
 import walebook.compare.SettingRow;
 import walebook.desk.common.EmptyState;
-import walebook.desk.common.Notice;
 import walebook.desk.common.PicturePane;
 import walebook.desk.common.Texts;
 import walebook.drawing.DotPlot;
@@ -25,21 +23,22 @@ final class ComparisonView extends AskedPart<ComparisonViewModel.Found> {
   private final ComparisonViewModel model;
   private final Words words;
   private final VBox says = new VBox(6);
+  private final SettingTable rows;
   private final VBox table = new VBox(8);
   private final VBox pieces = new VBox(8);
   private final VBox dots = new VBox(8);
   private final Label aside = Texts.text("");
   private final PicturePane plot;
 
-  ComparisonView(ComparisonViewModel model, Consumer<Notice> told) {
-    super(model, told, FiltersView.Ask.LESSON, FiltersView.Ask.CLOTH, FiltersView.Ask.FACTORS);
+  ComparisonView(ComparisonViewModel model, Around around) {
+    super(model, around, FiltersView.Ask.LESSON, FiltersView.Ask.CLOTH, FiltersView.Ask.FACTORS);
     this.model = model;
     this.words = model.words();
     plot = new PicturePane(words);
     says.getStyleClass().add("card");
     pieces.getStyleClass().add("card");
     dots.getStyleClass().add("card");
-    SettingTable rows = new SettingTable(words, model.rows());
+    rows = new SettingTable(words, model.rows());
     rows.opens(model::open);
     aside.getStyleClass().add("caption");
     table.getChildren().setAll(rows, aside, Texts.caption(words.say("desk.class.table.note")));
@@ -69,6 +68,7 @@ final class ComparisonView extends AskedPart<ComparisonViewModel.Found> {
 
   @Override
   void show(ComparisonViewModel.@Nullable Found found) {
+    inTurn(List.of());
     if (found == null) {
       empty();
       return;
@@ -82,6 +82,20 @@ final class ComparisonView extends AskedPart<ComparisonViewModel.Found> {
                   model::logFirst));
       return;
     }
+    List<Runnable> steps = new ArrayList<>();
+    steps.add(() -> says(found));
+    steps.add(
+        () -> {
+          aside.setText(words.say("desk.class.set-aside", found.setAside()));
+          stand(1, table, true);
+          stand(2, pieces, model.openProperty().get() != null);
+        });
+    steps.addAll(rows.others());
+    steps.add(() -> dots(found.plot()));
+    inTurn(steps);
+  }
+
+  private void says(ComparisonViewModel.Found found) {
     says.getChildren().clear();
     List<String> sentences = found.says();
     for (int i = 0; i < sentences.size(); i++) {
@@ -99,18 +113,10 @@ final class ComparisonView extends AskedPart<ComparisonViewModel.Found> {
     if (!found.same().isEmpty()) {
       says.getChildren().add(Texts.caption(found.same()));
     }
-    aside.setText(words.say("desk.class.set-aside", found.setAside()));
-    showDots(found.plot());
-    getChildren().setAll(says, table);
-    if (model.openProperty().get() != null) {
-      getChildren().add(pieces);
-    }
-    if (found.plot().plot() != null) {
-      getChildren().add(dots);
-    }
+    stand(0, says, true);
   }
 
-  private void showDots(ComparisonPlot now) {
+  private void dots(ComparisonPlot now) {
     DotPlot drawing = now.plot();
     plot.show(drawing);
     dots.getChildren()
@@ -121,10 +127,12 @@ final class ComparisonView extends AskedPart<ComparisonViewModel.Found> {
     if (now.leftOut() > 0) {
       dots.getChildren().add(Texts.caption(words.say("desk.class.plot.left-out", now.leftOut())));
     }
+    stand(3, dots, drawing != null);
   }
 
   private void showPieces(@Nullable ComparedRow row) {
-    getChildren().remove(pieces);
+    pieces.setVisible(row != null);
+    pieces.setManaged(row != null);
     if (row == null) {
       return;
     }
@@ -144,10 +152,6 @@ final class ComparisonView extends AskedPart<ComparisonViewModel.Found> {
             Texts.caption(words.say("desk.class.pieces.note")),
             all,
             close);
-    int at = getChildren().indexOf(table);
-    if (at >= 0) {
-      getChildren().add(at + 1, pieces);
-    }
   }
 
   private String details(SettingRow row) {

@@ -2,7 +2,6 @@ package walebook.desk.classroom;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
@@ -10,7 +9,6 @@ import org.jspecify.annotations.Nullable;
 import walebook.desk.common.ColumnTable;
 import walebook.desk.common.EmptyState;
 import walebook.desk.common.Fold;
-import walebook.desk.common.Notice;
 import walebook.desk.common.Texts;
 import walebook.desk.common.WrappedCell;
 import walebook.drawing.DotPlot;
@@ -25,10 +23,10 @@ final class ControlView extends AskedPart<ControlViewModel.Found> {
   private final Words words;
   private final VBox pieces = new VBox(8);
 
-  ControlView(ControlViewModel model, Consumer<Notice> told) {
+  ControlView(ControlViewModel model, Around around) {
     super(
         model,
-        told,
+        around,
         FiltersView.Ask.LESSON,
         FiltersView.Ask.CLOTH,
         FiltersView.Ask.OUTCOME,
@@ -71,7 +69,7 @@ final class ControlView extends AskedPart<ControlViewModel.Found> {
           words.say("desk.class.control.title"),
           words.say("desk.class.control.plot-note"),
           plot,
-          table);
+          () -> table);
       getChildren()
           .addAll(
               new VBox(

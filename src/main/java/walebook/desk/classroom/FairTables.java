@@ -2,11 +2,6 @@ package walebook.desk.classroom;
 
 import java.util.ArrayList;
 import java.util.List;
-import javafx.scene.Node;
-import org.jspecify.annotations.Nullable;
-import walebook.compare.Outcome;
-import walebook.desk.common.ColumnTable;
-import walebook.desk.common.WrappedCell;
 import walebook.drawing.DotPlot;
 import walebook.drawing.DotRow;
 import walebook.drawing.HeatTable;
@@ -14,106 +9,9 @@ import walebook.drawing.SmallMultiples;
 import walebook.quantity.Show;
 import walebook.words.Words;
 
-/** The tables of a fair comparison, on the screen and for the clipboard. */
+/** The tables of a fair comparison for the clipboard. */
 final class FairTables {
-  private static final int ROWS = 8;
-  private static final double LINES = 1.5;
-
   private FairTables() {}
-
-  /** What happens to a row that is opened. */
-  @FunctionalInterface
-  interface Opened {
-    void row(FairFound.Row row);
-  }
-
-  /** Settings with raw and adjusted side by side. */
-  static Node settings(Words words, FairFound found, Opened open) {
-    ColumnTable<FairFound.Row> table = new ColumnTable<>();
-    table.setAccessibleText(words.say("desk.class.table.says"));
-    Outcome outcome = found.comparison().question().outcome();
-    var setting = table.words(words.say("desk.class.col.setting"), 20, FairFound.Row::setting);
-    table.figures(
-        words.say("desk.class.col.pieces"),
-        4.6,
-        row -> (double) row.found().pieces(),
-        row -> Integer.toString(row.found().pieces()));
-    table.figures(
-        words.say("desk.class.col.students"),
-        6,
-        row -> (double) row.found().students(),
-        row -> Integer.toString(row.found().students()));
-    table.figures(
-        words.say(outcome.isRate() ? "desk.class.col.held-of" : "desk.class.col.raw"),
-        8,
-        FairTables::rawOrder,
-        FairFound.Row::raw);
-    table.figures(words.say(middle(found)), 10, row -> middleOrder(row), FairFound.Row::middle);
-    table.figures(
-        words.say("desk.class.col.limits"), 9.5, row -> middleOrder(row), FairFound.Row::limits);
-    table.drawings(
-        words, words.say("desk.class.col.dots"), 13, row -> middleOrder(row), FairFound.Row::bar);
-    table.takesRest(setting, 13);
-    table.getItems().setAll(found.rows());
-    table.asHighAs(ROWS, LINES);
-    table.opens(open::row);
-    return table;
-  }
-
-  private static String middle(FairFound found) {
-    if (found.comparison().question().outcome().isRate()) {
-      return "desk.class.col.share-held";
-    }
-    boolean adjusted = found.rows().stream().anyMatch(row -> row.found().adjusted() != null);
-    return adjusted ? "desk.class.col.adjusted" : "desk.class.col.half-by";
-  }
-
-  private static Double middleOrder(FairFound.Row row) {
-    return orNaN(row.found().middle());
-  }
-
-  private static Double rawOrder(FairFound.Row row) {
-    var raw = row.found().raw();
-    return raw == null ? orNaN(row.found().middle()) : Double.valueOf(raw.mean());
-  }
-
-  private static Double orNaN(@Nullable Double value) {
-    return value == null ? Double.NaN : value;
-  }
-
-  /** Every two settings; p-values only where they are asked for. */
-  static Node pairs(Words words, FairFound found) {
-    ColumnTable<FairFound.Pair> table = new ColumnTable<>();
-    table.setAccessibleText(words.say("desk.class.pairs.title"));
-    var first = table.words(words.say("desk.class.col.first"), 16, FairFound.Pair::first);
-    table
-        .words(words.say("desk.class.col.second"), 16, FairFound.Pair::second)
-        .setCellFactory(WrappedCell::new);
-    table.figures(
-        words.say("desk.class.col.apart"),
-        6.5,
-        pair -> orNaN(pair.found().estimate()),
-        FairFound.Pair::apart);
-    table.figures(
-        words.say("desk.class.col.limits"),
-        10,
-        pair -> orNaN(pair.found().low()),
-        FairFound.Pair::limits);
-    table
-        .words(words.say("desk.class.col.can-say"), 11, FairFound.Pair::says)
-        .setCellFactory(WrappedCell::new);
-    if (found.pValues()) {
-      table.figures(
-          words.say("desk.class.col.p"),
-          5,
-          pair -> orNaN(pair.found().p()),
-          pair -> pair.found().p() == null ? "–" : Show.fixed(pair.found().p(), 3));
-    }
-    table.takesRest(first, 13);
-    table.getItems().setAll(found.pairs());
-    table.asHighAs(ROWS, LINES);
-    return table;
-  }
 
   static List<String> header(Words words) {
     return List.of(

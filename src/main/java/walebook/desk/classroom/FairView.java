@@ -3,11 +3,10 @@ package walebook.desk.classroom;
 import java.io.ByteArrayInputStream;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Consumer;
-import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ContentDisplay;
+import javafx.scene.control.Label;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.FlowPane;
@@ -16,27 +15,50 @@ import org.jspecify.annotations.Nullable;
 import walebook.compare.Dot;
 import walebook.compare.Outcome;
 import walebook.desk.common.EmptyState;
-import walebook.desk.common.InTurn;
-import walebook.desk.common.Notice;
 import walebook.desk.common.Texts;
 import walebook.drawing.DotPlot;
-import walebook.drawing.Drawing;
 import walebook.drawing.SmallMultiples;
 import walebook.words.Words;
 
-/** Settings compared: the sentences first, then the table, the dots, factors, best and worst. */
+/**
+ * Settings compared: the sentences first, then the table, the dots, factors, best and worst. The
+ * cards stay and show one comparison after the other, each in a frame of its own: making them anew
+ * would cost most of what a frame may take.
+ */
 final class FairView extends AskedPart<FairFound> {
   private static final int PHOTO = 150;
 
   private final FairViewModel model;
   private final Words words;
+  private final FairRows rows;
+  private final FairPairs pairs;
   private final VBox pieces = new VBox(8);
-  private final InTurn inTurn = new InTurn(this);
+  private final Label setAside = Texts.caption("");
+  private final VBox table;
+  private final PlotCard plot = card();
+  private final VBox pairsCard = new VBox(8);
+  private final PlotCard single = card();
+  private final VBox against = new VBox(16);
+  private final PlotCard grids = card();
+  private final VBox standouts = new VBox(8);
+  private @Nullable FairFound shown;
 
-  FairView(FairViewModel model, Consumer<Notice> told) {
-    super(model, told, FiltersView.Ask.values());
+  FairView(FairViewModel model, Around around) {
+    super(model, around, FiltersView.Ask.values());
     this.model = model;
     this.words = model.words();
+    rows = new FairRows(words, this::open);
+    pairs = new FairPairs(words);
+    table = new VBox(8, rows, pieces, setAside, Texts.caption(words.say("desk.class.fair.note")));
+    pairsCard.getStyleClass().add("card");
+    pairsCard
+        .getChildren()
+        .setAll(
+            Texts.section(words.say("desk.class.pairs.title")),
+            pairs,
+            Texts.caption(words.say("desk.class.pairs.note")),
+            card().button(this::copiedPairs));
+    standouts.getStyleClass().add("card");
     follow();
   }
 
@@ -47,13 +69,12 @@ final class FairView extends AskedPart<FairFound> {
 
   @Override
   void show(@Nullable FairFound found) {
-    inTurn.stop();
+    inTurn(List.of());
     pieces.getChildren().clear();
+    shown = found;
     if (found == null) {
       empty();
-      return;
-    }
-    if (found.comparison().isEmpty()) {
+    } else if (found.comparison().isEmpty()) {
       String says = String.join(" ", found.says());
       boolean other = found.comparison().without() > 0;
       getChildren()
@@ -61,96 +82,100 @@ final class FairView extends AskedPart<FairFound> {
               other
                   ? new EmptyState(says, words.say("desk.class.ask-held"), model::askHeld)
                   : new EmptyState(says, words.say("desk.class.empty.begin"), model::logFirst));
+    } else {
+      inTurn(steps(found));
+    }
+  }
+
+  private List<Runnable> steps(FairFound found) {
+    List<Runnable> steps = new ArrayList<>();
+    steps.add(() -> stand(0, Sentences.card(found.says(), found.same()), true));
+    steps.add(
+        () -> {
+          rows.head(found);
+          setAside.setText(words.say("desk.class.set-aside", found.comparison().setAside()));
+          stand(1, table, true);
+        });
+    steps.addAll(rows.others(found));
+    steps.add(() -> plot(found));
+    steps.add(() -> stand(3, pairsCard, !found.pairs().isEmpty()));
+    steps.addAll(pairs.others(found));
+    steps.add(() -> single(found));
+    steps.add(() -> stand(5, against, !found.against().isEmpty()));
+    for (int i = 0; i < Math.max(against.getChildren().size(), found.against().size()); i++) {
+      int nth = i;
+      steps.add(() -> against(found, nth));
+    }
+    steps.add(() -> grids(found));
+    steps.add(() -> standouts(found));
+    return steps;
+  }
+
+  private void plot(FairFound found) {
+    DotPlot drawing = found.plot();
+    if (drawing != null) {
+      boolean rate = found.comparison().question().outcome().isRate();
+      plot.show(
+          words.say("desk.class.plot.title"),
+          words.say(rate ? "desk.class.plot.rate" : "desk.class.plot.interval"),
+          drawing,
+          () -> found.table(FairTables.header(words)));
+    }
+    stand(2, plot, drawing != null);
+  }
+
+  private List<List<String>> copiedPairs() {
+    FairFound found = shown;
+    return found == null ? List.of() : FairTables.pairs(words, found.pairs(), found.pValues());
+  }
+
+  private void single(FairFound found) {
+    SmallMultiples drawing = found.single();
+    if (drawing != null) {
+      single.show(
+          words.say("desk.class.single.title"),
+          words.say("desk.class.single.note"),
+          drawing,
+          () -> FairTables.panels(words, drawing));
+    }
+    stand(4, single, drawing != null);
+  }
+
+  private void against(FairFound found, int nth) {
+    List<Node> cards = against.getChildren();
+    if (nth >= found.against().size()) {
+      cards.remove(cards.size() - 1);
       return;
     }
-    List<Supplier<Node>> cards = new ArrayList<>();
-    cards.add(() -> Sentences.card(found.says(), found.same()));
-    cards.add(() -> table(found));
-    DotPlot plot = found.plot();
-    if (plot != null) {
-      cards.add(() -> plot(found, plot));
+    if (nth == cards.size()) {
+      cards.add(card());
     }
-    if (!found.pairs().isEmpty()) {
-      cards.add(() -> pairs(found));
-    }
-    factors(found, cards);
-    if (!found.best().isEmpty()) {
-      cards.add(() -> standouts(found));
-    }
-    inTurn.show(cards);
+    FairFound.Against each = found.against().get(nth);
+    ((PlotCard) cards.get(nth))
+        .show(
+            words.say("desk.class.against.title", each.factor()),
+            each.says(),
+            each.plot(),
+            () -> FairTables.points(each));
   }
 
-  private Node pairs(FairFound found) {
-    VBox card = new VBox(8, Texts.section(words.say("desk.class.pairs.title")));
-    card.getStyleClass().add("card");
-    card.getChildren()
-        .addAll(
-            FairTables.pairs(words, found),
-            Texts.caption(words.say("desk.class.pairs.note")),
-            card().button(FairTables.pairs(words, found.pairs(), found.pValues())));
-    return card;
-  }
-
-  private Node table(FairFound found) {
-    FairTables.Opened open = row -> open(found, row);
-    return new VBox(
-        8,
-        FairTables.settings(words, found, open),
-        pieces,
-        Texts.caption(words.say("desk.class.set-aside", found.comparison().setAside())),
-        Texts.caption(words.say("desk.class.fair.note")));
-  }
-
-  private Node plot(FairFound found, DotPlot plot) {
-    PlotCard card = card();
-    Outcome outcome = found.comparison().question().outcome();
-    card.show(
-        words.say("desk.class.plot.title"),
-        words.say(outcome.isRate() ? "desk.class.plot.rate" : "desk.class.plot.interval"),
-        plot,
-        found.table(FairTables.header(words)));
-    return card;
-  }
-
-  private void factors(FairFound found, List<Supplier<Node>> cards) {
-    SmallMultiples single = found.single();
-    if (single != null) {
-      cards.add(
-          () ->
-              card(
-                  words.say("desk.class.single.title"),
-                  words.say("desk.class.single.note"),
-                  single,
-                  FairTables.panels(words, single)));
+  private void grids(FairFound found) {
+    SmallMultiples drawing = found.grids();
+    if (drawing != null) {
+      grids.show(
+          words.say("desk.class.grid"),
+          words.say("desk.class.grid.note"),
+          drawing,
+          () -> FairTables.grids(drawing));
     }
-    for (FairFound.Against each : found.against()) {
-      cards.add(
-          () ->
-              card(
-                  words.say("desk.class.against.title", each.factor()),
-                  each.says(),
-                  each.plot(),
-                  FairTables.points(each)));
-    }
-    SmallMultiples grids = found.grids();
-    if (grids != null) {
-      cards.add(
-          () ->
-              card(
-                  words.say("desk.class.grid"),
-                  words.say("desk.class.grid.note"),
-                  grids,
-                  FairTables.grids(grids)));
-    }
+    stand(6, grids, drawing != null);
   }
 
-  private Node card(String title, String note, Drawing drawing, List<List<String>> table) {
-    PlotCard card = card();
-    card.show(title, note, drawing, table);
-    return card;
-  }
-
-  private void open(FairFound found, FairFound.Row row) {
+  private void open(FairFound.Row row) {
+    FairFound found = shown;
+    if (found == null) {
+      return;
+    }
     Outcome outcome = found.comparison().question().outcome();
     List<Button> links =
         row.found().dots().stream()
@@ -166,16 +191,15 @@ final class FairView extends AskedPart<FairFound> {
     return link(says, () -> model.openPiece(dot.pieceId()));
   }
 
-  private Node standouts(FairFound found) {
-    VBox card = new VBox(8);
-    card.getStyleClass().add("card");
-    card.getChildren()
+  private void standouts(FairFound found) {
+    standouts
+        .getChildren()
         .setAll(
             Texts.section(words.say("desk.class.best")),
             strip(found, found.best()),
             Texts.section(words.say("desk.class.worst")),
             strip(found, found.worst()));
-    return card;
+    stand(7, standouts, !found.best().isEmpty());
   }
 
   private Node strip(FairFound found, List<FairFound.Standout> some) {

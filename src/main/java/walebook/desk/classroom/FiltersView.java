@@ -1,5 +1,6 @@
 package walebook.desk.classroom;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -9,18 +10,26 @@ import javafx.collections.FXCollections;
 import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.VBox;
 import walebook.act.classroom.SettingWords;
 import walebook.compare.Factor;
 import walebook.compare.Outcome;
 import walebook.desk.common.ChoiceField;
 import walebook.desk.common.Fold;
+import walebook.desk.common.InTurn;
 import walebook.desk.common.NumberField;
 import walebook.words.Words;
 
 /** The fields of what is asked; each part shows those that bear on it. */
 final class FiltersView extends VBox {
+  private final FiltersViewModel model;
+  private final Words words;
+  private final InTurn inTurn;
   private final Map<Ask, Node> fields = new EnumMap<>(Ask.class);
+  private final FlowPane row = new FlowPane();
+  private final VBox apart = new VBox();
+  private final FlowPane boxes = new FlowPane(24, 4);
 
   /** What can be asked. */
   enum Ask {
@@ -33,77 +42,118 @@ final class FiltersView extends VBox {
     P_VALUES
   }
 
-  FiltersView(FiltersViewModel model, Words words) {
+  FiltersView(FiltersViewModel model, Words words, InTurn inTurn) {
     super(4);
-    fields.put(
-        Ask.LESSON,
-        wide(
-            new ChoiceField<>(
-                words,
-                words.say("desk.class.lesson"),
-                model.lessons(),
-                model.lessonProperty(),
-                Choice::name),
-            20));
-    fields.put(
-        Ask.CLOTH,
-        wide(
-            new ChoiceField<>(
-                words,
-                words.say("desk.class.cloth"),
-                model.cloths(),
-                model.clothProperty(),
-                Choice::name),
-            13));
-    fields.put(
-        Ask.OUTCOME,
-        wide(
-            new ChoiceField<>(
-                words,
-                words.say("desk.class.outcome"),
-                FXCollections.observableArrayList(Outcome.values()),
-                model.outcomeProperty(),
-                each -> words.say("compare.outcome." + each.key())),
-            20));
-    fields.put(
-        Ask.MATTERS,
-        wide(
-            new NumberField(
-                words,
-                words.say("desk.class.matters"),
-                words.say("desk.class.matters.prompt"),
-                model.matters()),
-            13));
+    this.model = model;
+    this.words = words;
+    this.inTurn = inTurn;
+    row.getStyleClass().add("field-row");
+    getChildren().setAll(row, apart, boxes);
+  }
+
+  /** Shows these fields and no others; each is made when it is first asked for, in its turn. */
+  void show(Set<Ask> asked) {
+    setVisible(!asked.isEmpty());
+    setManaged(!asked.isEmpty());
+    fields.forEach((ask, node) -> stand(node, asked.contains(ask)));
+    List<Runnable> steps = new ArrayList<>();
+    for (Ask each : Ask.values()) {
+      if (asked.contains(each) && !fields.containsKey(each)) {
+        steps.add(() -> make(each));
+      }
+    }
+    inTurn.run(this, steps);
+  }
+
+  private void make(Ask ask) {
+    Node field = field(ask);
+    fields.put(ask, field);
+    Pane into =
+        switch (ask) {
+          case LESSON, CLOTH, OUTCOME, MATTERS -> row;
+          case FACTORS -> apart;
+          case MACHINE, P_VALUES -> boxes;
+        };
+    List<Node> inOrder = fields.values().stream().filter(each -> isIn(into, each, field)).toList();
+    into.getChildren().add(inOrder.indexOf(field), field);
+  }
+
+  private static boolean isIn(Pane into, Node each, Node field) {
+    return each == field || each.getParent() == into;
+  }
+
+  private Node field(Ask ask) {
+    return switch (ask) {
+      case LESSON ->
+          wide(
+              new ChoiceField<>(
+                  words,
+                  words.say("desk.class.lesson"),
+                  model.lessons(),
+                  model.lessonProperty(),
+                  Choice::name),
+              20);
+      case CLOTH ->
+          wide(
+              new ChoiceField<>(
+                  words,
+                  words.say("desk.class.cloth"),
+                  model.cloths(),
+                  model.clothProperty(),
+                  Choice::name),
+              13);
+      case OUTCOME ->
+          wide(
+              new ChoiceField<>(
+                  words,
+                  words.say("desk.class.outcome"),
+                  FXCollections.observableArrayList(Outcome.values()),
+                  model.outcomeProperty(),
+                  each -> words.say("compare.outcome." + each.key())),
+              20);
+      case MATTERS ->
+          wide(
+              new NumberField(
+                  words,
+                  words.say("desk.class.matters"),
+                  words.say("desk.class.matters.prompt"),
+                  model.matters()),
+              13);
+      case FACTORS -> factors();
+      case MACHINE -> box(words.say("desk.class.within-machine"), model.withinMachineProperty());
+      case P_VALUES -> box(words.say("desk.class.p-values"), model.pValuesProperty());
+    };
+  }
+
+  /** What pieces are told apart by; the boxes are made when they are unfolded. */
+  private Node factors() {
     FlowPane factors = new FlowPane(16, 4);
+    Fold fold = new Fold(words.say("desk.class.factors"), factors);
+    fold.openProperty()
+        .addListener(
+            (from, old, now) -> {
+              if (factors.getChildren().isEmpty()) {
+                factors.getChildren().setAll(boxes());
+              }
+            });
+    return fold;
+  }
+
+  private List<CheckBox> boxes() {
     SettingWords settings = new SettingWords(words);
+    List<CheckBox> made = new ArrayList<>();
     for (Factor factor : Factor.values()) {
       CheckBox box = new CheckBox(settings.factor(factor));
       box.setSelected(model.tellsApart(factor));
       box.selectedProperty().addListener((from, old, now) -> model.tellApart(factor, now));
-      factors.getChildren().add(box);
+      made.add(box);
     }
-    fields.put(Ask.FACTORS, new Fold(words.say("desk.class.factors"), factors));
-    fields.put(
-        Ask.MACHINE, box(words.say("desk.class.within-machine"), model.withinMachineProperty()));
-    fields.put(Ask.P_VALUES, box(words.say("desk.class.p-values"), model.pValuesProperty()));
-    FlowPane row = new FlowPane();
-    row.getStyleClass().add("field-row");
-    for (Ask each : List.of(Ask.LESSON, Ask.CLOTH, Ask.OUTCOME, Ask.MATTERS)) {
-      row.getChildren().add(fields.get(each));
-    }
-    FlowPane boxes = new FlowPane(24, 4, fields.get(Ask.MACHINE), fields.get(Ask.P_VALUES));
-    getChildren().setAll(row, fields.get(Ask.FACTORS), boxes);
+    return made;
   }
 
-  /** Shows these fields and no others. */
-  void show(Set<Ask> asked) {
-    setVisible(!asked.isEmpty());
-    setManaged(!asked.isEmpty());
-    fields.forEach(
-        (ask, node) -> {
-          node.setVisible(asked.contains(ask));
-          node.setManaged(asked.contains(ask));
-        });
+  private static void stand(Node node, boolean now) {
+    node.setVisible(now);
+    node.setManaged(now);
   }
 
   private static Node wide(Node field, int ems) {

@@ -1,12 +1,10 @@
 package walebook.desk.classroom;
 
 import java.util.List;
-import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.ChoiceField;
-import walebook.desk.common.Notice;
 import walebook.desk.common.Texts;
 import walebook.drawing.DotPlot;
 import walebook.words.Words;
@@ -16,8 +14,8 @@ final class GrowthView extends AskedPart<GrowthViewModel.Grown> {
   private final Words words;
   private final VBox grown = new VBox(16);
 
-  GrowthView(GrowthViewModel model, Consumer<Notice> told) {
-    super(model, told);
+  GrowthView(GrowthViewModel model, Around around) {
+    super(model, around);
     this.words = model.words();
     ChoiceField<@Nullable Choice> who =
         new ChoiceField<>(
@@ -52,7 +50,7 @@ final class GrowthView extends AskedPart<GrowthViewModel.Grown> {
           words.say("desk.class.growth.plot"),
           words.say("desk.class.growth.note"),
           plot,
-          found.table());
+          found::table);
       grown.getChildren().add(card);
     }
   }

@@ -1,7 +1,6 @@
 package walebook.desk.classroom;
 
 import java.util.List;
-import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.collections.FXCollections;
 import javafx.scene.Node;
@@ -11,7 +10,6 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.ChoiceField;
 import walebook.desk.common.ColumnTable;
-import walebook.desk.common.Notice;
 import walebook.desk.common.Texts;
 import walebook.desk.common.TypedField;
 import walebook.desk.common.WrappedCell;
@@ -27,13 +25,13 @@ final class OddView extends AskedPart<List<OddViewModel.Row>> {
   private final VBox list = new VBox(8);
   private final VBox chosen = new VBox(12);
 
-  OddView(OddViewModel model, Consumer<Notice> told) {
-    super(model, told, FiltersView.Ask.LESSON, FiltersView.Ask.CLOTH);
+  OddView(OddViewModel model, Around around) {
+    super(model, around, FiltersView.Ask.LESSON, FiltersView.Ask.CLOTH);
     this.model = model;
     this.words = model.words();
     chosen.getStyleClass().add("card");
     model.chosenProperty().addListener((from, old, now) -> choose(now));
-    model.noticeProperty().addListener((from, old, now) -> told.accept(now));
+    model.noticeProperty().addListener((from, old, now) -> around.told().accept(now));
     follow();
     choose(model.chosenProperty().get());
     getChildren().setAll(list, chosen);

@@ -2,8 +2,9 @@ package walebook.desk.classroom;
 
 import java.util.List;
 import java.util.function.Consumer;
-import javafx.scene.Node;
+import java.util.function.Supplier;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
 import javafx.scene.layout.FlowPane;
@@ -16,48 +17,54 @@ import walebook.desk.common.Texts;
 import walebook.drawing.Drawing;
 import walebook.words.Words;
 
-/** A plot with its title, to be copied as a picture or as a table, or saved as a picture. */
+/**
+ * A plot with its title, to be copied as a picture or as a table, or saved as a picture. It can
+ * show one after the other.
+ */
 final class PlotCard extends VBox {
   private final Session session;
   private final Consumer<Notice> told;
+  private final Label title = Texts.section("");
+  private final Label note = Texts.caption("");
+  private final PicturePane picture;
+  private final FlowPane actions = new FlowPane(8, 8);
+  private Supplier<List<List<String>>> numbers = List::of;
 
   PlotCard(Session session, Consumer<Notice> told) {
     super(8);
     this.session = session;
     this.told = told;
+    Words words = session.words();
+    picture = new PicturePane(words);
     getStyleClass().add("card");
+    actions
+        .getChildren()
+        .setAll(
+            quiet(words.say("desk.class.copy-picture"), picture::copy),
+            button(() -> numbers.get()),
+            quiet(
+                words.say("desk.class.save-picture"),
+                () -> new SavePicture(session, told).save(picture.image(), title.getText())));
+    getChildren().setAll(title, note, picture, actions);
   }
 
   /**
    * Shows a plot.
    *
-   * @param table the numbers behind it, the header first
-   * @param others what else stands in the card, below the plot
+   * @param table the numbers behind it, the header first; asked for when they are copied
    */
-  void show(String title, String note, Drawing drawing, List<List<String>> table, Node... others) {
-    Words words = session.words();
-    PicturePane picture = new PicturePane(words, drawing);
-    FlowPane actions = new FlowPane(8, 8);
-    actions
-        .getChildren()
-        .setAll(
-            quiet(words.say("desk.class.copy-picture"), picture::copy),
-            quiet(words.say("desk.class.copy-table"), () -> copy(table)),
-            quiet(
-                words.say("desk.class.save-picture"),
-                () -> new SavePicture(session, told).save(picture.image(), title)));
-    getChildren().setAll(Texts.section(title));
-    if (!note.isEmpty()) {
-      getChildren().add(Texts.caption(note));
-    }
-    getChildren().add(picture);
-    getChildren().addAll(others);
-    getChildren().add(actions);
+  void show(String says, String below, Drawing drawing, Supplier<List<List<String>>> table) {
+    title.setText(says);
+    note.setText(below);
+    note.setManaged(!below.isEmpty());
+    note.setVisible(!below.isEmpty());
+    picture.show(drawing);
+    numbers = table;
   }
 
   /** A button that copies a table which has no plot. */
-  Button button(List<List<String>> table) {
-    return quiet(session.words().say("desk.class.copy-table"), () -> copy(table));
+  Button button(Supplier<List<List<String>>> table) {
+    return quiet(session.words().say("desk.class.copy-table"), () -> copy(table.get()));
   }
 
   private void copy(List<List<String>> table) {

@@ -1,9 +1,9 @@
 package walebook.desk.classroom;
 
+import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.ToIntFunction;
-import javafx.beans.Observable;
 import javafx.collections.ObservableList;
 import javafx.scene.control.TableColumn;
 import javafx.scene.layout.BorderPane;
@@ -30,7 +30,6 @@ final class SettingTable extends BorderPane {
   SettingTable(Words words, ObservableList<ComparedRow> rows) {
     this.words = words;
     this.rows = rows;
-    table.setItems(rows);
     table.setAccessibleText(words.say("desk.class.table.says"));
     TableColumn<ComparedRow, String> setting =
         table.words(words.say("desk.class.col.setting"), 20, ComparedRow::setting);
@@ -49,13 +48,17 @@ final class SettingTable extends BorderPane {
     count(words.say("desk.class.col.faults"), 5, row -> row.found().withFault());
     table.takesRest(setting, 13);
     table.asHighAs(ROWS, LINES);
-    rows.addListener((Observable change) -> name());
-    name();
     setCenter(table);
   }
 
   void opens(Consumer<ComparedRow> open) {
     table.opens(open);
+  }
+
+  /** Steps that show the rows of now. */
+  List<Runnable> others() {
+    name();
+    return table.others(List.copyOf(rows));
   }
 
   private void name() {

@@ -3,7 +3,6 @@ package walebook.desk.classroom;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Consumer;
 import javafx.beans.Observable;
 import javafx.geometry.Pos;
 import javafx.geometry.VPos;
@@ -14,7 +13,6 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.ChoiceField;
 import walebook.desk.common.ColumnTable;
-import walebook.desk.common.Notice;
 import walebook.desk.common.Texts;
 import walebook.drawing.DotPlot;
 import walebook.words.Words;
@@ -29,10 +27,10 @@ final class TermsView extends AskedPart<TermsViewModel.Known> {
   private final FlowPane books = new FlowPane(8, 8);
   private final VBox known = new VBox(16);
 
-  TermsView(TermsViewModel model, Consumer<Notice> told) {
+  TermsView(TermsViewModel model, Around around) {
     super(
         model,
-        told,
+        around,
         FiltersView.Ask.CLOTH,
         FiltersView.Ask.OUTCOME,
         FiltersView.Ask.MATTERS,
@@ -97,7 +95,7 @@ final class TermsView extends AskedPart<TermsViewModel.Known> {
       List<List<String>> table = new ArrayList<>();
       table.add(FairTables.header(words));
       plot.rows().forEach(row -> table.add(FairTables.line("", row)));
-      card.show(words.say("desk.class.terms.plot"), "", plot, table);
+      card.show(words.say("desk.class.terms.plot"), "", plot, () -> table);
       known.getChildren().add(card);
     }
   }

@@ -44,6 +44,8 @@ public final class ChoiceField<T> extends FieldBox {
     box.setPromptText(words.say("desk.common.choose"));
     box.valueProperty().bindBidirectional(chosen);
     box.valueProperty().addListener((from, old, now) -> showWhole(now));
+    // A hint is a window of its own, too dear to be made for every field that is shown.
+    box.setOnMouseEntered(near -> hint());
     showWhole(box.getValue());
     NextField.onEnter(box, () -> !box.isShowing());
   }
@@ -56,6 +58,13 @@ public final class ChoiceField<T> extends FieldBox {
   private void showWhole(@Nullable T now) {
     String says = box.getConverter().toString(now);
     showChosen(says);
+    if (box.getTooltip() != null) {
+      hint();
+    }
+  }
+
+  private void hint() {
+    String says = box.getConverter().toString(box.getValue());
     box.setTooltip(says.isEmpty() ? null : new Tooltip(says));
   }
 

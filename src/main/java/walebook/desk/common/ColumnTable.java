@@ -3,7 +3,6 @@ package walebook.desk.common;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -57,10 +56,25 @@ public final class ColumnTable<T> extends TableView<T> {
   private final StyleableProperty<Number> em =
       FACTORY.createStyleableNumberProperty(this, "em", "-wb-em", ColumnTable::emProperty, BODY);
 
+  /** Rows that stand in the window where nothing else is said. */
+  private static final int SEEN = 12;
+
+  /** Rows that a frame has the time to make cells for. */
+  private static final int ROWS_A_FRAME = 3;
+
   /** Columns whose words go on below. */
   private final List<TableColumn<T, String>> wrapped = new ArrayList<>();
 
   private double rowEms = ROW_EMS;
+  private double highEms;
+  private int most = SEEN;
+  private int made;
+
+  public ColumnTable() {
+    if (em instanceof ObservableValue<?> observed) {
+      observed.addListener((from, old, now) -> height());
+    }
+  }
 
   /** A column of words; sorted without regard to capitals. */
   public TableColumn<T, String> words(String title, double ems, Function<T, String> says) {
@@ -90,7 +104,7 @@ public final class ColumnTable<T> extends TableView<T> {
         () -> {
           double others =
               getColumns().stream()
-                  .filter(each -> each != column)
+                  .filter(each -> each != column && each.isVisible())
                   .mapToDouble(TableColumn::getWidth)
                   .sum();
           double least = leastEms * em.getValue().doubleValue();
@@ -99,7 +113,11 @@ public final class ColumnTable<T> extends TableView<T> {
     widthProperty().addListener((from, old, now) -> fit.run());
     getColumns().stream()
         .filter(each -> each != column)
-        .forEach(each -> each.widthProperty().addListener((from, old, now) -> fit.run()));
+        .forEach(
+            each -> {
+              each.widthProperty().addListener((from, old, now) -> fit.run());
+              each.visibleProperty().addListener((from, old, now) -> fit.run());
+            });
     fit.run();
   }
 
@@ -179,14 +197,46 @@ public final class ColumnTable<T> extends TableView<T> {
     asHighAs(rows);
   }
 
-  private void height(int most) {
-    double ems = HEAD_EMS + LINE_EMS * (headLines() - 1);
-    for (int row = 0; row < Math.max(1, Math.min(most, getItems().size())); row++) {
-      ems += rowEms > ROW_EMS ? rowEms : ROW_EMS + LINE_EMS * (lines(row) - 1);
+  /**
+   * Shows other rows, in steps that a frame has the time for each: cells are dear when they are
+   * made, and cheap from then on. An order that was chosen stays.
+   */
+  public List<Runnable> others(List<T> rows) {
+    List<Runnable> steps = new ArrayList<>();
+    int seen = Math.min(most, rows.size());
+    for (int until = made + ROWS_A_FRAME; until < seen; until += ROWS_A_FRAME) {
+      List<T> some = rows.subList(0, until);
+      steps.add(() -> show(some));
     }
-    ems = Math.min(ems, mostEms());
-    setStyle(
-        String.format(Locale.ROOT, "-fx-pref-height: %.1fem; -fx-min-height: %.1fem;", ems, ems));
+    steps.add(() -> show(rows));
+    return steps;
+  }
+
+  private void show(List<T> rows) {
+    made = Math.max(made, Math.min(most, rows.size()));
+    getSelectionModel().clearSelection();
+    getItems().setAll(rows);
+    if (!getSortOrder().isEmpty()) {
+      sort();
+    }
+  }
+
+  private void height(int rows) {
+    most = rows;
+    highEms = HEAD_EMS + LINE_EMS * (headLines() - 1);
+    for (int row = 0; row < Math.max(1, Math.min(rows, getItems().size())); row++) {
+      highEms += rowEms > ROW_EMS ? rowEms : ROW_EMS + LINE_EMS * (lines(row) - 1);
+    }
+    height();
+  }
+
+  /** Not by a style of its own, which would be read and looked up anew with every other row. */
+  private void height() {
+    if (highEms > 0) {
+      double high = Math.min(highEms, mostEms()) * em.getValue().doubleValue();
+      setMinHeight(high);
+      setPrefHeight(high);
+    }
   }
 
   /** With large letters the bar that scrolls it sideways has to stay in the window. */

@@ -18,6 +18,7 @@ final class DrawnCell<T> extends TableCell<T, T> {
   DrawnCell(Words words, Function<T, Drawing> drawn) {
     this.drawn = drawn;
     picture = new PicturePane(words);
+    picture.prefWidthProperty().bind(widthProperty().subtract(20));
     setText(null);
   }
 
@@ -28,7 +29,6 @@ final class DrawnCell<T> extends TableCell<T, T> {
       setGraphic(null);
     } else {
       picture.show(drawn.apply(item));
-      picture.prefWidthProperty().bind(widthProperty().subtract(20));
       setGraphic(picture);
     }
   }

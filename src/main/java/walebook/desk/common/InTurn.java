@@ -3,54 +3,67 @@ package walebook.desk.common;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
-import java.util.function.Supplier;
 import javafx.animation.AnimationTimer;
-import javafx.scene.Node;
-import javafx.scene.layout.Pane;
 
 /**
- * Puts things into a pane one a frame, the first at once: each is made, dressed and laid out in a
- * frame of its own, so that a long page never holds the window up. Another page puts an end to the
- * one before.
+ * Does the steps of showing something one a frame, the first at once: what each makes is dressed
+ * and laid out in a frame of its own, so that a long page never holds the window up. Several parts
+ * of a place share one, lest two of them put their steps into the same frame.
  */
 public final class InTurn {
-  private final Pane into;
-  private final Deque<Supplier<? extends Node>> waiting = new ArrayDeque<>();
+  private final Deque<Step> waiting = new ArrayDeque<>();
+  private boolean notYetLaidOut;
   private final AnimationTimer timer =
       new AnimationTimer() {
         @Override
         public void handle(long now) {
-          next();
+          frame();
         }
       };
 
-  public InTurn(Pane into) {
-    this.into = into;
-  }
+  private record Step(Object of, Runnable act) {}
 
-  /** Shows these in the place of what stands there. */
-  public void show(List<? extends Supplier<? extends Node>> all) {
-    stop();
-    into.getChildren().clear();
-    waiting.addAll(all);
-    next();
-    if (!waiting.isEmpty()) {
-      timer.start();
+  /** Does these in the place of what is left of the same part's last ones. */
+  public void run(Object part, List<? extends Runnable> steps) {
+    stop(part);
+    boolean atOnce = waiting.isEmpty() && !notYetLaidOut;
+    steps.forEach(each -> waiting.add(new Step(part, each)));
+    if (waiting.isEmpty()) {
+      return;
+    }
+    timer.start();
+    if (atOnce) {
+      notYetLaidOut = true;
+      next();
     }
   }
 
-  /** Drops what is not shown yet. */
-  public void stop() {
-    timer.stop();
-    waiting.clear();
+  /** Drops what a part has not done yet. */
+  public void stop(Object part) {
+    waiting.removeIf(each -> each.of() == part);
+  }
+
+  /** True when nothing waits and all that was done is laid out. */
+  public boolean isAtRest() {
+    return waiting.isEmpty() && !notYetLaidOut;
+  }
+
+  private void frame() {
+    if (notYetLaidOut) {
+      // Done between two frames: this one lays it out.
+      notYetLaidOut = false;
+    } else {
+      next();
+    }
+    if (isAtRest()) {
+      timer.stop();
+    }
   }
 
   private void next() {
-    Supplier<? extends Node> first = waiting.poll();
-    if (first == null) {
-      timer.stop();
-    } else {
-      into.getChildren().add(first.get());
+    Step first = waiting.poll();
+    if (first != null) {
+      first.act().run();
     }
   }
 }

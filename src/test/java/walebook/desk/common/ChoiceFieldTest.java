@@ -63,6 +63,8 @@ class ChoiceFieldTest {
   @Test
   void whatIsChosenIsHeardAndShownWholeHoweverNarrowTheField(FxRobot robot) {
     assertThat(choice.box().getAccessibleText()).isEqualTo("outcome: it is MET");
+    assertThat(choice.box().getTooltip()).isNull();
+    robot.moveTo(choice.box());
     assertThat(choice.box().getTooltip().getText()).isEqualTo("it is MET");
     robot.interact(() -> chosen.set(Verdict.NOT_MET));
     assertThat(choice.box().getAccessibleText()).isEqualTo("outcome: it is NOT_MET");
