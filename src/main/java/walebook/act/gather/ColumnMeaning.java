@@ -45,7 +45,8 @@ enum ColumnMeaning {
   NTH("act.gather.value.nth"),
   LAYERS("act.gather.value.layers"),
   SEAMS("act.gather.value.seams"),
-  TIMES("act.gather.value.times");
+  TIMES("act.gather.value.times"),
+  PRICE("act.gather.value.price");
 
   private final String withUnit;
 

@@ -32,7 +32,7 @@ final class ConflictColumns {
         all,
         ColumnMeaning.YES_NO,
         "is_retired does_fray does_shed does_ladder does_curl needs_finishing is_control is_dropped"
-            + " is_trimmed has_sleeve");
+            + " is_trimmed has_sleeve is_metre");
     put(
         all,
         ColumnMeaning.CHOICE,
@@ -82,7 +82,8 @@ final class ConflictColumns {
     put(all, ColumnMeaning.CHOICE, "machine.kind");
     put(all, ColumnMeaning.GARMENT_KIND, "garment_sheet.kind");
     put(all, ColumnMeaning.CHOICE, "fault_seen.place");
-    put(all, ColumnMeaning.AS_IS, "test_piece.stitch_name");
+    put(all, ColumnMeaning.AS_IS, "test_piece.stitch_name kit_price.what");
+    put(all, ColumnMeaning.PRICE, "price");
     put(all, ColumnMeaning.MACHINE, "machine.number");
     return Map.copyOf(all);
   }

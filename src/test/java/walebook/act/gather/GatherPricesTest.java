@@ -56,7 +56,11 @@ class GatherPricesTest {
           List<Conflict> open = decide.open();
           assertThat(open).extracting(Conflict::title).containsExactly("Labels");
           assertThat(open.get(0).fields())
-              .containsExactly(new Conflict.Field("price", "0.1", "0.2"));
+              .containsExactly(
+                  new Conflict.Field(
+                      "price",
+                      List.of(List.of(new Conflict.Value("kit_price", "price", "0.1"))),
+                      List.of(List.of(new Conflict.Value("kit_price", "price", "0.2")))));
           decide.decide(open.get(0).id(), Choice.THEIRS, Hall.TUTOR);
           assertThat(book.kitPrices().all()).containsEntry(LABELS, 0.2);
         });
