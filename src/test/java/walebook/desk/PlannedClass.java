@@ -28,8 +28,6 @@ import walebook.record.PlannedPiece;
 import walebook.record.Pull;
 import walebook.record.Student;
 import walebook.record.TaughtPack;
-import walebook.tables.SharedTables;
-import walebook.words.Words;
 
 /** The small invented class with a lesson, a plan of pieces and a cloth whose stretch is known. */
 public final class PlannedClass implements AutoCloseable {
@@ -125,17 +123,7 @@ public final class PlannedClass implements AutoCloseable {
 
   /** A session over the book in which nobody has sat down yet. */
   public Session session(Background background, PickFile files) {
-    return new Session(
-        room.book,
-        SharedTables.read(),
-        Words.english(),
-        Classroom.CLOCK,
-        new Random(5),
-        background,
-        files,
-        fault -> {
-          throw new IllegalStateException(fault);
-        });
+    return Sessions.of(room.book, background, files);
   }
 
   /** A session in which the first student sits at the screen. */

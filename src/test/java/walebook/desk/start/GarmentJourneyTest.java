@@ -9,7 +9,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
 import javafx.scene.Node;
-import javafx.scene.Scene;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Labeled;
@@ -31,11 +30,6 @@ import walebook.book.Ids;
 import walebook.desk.PlannedClass;
 import walebook.desk.common.Session;
 import walebook.desk.common.Worker;
-import walebook.desk.look.Look;
-import walebook.desk.look.TextSize;
-import walebook.desk.look.Theme;
-import walebook.desk.shell.Shell;
-import walebook.quantity.Unit;
 import walebook.record.ClothReading;
 import walebook.record.CutEdge;
 import walebook.record.Fold;
@@ -43,7 +37,6 @@ import walebook.record.GarmentSheet;
 import walebook.record.Grain;
 import walebook.record.How;
 import walebook.record.Pull;
-import walebook.words.Words;
 
 /**
  * Garments as a student decides on them, in the whole window: what would go wrong is found, and
@@ -55,8 +48,7 @@ class GarmentJourneyTest {
   @TempDir Path folder;
 
   private PlannedClass made;
-  private Places places;
-  private Scene scene;
+  private OpenedWindow window;
   private Path picture;
 
   @Start
@@ -67,13 +59,7 @@ class GarmentJourneyTest {
       made.room.book.clothLog().add(waleReading());
     }
     Session session = made.sitting(Worker.sameThread(), new PlannedClass.OneFile(picture));
-    Look look = new Look(Theme.LIGHT, TextSize.USUAL);
-    places = new Places(session, look, Unit.MM, copy -> {});
-    Shell shell = new Shell(Words.english(), look, places.entries());
-    scene = new Scene(shell, 1280, 800);
-    look.dress(scene);
-    stage.setScene(scene);
-    stage.show();
+    window = new OpenedWindow(stage, session);
   }
 
   private ClothReading waleReading() {
@@ -97,7 +83,7 @@ class GarmentJourneyTest {
 
   @AfterEach
   void close() {
-    WaitForAsyncUtils.waitForAsyncFx(5000, places::rest);
+    window.close();
     made.close();
   }
 

@@ -11,13 +11,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Random;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import javafx.event.Event;
 import javafx.scene.Node;
-import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.input.KeyCode;
@@ -50,14 +48,9 @@ import walebook.book.Book;
 import walebook.book.Classroom;
 import walebook.book.Ids;
 import walebook.book.PieceFilter;
-import walebook.desk.PlannedClass;
+import walebook.desk.Sessions;
 import walebook.desk.common.Session;
 import walebook.desk.common.Wish;
-import walebook.desk.common.Worker;
-import walebook.desk.look.Look;
-import walebook.desk.look.TextSize;
-import walebook.desk.look.Theme;
-import walebook.desk.shell.Shell;
 import walebook.kit.CutPiece;
 import walebook.kit.CuttingPlan;
 import walebook.kit.Kit;
@@ -114,10 +107,8 @@ class TwelveStudentsTest {
 
   private Classroom room;
   private Lesson lesson;
-  private Places places;
-  private Shell shell;
+  private OpenedWindow window;
   private Session session;
-  private Scene scene;
   private final Cloth rib =
       new Cloth(
           Ids.next(),
@@ -156,35 +147,8 @@ class TwelveStudentsTest {
       room.book.clothLog().add(reading(room.cloth, stretchedMm));
       room.book.clothLog().add(reading(rib, stretchedMm + 15));
     }
-    session =
-        new Session(
-            room.book,
-            TABLES,
-            WORDS,
-            Classroom.CLOCK,
-            new Random(5),
-            Worker.sameThread(),
-            PlannedClass.OneFile.NONE,
-            fault -> {
-              throw new IllegalStateException(fault);
-            });
-    session.schoolClassProperty().set(room.schoolClass);
-    Look look = new Look(Theme.LIGHT, TextSize.USUAL);
-    places = new Places(session, look, Unit.MM, copy -> {});
-    shell = new Shell(WORDS, look, places.entries());
-    places.beside(shell);
-    session
-        .wishProperty()
-        .addListener(
-            (from, old, now) -> {
-              if (now != null) {
-                shell.show(now.place());
-              }
-            });
-    scene = new Scene(shell, 1280, 800);
-    look.dress(scene);
-    stage.setScene(scene);
-    stage.show();
+    session = Sessions.of(room);
+    window = new OpenedWindow(stage, session);
   }
 
   private ClothReading reading(Cloth cloth, double stretchedMm) {
@@ -208,7 +172,7 @@ class TwelveStudentsTest {
 
   @AfterEach
   void close() {
-    WaitForAsyncUtils.waitForAsyncFx(5000, places::rest);
+    window.close();
     room.close();
   }
 
@@ -451,12 +415,12 @@ class TwelveStudentsTest {
     for (int i = 0; i < text.length(); i++) {
       String sign = text.substring(i, i + 1);
       Event.fireEvent(
-          scene.getFocusOwner(),
+          window.scene.getFocusOwner(),
           new KeyEvent(
               KeyEvent.KEY_TYPED, sign, sign, KeyCode.UNDEFINED, false, false, false, false));
     }
     Event.fireEvent(
-        scene.getFocusOwner(),
+        window.scene.getFocusOwner(),
         new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.ENTER, false, false, false, false));
   }
 

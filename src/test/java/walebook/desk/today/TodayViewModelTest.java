@@ -23,8 +23,6 @@ import walebook.record.Lesson;
 import walebook.record.ReadingLine;
 import walebook.record.SeamEnd;
 import walebook.record.Student;
-import walebook.tables.SharedTables;
-import walebook.words.Words;
 
 class TodayViewModelTest {
   @TempDir Path folder;
@@ -123,18 +121,7 @@ class TodayViewModelTest {
         new SqliteFiles()
             .make(folder.resolve("c.walebook"), "Empty", false, Unit.MM, Classroom.CLOCK)
             .value()) {
-      Session session =
-          new Session(
-              book,
-              SharedTables.read(),
-              Words.english(),
-              Classroom.CLOCK,
-              new java.util.Random(1),
-              Worker.sameThread(),
-              PlannedClass.OneFile.NONE,
-              fault -> {
-                throw new IllegalStateException(fault);
-              });
+      Session session = Sessions.of(book, Worker.sameThread(), PlannedClass.OneFile.NONE);
       TodayViewModel today = new TodayViewModel(session);
       assertThat(today.loadedProperty().get()).isTrue();
       assertThat(today.classes()).isEmpty();
