@@ -15,7 +15,6 @@ import walebook.desk.PlannedClass;
 import walebook.desk.Sessions;
 import walebook.desk.common.Session;
 import walebook.desk.common.Worker;
-import walebook.record.PullReading;
 import walebook.record.SeamEnd;
 
 /** Every part reads and reckons as work that is handed over, never on the thread that asks. */
@@ -40,15 +39,7 @@ class AwayFromWindowTest {
   @Test
   void noPartFindsAnythingBeforeTheWorkIsDoneElsewhere() {
     try (Classroom room = Classroom.in(folder.resolve("a.walebook"))) {
-      room.book
-          .pieces()
-          .add(
-              room.piece(
-                  room.first.id(),
-                  2.5,
-                  List.of(new PullReading(1, SeamEnd.GAVE, 140)),
-                  List.of(),
-                  null));
+      room.book.pieces().add(room.piece(SeamEnd.GAVE, 140));
       FiltersViewModel filters = new FiltersViewModel(session(room));
       assertThat(filters.cloths()).hasSize(1);
       FairViewModel fair = new FairViewModel(filters);

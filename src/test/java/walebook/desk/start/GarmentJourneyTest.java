@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
 import javafx.scene.Node;
@@ -25,18 +24,11 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
-import walebook.book.Classroom;
-import walebook.book.Ids;
 import walebook.desk.PlannedClass;
 import walebook.desk.common.Session;
 import walebook.desk.common.Worker;
-import walebook.record.ClothReading;
-import walebook.record.CutEdge;
-import walebook.record.Fold;
 import walebook.record.GarmentSheet;
 import walebook.record.Grain;
-import walebook.record.How;
-import walebook.record.Pull;
 
 /**
  * Garments as a student decides on them, in the whole window: what would go wrong is found, and
@@ -56,29 +48,10 @@ class GarmentJourneyTest {
     picture = folder.resolve("picture.png");
     made = PlannedClass.in(folder.resolve("class.walebook"), 1);
     for (int i = 0; i < 3; i++) {
-      made.room.book.clothLog().add(waleReading());
+      made.room.book.clothLog().add(made.room.reading(Grain.WALE, 115));
     }
     Session session = made.sitting(Worker.sameThread(), new PlannedClass.OneFile(picture));
     window = new OpenedWindow(stage, session);
-  }
-
-  private ClothReading waleReading() {
-    return new ClothReading(
-        Ids.next(),
-        made.room.cloth.id(),
-        made.room.schoolClass.id(),
-        null,
-        null,
-        Grain.WALE,
-        100,
-        115,
-        null,
-        new How(Fold.FOLDED, Pull.FIRM, null, null, null),
-        CutEdge.INSIDE,
-        1,
-        LocalDate.of(2026, 10, 5),
-        "",
-        Classroom.FRESH);
   }
 
   @AfterEach

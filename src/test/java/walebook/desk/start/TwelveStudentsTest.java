@@ -64,16 +64,11 @@ import walebook.paper.PaperSize;
 import walebook.paper.ReadPdf;
 import walebook.quantity.Unit;
 import walebook.record.Cloth;
-import walebook.record.ClothReading;
-import walebook.record.CutEdge;
 import walebook.record.Edge;
-import walebook.record.Fold;
 import walebook.record.Grain;
-import walebook.record.How;
 import walebook.record.Lesson;
 import walebook.record.PieceCode;
 import walebook.record.PlannedPiece;
-import walebook.record.Pull;
 import walebook.record.Student;
 import walebook.record.TestPiece;
 import walebook.record.Tier;
@@ -144,30 +139,15 @@ class TwelveStudentsTest {
                 20261005)
             .value();
     for (double stretchedMm : new double[] {178, 182, 180}) {
-      room.book.clothLog().add(reading(room.cloth, stretchedMm));
-      room.book.clothLog().add(reading(rib, stretchedMm + 15));
+      room.book
+          .clothLog()
+          .add(room.reading(room.cloth, lesson.id(), room.first.id(), Grain.COURSE, stretchedMm));
+      room.book
+          .clothLog()
+          .add(room.reading(rib, lesson.id(), room.first.id(), Grain.COURSE, stretchedMm + 15));
     }
     session = Sessions.of(room);
     window = new OpenedWindow(stage, session);
-  }
-
-  private ClothReading reading(Cloth cloth, double stretchedMm) {
-    return new ClothReading(
-        Ids.next(),
-        cloth.id(),
-        room.schoolClass.id(),
-        lesson.id(),
-        room.first.id(),
-        Grain.COURSE,
-        100,
-        stretchedMm,
-        102.0,
-        new How(Fold.SINGLE, Pull.FIRM, null, 10.0, 60.0),
-        CutEdge.INSIDE,
-        1,
-        LocalDate.of(2026, 10, 5),
-        "",
-        Classroom.FRESH);
   }
 
   @AfterEach
