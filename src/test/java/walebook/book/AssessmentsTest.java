@@ -32,15 +32,7 @@ class AssessmentsTest {
       TestPiece piece = room.piece(SeamEnd.GAVE, 148);
       room.book.pieces().add(piece);
       Assessments all = room.book.assessments();
-      Criterion one =
-          new Criterion(
-              Ids.next(),
-              room.schoolClass.id(),
-              "1.1",
-              "Chooses a stitch",
-              1,
-              Criterion.ALL,
-              Classroom.FRESH);
+      Criterion one = room.criterion("1.1");
       all.keep(one);
       for (Marking left : Marking.values()) {
         Set<Marking> looksAt = EnumSet.complementOf(EnumSet.of(left));

@@ -54,7 +54,7 @@ class BinTest {
     try (Classroom room = Classroom.in(folder.resolve("a.walebook"))) {
       Book book = room.book;
       TestPiece piece = piece(room);
-      PhotoInfo photo = UndoTest.photo(piece.id());
+      PhotoInfo photo = Classroom.photo(piece.id());
       book.photos().add(photo, new byte[] {1, 2, 3});
       book.notes()
           .add(
@@ -94,15 +94,7 @@ class BinTest {
   /** Tags the piece, has it looked over by both, and says something of it. */
   private static Criterion assessed(Classroom room, TestPiece piece) {
     Assessments all = room.book.assessments();
-    Criterion criterion =
-        new Criterion(
-            Ids.next(),
-            room.schoolClass.id(),
-            "1.1",
-            "Chooses a stitch",
-            1,
-            Criterion.ALL,
-            Classroom.FRESH);
+    Criterion criterion = room.criterion("1.1");
     all.keep(criterion);
     all.tag(CriterionTag.onPiece(criterion.id(), piece.id()));
     LocalDate day = LocalDate.of(2026, 10, 5);
@@ -193,7 +185,7 @@ class BinTest {
       TestPiece other = room.piece(SeamEnd.GAVE, 120);
       room.book.pieces().add(other);
       TestPiece piece = piece(room);
-      room.book.photos().add(UndoTest.photo(piece.id()), new byte[] {1, 2, 3});
+      room.book.photos().add(Classroom.photo(piece.id()), new byte[] {1, 2, 3});
       UUID step = room.book.bin().put("test_piece", piece.id(), TUTOR);
       assertThat(room.book.bin().empty(TUTOR)).isEqualTo(1);
       assertThat(room.book.bin().all()).isEmpty();

@@ -1,10 +1,7 @@
 package walebook.book;
 
 import java.sql.Connection;
-import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.sql.Statement;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -22,7 +19,7 @@ final class BookContent {
     Map<String, List<String>> all = new TreeMap<>();
     try (Connection link = SqliteLink.reader(book.file())) {
       for (String table :
-          column(
+          RawRows.column(
               link,
               "SELECT name FROM pragma_table_list WHERE schema = 'main' AND type = 'table'"
                   + " AND name NOT LIKE 'sqlite_%'")) {
@@ -34,28 +31,18 @@ final class BookContent {
           String columns =
               String.join(
                   " || '|' || ",
-                  column(
+                  RawRows.column(
                       link,
                       "SELECT 'quote(\"' || name || '\")' FROM pragma_table_info('"
                           + table
                           + "') WHERE name NOT IN ("
                           + unlike
                           + ")"));
-          all.put(table, column(link, "SELECT " + columns + " FROM " + table + " ORDER BY 1"));
+          all.put(
+              table, RawRows.column(link, "SELECT " + columns + " FROM " + table + " ORDER BY 1"));
         }
       }
     }
     return all;
-  }
-
-  private static List<String> column(Connection link, String sql) throws SQLException {
-    List<String> values = new ArrayList<>();
-    try (Statement statement = link.createStatement();
-        ResultSet rows = statement.executeQuery(sql)) {
-      while (rows.next()) {
-        values.add(rows.getString(1));
-      }
-    }
-    return values;
   }
 }

@@ -13,13 +13,17 @@ import walebook.book.open.SqliteFiles;
 import walebook.book.sqlite.Migrations;
 import walebook.quantity.Unit;
 import walebook.record.Cloth;
+import walebook.record.ClothReading;
 import walebook.record.ClothUse;
+import walebook.record.Criterion;
+import walebook.record.CutEdge;
 import walebook.record.Dial;
 import walebook.record.DialReading;
 import walebook.record.Edge;
 import walebook.record.FaultPlace;
 import walebook.record.FaultSeen;
 import walebook.record.FaultWhen;
+import walebook.record.Fold;
 import walebook.record.Grain;
 import walebook.record.How;
 import walebook.record.Machine;
@@ -27,7 +31,9 @@ import walebook.record.MachineKind;
 import walebook.record.Measure;
 import walebook.record.Method;
 import walebook.record.Parent;
+import walebook.record.PhotoInfo;
 import walebook.record.PieceCode;
+import walebook.record.Pull;
 import walebook.record.PullReading;
 import walebook.record.SchoolClass;
 import walebook.record.SeamEnd;
@@ -199,6 +205,61 @@ public final class Classroom implements AutoCloseable {
         one.seen(),
         null,
         one.stamp());
+  }
+
+  /** A reading of the cloth by the first student, not yet saved; back at 102 mm. */
+  public ClothReading reading(Grain grain, double stretchedMm) {
+    return reading(cloth, null, first.id(), grain, stretchedMm);
+  }
+
+  /** A reading on 100 mm, folded and pulled firmly, back at 102 mm; not yet saved. */
+  public ClothReading reading(
+      Cloth of, @Nullable UUID lessonId, @Nullable UUID by, Grain grain, double stretchedMm) {
+    return new ClothReading(
+        Ids.next(),
+        of.id(),
+        schoolClass.id(),
+        lessonId,
+        by,
+        grain,
+        100,
+        stretchedMm,
+        102.0,
+        new How(Fold.FOLDED, Pull.FIRM, null, 10.0, 60.0),
+        CutEdge.INSIDE,
+        1,
+        LocalDate.of(2026, 10, 5),
+        "",
+        FRESH);
+  }
+
+  /** A criterion of the class that looks at everything, not yet saved. */
+  public Criterion criterion(String code) {
+    return new Criterion(
+        Ids.next(), schoolClass.id(), code, "Chooses a stitch", 1, Criterion.ALL, FRESH);
+  }
+
+  /** A photo of a piece, with a thumbnail of two bytes, not yet saved. */
+  public static PhotoInfo photo(UUID pieceId) {
+    return new PhotoInfo(
+        Ids.next(), pieceId, null, "", "image/jpeg", 4, 3, new byte[] {9, 8}, FRESH);
+  }
+
+  /** The cloth with something else said of it. */
+  public static Cloth remarked(Cloth was, String remark, Instant at) {
+    return new Cloth(
+        was.id(),
+        was.name(),
+        was.kind(),
+        was.fibre(),
+        was.elastanePercent(),
+        was.massGm2(),
+        was.widthMm(),
+        was.thicknessMm(),
+        was.edge(),
+        remark,
+        was.retired(),
+        was.stamp().next(at));
   }
 
   /** A fault as seen off the machine. */

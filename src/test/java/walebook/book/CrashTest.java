@@ -7,7 +7,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.sql.Connection;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -25,7 +24,6 @@ import org.junit.jupiter.api.io.TempDir;
 import walebook.book.open.SqliteFiles;
 import walebook.book.sqlite.BookCheck;
 import walebook.book.sqlite.Migrations;
-import walebook.book.sqlite.SqliteLink;
 import walebook.record.SeamEnd;
 import walebook.record.TestPiece;
 
@@ -73,7 +71,7 @@ class CrashTest {
       Files.copy(few, home.resolve("few.walebook"));
       Files.copy(many, home.resolve("many.walebook"));
     }
-    oldShape(few, home(Chore.MIGRATE).resolve("old.template"));
+    OlderBook.make(home(Chore.MIGRATE).resolve("old.template"), 1, few);
   }
 
   private Path home(Chore chore) {
@@ -85,31 +83,6 @@ class CrashTest {
       for (int i = 0; i < pieces; i++) {
         room.book.pieces().add(room.piece(SeamEnd.GAVE, 120 + i));
       }
-    }
-  }
-
-  private static void oldShape(Path today, Path old) throws Exception {
-    try (Connection link = SqliteLink.migrator(old)) {
-      SqliteLink.run(link, Files.readString(Path.of("migrations", Migrations.SCRIPTS.get(0))));
-      SqliteLink.run(link, "PRAGMA user_version = 1");
-      SqliteLink.run(link, "ATTACH '" + today + "' AS today");
-      for (String table :
-          List.of(
-              "book_info",
-              "student",
-              "term",
-              "school_class",
-              "class_student",
-              "machine",
-              "machine_stitch",
-              "machine_dial",
-              "cloth",
-              "test_piece",
-              "piece_pull")) {
-        OlderRows.take(link, table);
-      }
-      SqliteLink.run(link, "DETACH today");
-      SqliteLink.ask(link, "PRAGMA wal_checkpoint(TRUNCATE)");
     }
   }
 

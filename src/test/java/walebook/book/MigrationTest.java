@@ -2,12 +2,8 @@ package walebook.book;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
-import java.sql.ResultSet;
-import java.sql.Statement;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,52 +22,15 @@ import walebook.record.TestPiece;
 class MigrationTest {
   @TempDir Path folder;
 
-  /** A book made by nothing but the first scripts, filled with the rows of one made today. */
-  private Path olderShape(Path today, int shape) throws Exception {
-    Path old = folder.resolve("old.walebook");
-    try (Connection link = SqliteLink.migrator(old)) {
-      for (String script : Migrations.SCRIPTS.subList(0, shape)) {
-        SqliteLink.run(link, Files.readString(Path.of("migrations", script)));
-      }
-      SqliteLink.run(link, "PRAGMA user_version = " + shape);
-      List<String> tables = tables(link);
-      SqliteLink.run(link, "ATTACH '" + today + "' AS today");
-      for (String table : tables) {
-        OlderRows.take(link, table);
-      }
-      SqliteLink.run(link, "DETACH today");
-      SqliteLink.ask(link, "PRAGMA wal_checkpoint(TRUNCATE)");
-    }
-    return old;
-  }
-
-  private static List<String> tables(Connection link) throws Exception {
-    return column(
-        link,
-        "SELECT name FROM pragma_table_list WHERE schema = 'main' AND type = 'table'"
-            + " AND name NOT LIKE 'sqlite_%' ORDER BY name");
-  }
-
-  private static List<String> column(Connection link, String sql) throws Exception {
-    List<String> values = new ArrayList<>();
-    try (Statement statement = link.createStatement();
-        ResultSet rows = statement.executeQuery(sql)) {
-      while (rows.next()) {
-        values.add(rows.getString(1));
-      }
-    }
-    return values;
-  }
-
   /** The columns that each table has now. */
   private static Map<String, String> columns(Connection link) throws Exception {
     Map<String, String> all = new LinkedHashMap<>();
-    for (String table : tables(link)) {
+    for (String table : RawRows.tables(link)) {
       all.put(
           table,
           String.join(
               " || '|' || ",
-              column(
+              RawRows.column(
                   link,
                   "SELECT 'quote(\"' || name || '\")' FROM pragma_table_info('" + table + "')")));
     }
@@ -86,7 +45,8 @@ class MigrationTest {
       for (Map.Entry<String, String> each : columns.entrySet()) {
         String table = each.getKey();
         all.put(
-            table, column(link, "SELECT " + each.getValue() + " FROM " + table + " ORDER BY id"));
+            table,
+            RawRows.column(link, "SELECT " + each.getValue() + " FROM " + table + " ORDER BY id"));
       }
     }
     return all;
@@ -105,7 +65,7 @@ class MigrationTest {
       piece = room.piece(SeamEnd.GAVE, 131);
       room.book.pieces().add(piece);
     }
-    Path old = olderShape(today, shape);
+    Path old = OlderBook.make(folder.resolve("old.walebook"), shape, today);
     Map<String, String> tables;
     try (Connection link = SqliteLink.migrator(old)) {
       tables = columns(link);

@@ -15,13 +15,9 @@ import walebook.act.lesson.TakeUpLesson;
 import walebook.lesson.Packs;
 import walebook.record.By;
 import walebook.record.ClothReading;
-import walebook.record.CutEdge;
-import walebook.record.Fold;
 import walebook.record.Grain;
-import walebook.record.How;
 import walebook.record.Lesson;
 import walebook.record.PlannedReading;
-import walebook.record.Pull;
 import walebook.record.ReadingLine;
 
 /** Plans of readings on the disk, and what is measured of them. */
@@ -59,23 +55,7 @@ class ReadingPlansTest {
   }
 
   private static ClothReading reading(Classroom room, Lesson lesson, UUID student, Grain grain) {
-    ClothReading reading =
-        new ClothReading(
-            Ids.next(),
-            room.cloth.id(),
-            room.schoolClass.id(),
-            lesson.id(),
-            student,
-            grain,
-            100,
-            150,
-            null,
-            new How(Fold.FOLDED, Pull.FIRM, null, null, null),
-            CutEdge.INSIDE,
-            1,
-            DAY,
-            "",
-            Classroom.FRESH);
+    ClothReading reading = room.reading(room.cloth, lesson.id(), student, grain, 150);
     room.book.clothLog().add(reading);
     return reading;
   }

@@ -5,9 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
-import java.sql.ResultSet;
-import java.sql.Statement;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -20,17 +17,6 @@ import walebook.book.sqlite.SqliteLink;
 /** The promises that every table keeps, and that the scripts are those of the folder. */
 class SchemaTest {
   @TempDir Path folder;
-
-  private static List<String> column(Connection link, String sql) throws Exception {
-    List<String> values = new ArrayList<>();
-    try (Statement statement = link.createStatement();
-        ResultSet rows = statement.executeQuery(sql)) {
-      while (rows.next()) {
-        values.add(rows.getString(1));
-      }
-    }
-    return values;
-  }
 
   @Test
   void theScriptsAreThoseOfTheFolder() throws Exception {
@@ -46,19 +32,19 @@ class SchemaTest {
     Migrations.apply(file);
     try (Connection link = SqliteLink.migrator(file)) {
       List<String> tables =
-          column(
+          RawRows.column(
               link,
               "SELECT name FROM pragma_table_list WHERE schema = 'main' AND type = 'table'"
                   + " AND name NOT LIKE 'sqlite_%'");
       assertThat(tables).hasSizeGreaterThan(15);
       assertThat(
-              column(
+              RawRows.column(
                   link,
                   "SELECT name FROM pragma_table_list WHERE schema = 'main'"
                       + " AND type = 'table' AND strict = 0 AND name NOT LIKE 'sqlite_%'"))
           .isEmpty();
       for (String table : tables) {
-        assertThat(column(link, "SELECT name FROM pragma_table_info('" + table + "')"))
+        assertThat(RawRows.column(link, "SELECT name FROM pragma_table_info('" + table + "')"))
             .as(table)
             .contains("id", "created_at", "changed_at", "row_version");
       }

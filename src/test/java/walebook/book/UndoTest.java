@@ -48,11 +48,6 @@ class UndoTest {
         .with(piece.stamp().next(Classroom.NOW.plusSeconds(grade)));
   }
 
-  static PhotoInfo photo(UUID pieceId) {
-    return new PhotoInfo(
-        Ids.next(), pieceId, null, "", "image/jpeg", 4, 3, new byte[] {9, 8}, Classroom.FRESH);
-  }
-
   @Test
   void aSavedPieceGoesAndComesBackAfterTheBookWasShut() {
     Path file = folder.resolve("a.walebook");
@@ -122,7 +117,7 @@ class UndoTest {
       TestPiece piece = room.piece(SeamEnd.GAVE, 140);
       room.book.pieces().add(piece);
       UUID adding = room.book.history().of("test_piece", piece.id()).get(0).stepId();
-      PhotoInfo photo = photo(piece.id());
+      PhotoInfo photo = Classroom.photo(piece.id());
       room.book.photos().add(photo, new byte[] {1, 2, 3});
       assertThatThrownBy(() -> room.book.history().undo(adding, TUTOR))
           .isInstanceOfSatisfying(
@@ -243,7 +238,8 @@ class UndoTest {
       switch (random.nextInt(10)) {
         case 0, 1 -> addPiece();
         case 2 -> book.pieces().update(graded(any(), 1 + random.nextInt(5)));
-        case 3 -> book.photos().add(photo(any().id()), new byte[] {(byte) random.nextInt(100)});
+        case 3 ->
+            book.photos().add(Classroom.photo(any().id()), new byte[] {(byte) random.nextInt(100)});
         case 4 ->
             book.notes()
                 .add(

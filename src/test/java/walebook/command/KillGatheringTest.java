@@ -13,11 +13,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.book.Book;
 import walebook.book.Classroom;
-import walebook.book.Ids;
 import walebook.book.PieceFilter;
 import walebook.book.open.SqliteFiles;
 import walebook.book.sqlite.SqliteLink;
-import walebook.record.PhotoInfo;
 import walebook.record.SeamEnd;
 import walebook.record.TestPiece;
 
@@ -76,19 +74,7 @@ class KillGatheringTest {
               book.pieces().add(piece);
               byte[] image = new byte[60_000];
               bytes.nextBytes(image);
-              book.photos()
-                  .add(
-                      new PhotoInfo(
-                          Ids.next(),
-                          piece.id(),
-                          null,
-                          "",
-                          "image/jpeg",
-                          4,
-                          3,
-                          new byte[] {1},
-                          Classroom.FRESH),
-                      image);
+              book.photos().add(Classroom.photo(piece.id()), image);
             }
             return file;
           });

@@ -12,11 +12,7 @@ import walebook.book.Ids;
 import walebook.desk.common.Background;
 import walebook.desk.common.PickFile;
 import walebook.desk.common.Session;
-import walebook.record.ClothReading;
-import walebook.record.CutEdge;
-import walebook.record.Fold;
 import walebook.record.Grain;
-import walebook.record.How;
 import walebook.record.Lesson;
 import walebook.record.MachineKind;
 import walebook.record.Method;
@@ -25,11 +21,8 @@ import walebook.record.NeedlePoint;
 import walebook.record.PieceAsked;
 import walebook.record.PieceCode;
 import walebook.record.PlannedPiece;
-import walebook.record.Pull;
 import walebook.record.Student;
 import walebook.record.TaughtPack;
-import walebook.tables.SharedTables;
-import walebook.words.Words;
 
 /** The small invented class with a lesson, a plan of pieces and a cloth whose stretch is known. */
 public final class PlannedClass implements AutoCloseable {
@@ -60,7 +53,9 @@ public final class PlannedClass implements AutoCloseable {
             Classroom.FRESH);
     room.book.lessons().add(lesson);
     for (double stretched : new double[] {161, 163, 162}) {
-      room.book.clothLog().add(reading(stretched));
+      room.book
+          .clothLog()
+          .add(room.reading(room.cloth, lesson.id(), room.first.id(), Grain.COURSE, stretched));
     }
   }
 
@@ -104,38 +99,9 @@ public final class PlannedClass implements AutoCloseable {
     room.book.lessons().plan(plan);
   }
 
-  private ClothReading reading(double stretched) {
-    return new ClothReading(
-        Ids.next(),
-        room.cloth.id(),
-        room.schoolClass.id(),
-        lesson.id(),
-        room.first.id(),
-        Grain.COURSE,
-        100,
-        stretched,
-        102.0,
-        new How(Fold.SINGLE, Pull.FIRM, null, 10.0, 60.0),
-        CutEdge.INSIDE,
-        1,
-        LocalDate.of(2026, 10, 5),
-        "",
-        Classroom.FRESH);
-  }
-
   /** A session over the book in which nobody has sat down yet. */
   public Session session(Background background, PickFile files) {
-    return new Session(
-        room.book,
-        SharedTables.read(),
-        Words.english(),
-        Classroom.CLOCK,
-        new Random(5),
-        background,
-        files,
-        fault -> {
-          throw new IllegalStateException(fault);
-        });
+    return Sessions.of(room.book, background, files);
   }
 
   /** A session in which the first student sits at the screen. */

@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Random;
 import java.util.Set;
 import java.util.function.Supplier;
 import javafx.application.Application;
@@ -34,7 +33,6 @@ import walebook.book.Classroom;
 import walebook.book.open.SqliteFiles;
 import walebook.desk.classroom.ClassroomView;
 import walebook.desk.cloths.ClothsView;
-import walebook.desk.common.PickFile;
 import walebook.desk.common.Session;
 import walebook.desk.common.Worker;
 import walebook.desk.lessons.LessonsView;
@@ -47,7 +45,6 @@ import walebook.desk.shell.Shell;
 import walebook.desk.term.TermView;
 import walebook.quantity.Unit;
 import walebook.record.SchoolClass;
-import walebook.tables.SharedTables;
 import walebook.words.Words;
 
 /** Shows the room's places on an invented class; with a folder it writes PNG files of them. */
@@ -93,16 +90,7 @@ public final class RoomTrial {
     }
 
     private Session session(Book book, @Nullable SchoolClass of) {
-      Session session =
-          new Session(
-              book,
-              SharedTables.read(),
-              words,
-              Classroom.CLOCK,
-              new Random(3),
-              Worker.sameThread(),
-              new NoFiles(),
-              Throwable::printStackTrace);
+      Session session = Sessions.of(book, Worker.sameThread(), PlannedClass.OneFile.NONE);
       session.schoolClassProperty().set(of);
       return session;
     }
@@ -254,18 +242,6 @@ public final class RoomTrial {
       table.getSelectionModel().select(row);
       table.fireEvent(
           new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.ENTER, false, false, false, false));
-    }
-  }
-
-  private static final class NoFiles implements PickFile {
-    @Override
-    public @Nullable Path open(Kind kind) {
-      return null;
-    }
-
-    @Override
-    public @Nullable Path save(Kind kind, String name) {
-      return null;
     }
   }
 }

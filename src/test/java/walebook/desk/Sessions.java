@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
 import walebook.book.Classroom;
 import walebook.book.open.SqliteCare;
+import walebook.desk.common.Background;
 import walebook.desk.common.BackupsViewModel;
 import walebook.desk.common.PickFile;
 import walebook.desk.common.Session;
@@ -18,20 +19,27 @@ import walebook.words.Words;
 public final class Sessions {
   private Sessions() {}
 
-  /** A session; every file asked for is the given one, null when the chooser is left. */
-  public static Session of(Book book, @Nullable SchoolClass schoolClass, @Nullable Path file) {
-    Session session =
-        new Session(
-            book,
-            SharedTables.read(),
-            Words.english(),
-            Classroom.CLOCK,
-            new Random(5),
-            Worker.sameThread(),
-            new OneFile(file),
-            fault -> {
-              throw new AssertionError(fault);
-            });
+  /** A session in which nobody has chosen a class yet. */
+  public static Session of(Book book, Background background, PickFile files) {
+    return new Session(
+        book,
+        SharedTables.read(),
+        Words.english(),
+        Classroom.CLOCK,
+        new Random(5),
+        background,
+        files,
+        fault -> {
+          throw new AssertionError(fault);
+        });
+  }
+
+  /**
+   * A session; what is opened is the given path, what is saved lies in it; null when the chooser is
+   * left.
+   */
+  public static Session of(Book book, @Nullable SchoolClass schoolClass, @Nullable Path path) {
+    Session session = of(book, Worker.sameThread(), new AtPath(path));
     session.schoolClassProperty().set(schoolClass);
     return session;
   }
@@ -53,15 +61,15 @@ public final class Sessions {
         copy -> {});
   }
 
-  private record OneFile(@Nullable Path file) implements PickFile {
+  private record AtPath(@Nullable Path path) implements PickFile {
     @Override
     public @Nullable Path open(Kind kind) {
-      return file;
+      return path;
     }
 
     @Override
     public @Nullable Path save(Kind kind, String name) {
-      return file == null ? null : file.resolve(name);
+      return path == null ? null : path.resolve(name);
     }
   }
 }

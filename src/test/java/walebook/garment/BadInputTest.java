@@ -3,20 +3,16 @@ package walebook.garment;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import walebook.cloth.ClothCalculations;
 import walebook.problem.Answer;
 import walebook.problem.Place;
 import walebook.problem.Problem;
 import walebook.quantity.Unit;
-import walebook.seam.SeamCalculations;
-import walebook.tables.SharedTables;
 import walebook.words.Words;
+import walebook.working.AllCalculations;
 import walebook.working.Calculation;
 import walebook.working.Input;
 import walebook.working.Verdict;
@@ -106,23 +102,13 @@ class BadInputTest {
         .isEqualTo(Verdict.NOT_MET);
   }
 
-  private static List<Calculation> everyCalculation() {
-    SharedTables tables = SharedTables.read();
-    return Stream.of(
-            ClothCalculations.all(tables.balanceBands()),
-            SeamCalculations.all(tables.seamRows()),
-            GarmentCalculations.all(tables.garment()))
-        .flatMap(List::stream)
-        .toList();
-  }
-
   /** Whatever stands in a field, a calculation answers or refuses; it never falls over. */
   @Test
   void nothingCrashesWhateverIsTyped() {
     String[] rubbish = {
       "", " ", "0", "-1", "1e9", "NaN", "∞", "ten", "1/0", ";", "9 9", "99999999"
     };
-    for (Calculation calculation : everyCalculation()) {
+    for (Calculation calculation : AllCalculations.all()) {
       for (Input bad : calculation.inputs()) {
         for (String text : rubbish) {
           Map<String, String> typed = new HashMap<>();

@@ -1,5 +1,7 @@
 package walebook.sheet;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -46,5 +48,17 @@ record Grid(XSSFSheet sheet) {
 
   String text(int row, String header) {
     return cell(row, header).getStringCellValue();
+  }
+
+  /** A cell as another library reads it is the same as ours. */
+  static void same(XSSFSheet sheet, org.dhatim.fastexcel.reader.Cell cell) {
+    var there = sheet.getRow(cell.getAddress().getRow()).getCell(cell.getAddress().getColumn());
+    switch (cell.getType()) {
+      case NUMBER ->
+          assertThat(cell.asNumber().doubleValue()).isEqualTo(there.getNumericCellValue());
+      case STRING -> assertThat(cell.asString()).isEqualTo(there.getStringCellValue());
+      case EMPTY -> assertThat(there == null || there.toString().isEmpty()).isTrue();
+      default -> throw new AssertionError("unexpected cell " + cell);
+    }
   }
 }

@@ -13,7 +13,6 @@ import org.apache.poi.ss.usermodel.DateUtil;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFTable;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.dhatim.fastexcel.reader.Cell;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.Row;
 import org.junit.jupiter.api.AfterEach;
@@ -195,20 +194,9 @@ class MarksSheetTest {
       for (String name : List.of("Marks", "Criteria coverage")) {
         XSSFSheet same = Objects.requireNonNull(workbook.getSheet(name));
         for (Row row : read.findSheet(name).orElseThrow().read()) {
-          row.stream().filter(Objects::nonNull).forEach(cell -> compare(same, cell));
+          row.stream().filter(Objects::nonNull).forEach(cell -> Grid.same(same, cell));
         }
       }
-    }
-  }
-
-  private static void compare(XSSFSheet same, Cell cell) {
-    var there = same.getRow(cell.getAddress().getRow()).getCell(cell.getAddress().getColumn());
-    switch (cell.getType()) {
-      case NUMBER ->
-          assertThat(cell.asNumber().doubleValue()).isEqualTo(there.getNumericCellValue());
-      case STRING -> assertThat(cell.asString()).isEqualTo(there.getStringCellValue());
-      case EMPTY -> assertThat(there == null || there.toString().isEmpty()).isTrue();
-      default -> throw new AssertionError("unexpected cell " + cell);
     }
   }
 

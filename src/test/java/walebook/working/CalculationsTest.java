@@ -10,18 +10,14 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import walebook.cloth.ClothCalculations;
-import walebook.garment.GarmentCalculations;
 import walebook.problem.Answer;
 import walebook.problem.Problem;
 import walebook.quantity.Unit;
-import walebook.seam.SeamCalculations;
-import walebook.tables.SharedTables;
 import walebook.words.Words;
 
 class CalculationsTest {
   private static final Words WORDS = Words.english();
-  private static final List<Calculation> ALL = all();
+  private static final List<Calculation> ALL = AllCalculations.all();
 
   /** Inputs that take each calculation down a different road; the name before the first space. */
   private static final List<String> EXAMPLES =
@@ -158,16 +154,6 @@ class CalculationsTest {
 
   static Stream<String> examples() {
     return EXAMPLES.stream();
-  }
-
-  private static List<Calculation> all() {
-    SharedTables tables = SharedTables.read();
-    return Stream.of(
-            ClothCalculations.all(tables.balanceBands()),
-            SeamCalculations.all(tables.seamRows()),
-            GarmentCalculations.all(tables.garment()))
-        .flatMap(List::stream)
-        .toList();
   }
 
   @ParameterizedTest

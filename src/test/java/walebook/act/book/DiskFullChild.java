@@ -19,7 +19,6 @@ import walebook.book.Book;
 import walebook.book.BookCopy;
 import walebook.book.BookTrouble;
 import walebook.book.Classroom;
-import walebook.book.Ids;
 import walebook.book.PieceFilter;
 import walebook.book.gather.GatherProgress;
 import walebook.book.open.SqliteCare;
@@ -27,7 +26,6 @@ import walebook.book.open.SqliteFiles;
 import walebook.book.sqlite.SqliteLink;
 import walebook.problem.Answer;
 import walebook.record.By;
-import walebook.record.PhotoInfo;
 import walebook.record.SeamEnd;
 import walebook.record.TestPiece;
 import walebook.words.Words;
@@ -121,19 +119,7 @@ final class DiskFullChild {
       TestPiece piece =
           Classroom.like(like, walebook.record.PieceCode.draw(new java.util.Random(1000 + i)));
       book.pieces().add(piece);
-      book.photos()
-          .add(
-              new PhotoInfo(
-                  Ids.next(),
-                  piece.id(),
-                  null,
-                  "",
-                  "image/jpeg",
-                  4,
-                  3,
-                  new byte[] {1},
-                  Classroom.FRESH),
-              new byte[bytes]);
+      book.photos().add(Classroom.photo(piece.id()), new byte[bytes]);
     }
   }
 

@@ -20,6 +20,7 @@ import walebook.act.gather.GiveStarterBooks;
 import walebook.book.Book;
 import walebook.book.BookDifference;
 import walebook.book.Classroom;
+import walebook.book.RawRows;
 import walebook.book.RescueNames;
 import walebook.book.RescueReport;
 import walebook.book.open.SqliteCare;
@@ -123,7 +124,7 @@ class EveryTableTest {
           continue;
         }
         for (String column :
-            FullBook.column(
+            RawRows.column(
                 link,
                 "SELECT name FROM pragma_table_info('"
                     + table

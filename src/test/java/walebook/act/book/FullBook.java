@@ -3,11 +3,8 @@ package walebook.act.book;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
-import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.sql.Statement;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +16,7 @@ import walebook.book.Book;
 import walebook.book.Classroom;
 import walebook.book.Ids;
 import walebook.book.PieceFilter;
+import walebook.book.RawRows;
 import walebook.book.gather.GatherProgress;
 import walebook.book.open.SqliteFiles;
 import walebook.book.sqlite.SqliteLink;
@@ -69,7 +67,7 @@ public final class FullBook {
       book.drafts().keep(new Draft("piece", "Tutor", Map.of("remark", "half typed")));
       book.bin().put("test_piece", pieces.get(1).id(), TUTOR);
       Cloth cloth = book.cloths().all().get(0);
-      book.cloths().update(said(cloth, "soft"));
+      book.cloths().update(Classroom.remarked(cloth, "soft", Classroom.NOW));
       UUID last = book.history().lastDone(null);
       book.history().undo(java.util.Objects.requireNonNull(last), TUTOR);
     }
@@ -126,22 +124,6 @@ public final class FullBook {
     book.marks().put(MarkedValue.GRADE, piece.id(), Mark.SET_ASIDE, "wet", TUTOR, Ids.next());
   }
 
-  private static Cloth said(Cloth was, String remark) {
-    return new Cloth(
-        was.id(),
-        was.name(),
-        was.kind(),
-        was.fibre(),
-        was.elastanePercent(),
-        was.massGm2(),
-        was.widthMm(),
-        was.thicknessMm(),
-        was.edge(),
-        remark,
-        was.retired(),
-        was.stamp().next(Classroom.NOW));
-  }
-
   private static void shelve(Path file) throws SQLException {
     try (Connection link = SqliteLink.migrator(file)) {
       SqliteLink.run(
@@ -157,7 +139,10 @@ public final class FullBook {
     Path copy = Files.copy(file, file.resolveSibling("copy-" + file.getFileName()));
     for (Path each : List.of(file, copy)) {
       try (Book book = FILES.open(each, Classroom.CLOCK).value()) {
-        book.cloths().update(said(book.cloths().all().get(1), "by " + each.getFileName()));
+        book.cloths()
+            .update(
+                Classroom.remarked(
+                    book.cloths().all().get(1), "by " + each.getFileName(), Classroom.NOW));
       }
     }
     try (Book book = FILES.open(file, Classroom.CLOCK).value()) {
@@ -172,29 +157,19 @@ public final class FullBook {
     Map<String, List<String>> all = new TreeMap<>();
     try (Connection link = SqliteLink.migrator(file)) {
       for (String table :
-          column(
+          RawRows.column(
               link,
               "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%'")) {
         String columns =
             String.join(
                 " || '|' || ",
-                column(
+                RawRows.column(
                     link,
                     "SELECT 'quote(\"' || name || '\")' FROM pragma_table_info('" + table + "')"));
-        all.put(table, column(link, "SELECT " + columns + " FROM " + table + " ORDER BY 1"));
+        all.put(
+            table, RawRows.column(link, "SELECT " + columns + " FROM " + table + " ORDER BY 1"));
       }
     }
     return all;
-  }
-
-  public static List<String> column(Connection link, String sql) throws SQLException {
-    List<String> values = new ArrayList<>();
-    try (Statement statement = link.createStatement();
-        ResultSet rows = statement.executeQuery(sql)) {
-      while (rows.next()) {
-        values.add(rows.getString(1));
-      }
-    }
-    return values;
   }
 }

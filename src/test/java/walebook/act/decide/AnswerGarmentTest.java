@@ -22,21 +22,16 @@ import walebook.garment.GarmentAnswers;
 import walebook.garment.Link;
 import walebook.garment.LinkKind;
 import walebook.problem.Answer;
-import walebook.record.ClothReading;
-import walebook.record.CutEdge;
-import walebook.record.Fold;
 import walebook.record.GarmentEdge;
 import walebook.record.GarmentGirth;
 import walebook.record.GarmentOpening;
 import walebook.record.GarmentSewing;
 import walebook.record.GarmentSheet;
 import walebook.record.Grain;
-import walebook.record.How;
 import walebook.record.Lesson;
 import walebook.record.MachineKind;
 import walebook.record.PatternAsks;
 import walebook.record.PlannedPiece;
-import walebook.record.Pull;
 import walebook.record.PullReading;
 import walebook.record.SeamEnd;
 import walebook.record.StitchChoice;
@@ -74,25 +69,7 @@ class AnswerGarmentTest {
 
   private static void read(Classroom room, Grain grain, double stretchedMm) {
     for (int i = 0; i < 3; i++) {
-      room.book
-          .clothLog()
-          .add(
-              new ClothReading(
-                  Ids.next(),
-                  room.cloth.id(),
-                  room.schoolClass.id(),
-                  null,
-                  null,
-                  grain,
-                  100,
-                  stretchedMm,
-                  null,
-                  new How(Fold.FOLDED, Pull.FIRM, null, null, null),
-                  CutEdge.INSIDE,
-                  1,
-                  LocalDate.of(2026, 10, 5),
-                  "",
-                  Classroom.FRESH));
+      room.book.clothLog().add(room.reading(grain, stretchedMm));
     }
   }
 

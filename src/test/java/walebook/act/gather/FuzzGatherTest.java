@@ -21,6 +21,7 @@ import walebook.book.Book;
 import walebook.book.Classroom;
 import walebook.book.Damage;
 import walebook.book.PieceFilter;
+import walebook.book.RawRows;
 import walebook.book.gather.Choice;
 import walebook.book.gather.Conflict;
 import walebook.book.gather.FromBook;
@@ -137,7 +138,7 @@ class FuzzGatherTest {
   /** Some values of some rows, as if changed there; what the file itself refuses stays. */
   private static String rows(Connection link, Random random) throws SQLException {
     List<String> tables =
-        FullBook.column(
+        RawRows.column(
             link,
             "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%'"
                 + " ORDER BY name");
@@ -145,7 +146,7 @@ class FuzzGatherTest {
     for (int i = random.nextInt(4); i >= 0; i--) {
       String table = tables.get(random.nextInt(tables.size()));
       List<String> columns =
-          FullBook.column(link, "SELECT name FROM pragma_table_info('" + table + "')");
+          RawRows.column(link, "SELECT name FROM pragma_table_info('" + table + "')");
       String column = columns.get(random.nextInt(columns.size()));
       String value = VALUES.get(random.nextInt(VALUES.size()));
       String version = columns.contains("row_version") ? ", row_version = row_version + 1" : "";

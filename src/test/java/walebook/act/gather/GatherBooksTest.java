@@ -24,7 +24,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import walebook.book.Book;
 import walebook.book.Classroom;
 import walebook.book.Ids;
-import walebook.book.OlderRows;
+import walebook.book.OlderBook;
 import walebook.book.PieceFilter;
 import walebook.book.gather.Choice;
 import walebook.book.gather.Conflict;
@@ -62,19 +62,7 @@ class GatherBooksTest {
   private static byte[] photo(Book book, TestPiece of, int size, long seed) {
     byte[] image = new byte[size];
     new Random(seed).nextBytes(image);
-    book.photos()
-        .add(
-            new PhotoInfo(
-                Ids.next(),
-                of.id(),
-                null,
-                "",
-                "image/jpeg",
-                40,
-                30,
-                new byte[] {1, 2},
-                Classroom.FRESH),
-            image);
+    book.photos().add(Classroom.photo(of.id()), image);
     return image;
   }
 
@@ -439,31 +427,7 @@ class GatherBooksTest {
     TestPiece piece = piece(131);
     Path today = Hall.copy(tutor, "today.walebook");
     Hall.work(today, book -> book.pieces().add(piece));
-    Path old = folder.resolve("old.walebook");
-    try (Connection link = SqliteLink.migrator(old)) {
-      for (String script : Migrations.SCRIPTS.subList(0, shape)) {
-        SqliteLink.run(link, Files.readString(Path.of("migrations", script)));
-      }
-      SqliteLink.run(link, "PRAGMA user_version = " + shape);
-      SqliteLink.run(link, "ATTACH '" + today + "' AS today");
-      for (String table :
-          List.of(
-              "book_info",
-              "student",
-              "term",
-              "school_class",
-              "class_student",
-              "machine",
-              "machine_stitch",
-              "machine_dial",
-              "cloth",
-              "test_piece",
-              "piece_pull",
-              "fault_seen")) {
-        OlderRows.take(link, table);
-      }
-      SqliteLink.run(link, "DETACH today");
-    }
+    Path old = OlderBook.make(folder.resolve("old.walebook"), shape, today);
     String before = Hall.hash(old);
     List<Path> beside = besides(old);
     assertThat(Hall.gather(tutor, old).books().get(0).pieces()).isEqualTo(1);

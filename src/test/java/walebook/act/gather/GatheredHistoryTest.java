@@ -27,7 +27,6 @@ import walebook.record.CriterionTag;
 import walebook.record.Feedback;
 import walebook.record.PhotoInfo;
 import walebook.record.PullReading;
-import walebook.record.SchoolClass;
 import walebook.record.SeamEnd;
 import walebook.record.Seen;
 import walebook.record.Stamp;
@@ -61,9 +60,7 @@ class GatheredHistoryTest {
   }
 
   private static UUID photo(Book book, UUID pieceId) {
-    PhotoInfo photo =
-        new PhotoInfo(
-            Ids.next(), pieceId, null, "", "image/jpeg", 4, 3, new byte[] {9, 8}, Classroom.FRESH);
+    PhotoInfo photo = Classroom.photo(pieceId);
     book.photos().add(photo, new byte[] {1, 2, 3});
     return photo.id();
   }
@@ -295,13 +292,13 @@ class GatheredHistoryTest {
     Classroom second = Classroom.in(other);
     TestPiece piece = second.piece(SeamEnd.GAVE, 140);
     second.book.pieces().add(piece);
-    Criterion theirs = criterion(second.schoolClass, "1.1");
-    Criterion more = criterion(second.schoolClass, "1.2");
+    Criterion theirs = second.criterion("1.1");
+    Criterion more = second.criterion("1.2");
     second.book.assessments().keep(theirs);
     second.book.assessments().keep(more);
     second.book.assessments().tag(CriterionTag.onPiece(theirs.id(), piece.id()));
     second.close();
-    Criterion ours = criterion(room.schoolClass, "1.1");
+    Criterion ours = room.criterion("1.1");
     Hall.work(tutor, book -> book.assessments().keep(ours));
     Hall.gather(tutor, other);
     Hall.work(
@@ -321,11 +318,6 @@ class GatheredHistoryTest {
           assertThat(book.assessments().tagsOf(room.schoolClass.id()))
               .containsExactly(CriterionTag.onPiece(ours.id(), piece.id()));
         });
-  }
-
-  private static Criterion criterion(SchoolClass of, String code) {
-    return new Criterion(
-        Ids.next(), of.id(), code, "Chooses a stitch", 1, Criterion.ALL, Classroom.FRESH);
   }
 
   @Test

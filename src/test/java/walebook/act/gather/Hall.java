@@ -20,7 +20,6 @@ import walebook.book.open.SqliteFiles;
 import walebook.book.sqlite.SqliteLink;
 import walebook.record.By;
 import walebook.record.Cloth;
-import walebook.record.Stamp;
 
 /** A tutor's book and copies of it that students work on, for tests. */
 final class Hall {
@@ -98,22 +97,7 @@ final class Hall {
   static void remark(Book book, String remark, int hours) {
     Cloth was = book.cloths().all().get(0);
     Clock clock = Clock.offset(Classroom.CLOCK, Duration.ofHours(hours));
-    Stamp next = was.stamp().next(clock.instant());
-    book.cloths()
-        .update(
-            new Cloth(
-                was.id(),
-                was.name(),
-                was.kind(),
-                was.fibre(),
-                was.elastanePercent(),
-                was.massGm2(),
-                was.widthMm(),
-                was.thicknessMm(),
-                was.edge(),
-                remark,
-                was.retired(),
-                next));
+    book.cloths().update(Classroom.remarked(was, remark, clock.instant()));
   }
 
   static String remarkOf(Path file) {

@@ -12,18 +12,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.act.classroom.EnrolStudents;
 import walebook.book.Classroom;
-import walebook.book.Ids;
 import walebook.lesson.Packs;
 import walebook.problem.Answer;
 import walebook.problem.Problem;
-import walebook.record.ClothReading;
-import walebook.record.CutEdge;
-import walebook.record.Fold;
-import walebook.record.How;
 import walebook.record.Lesson;
 import walebook.record.PlannedPiece;
 import walebook.record.PlannedReading;
-import walebook.record.Pull;
 import walebook.record.ReadingLine;
 import walebook.record.SeamEnd;
 import walebook.record.Student;
@@ -138,22 +132,8 @@ class ReplanLessonTest {
     room.book
         .clothLog()
         .add(
-            new ClothReading(
-                Ids.next(),
-                room.cloth.id(),
-                room.schoolClass.id(),
-                planned.lessonId(),
-                planned.studentId(),
-                planned.grain(),
-                100,
-                140,
-                null,
-                new How(Fold.FOLDED, Pull.FIRM, null, null, null),
-                CutEdge.INSIDE,
-                1,
-                DAY,
-                "",
-                Classroom.FRESH));
+            room.reading(
+                room.cloth, planned.lessonId(), planned.studentId(), planned.grain(), 140));
   }
 
   @Test

@@ -1,7 +1,6 @@
 package walebook.act.piece;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -10,12 +9,7 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Classroom;
 import walebook.book.Ids;
-import walebook.record.ClothReading;
-import walebook.record.CutEdge;
-import walebook.record.Fold;
 import walebook.record.Grain;
-import walebook.record.How;
-import walebook.record.Pull;
 import walebook.tables.SharedTables;
 
 /** A class with one measured cloth and a form that is filled well, for tests of logging. */
@@ -26,25 +20,7 @@ final class Bench implements AutoCloseable {
   Bench(Path file) {
     room = Classroom.in(file);
     for (double stretched : List.of(149, 150, 151)) {
-      room.book
-          .clothLog()
-          .add(
-              new ClothReading(
-                  Ids.next(),
-                  room.cloth.id(),
-                  room.schoolClass.id(),
-                  null,
-                  room.first.id(),
-                  Grain.COURSE,
-                  100,
-                  stretched,
-                  103.0,
-                  new How(Fold.FOLDED, Pull.FIRM, null, 10.0, 60.0),
-                  CutEdge.INSIDE,
-                  1,
-                  LocalDate.of(2026, 10, 5),
-                  "",
-                  Classroom.FRESH));
+      room.book.clothLog().add(room.reading(Grain.COURSE, stretched));
     }
   }
 

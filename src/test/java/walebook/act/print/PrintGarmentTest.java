@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -15,19 +14,14 @@ import walebook.book.Classroom;
 import walebook.book.Ids;
 import walebook.paper.PaperSize;
 import walebook.paper.ReadPdf;
-import walebook.record.ClothReading;
-import walebook.record.CutEdge;
-import walebook.record.Fold;
 import walebook.record.GarmentEdge;
 import walebook.record.GarmentGirth;
 import walebook.record.GarmentOpening;
 import walebook.record.GarmentSewing;
 import walebook.record.GarmentSheet;
 import walebook.record.Grain;
-import walebook.record.How;
 import walebook.record.MachineKind;
 import walebook.record.PatternAsks;
-import walebook.record.Pull;
 import walebook.record.SeamEnd;
 import walebook.record.StitchChoice;
 
@@ -41,25 +35,7 @@ class PrintGarmentTest {
   private static UUID sheet(PaperClass in, Map<String, Double> body) {
     Classroom room = in.room;
     for (Grain grain : new Grain[] {Grain.WALE, Grain.COURSE}) {
-      room.book
-          .clothLog()
-          .add(
-              new ClothReading(
-                  Ids.next(),
-                  room.cloth.id(),
-                  room.schoolClass.id(),
-                  null,
-                  room.first.id(),
-                  grain,
-                  100,
-                  grain == Grain.WALE ? 120 : 150,
-                  102.0,
-                  new How(Fold.SINGLE, Pull.FIRM, null, 10.0, 60.0),
-                  CutEdge.INSIDE,
-                  1,
-                  LocalDate.of(2026, 10, 5),
-                  "",
-                  Classroom.FRESH));
+      room.book.clothLog().add(room.reading(grain, grain == Grain.WALE ? 120 : 150));
     }
     room.book.pieces().add(room.piece(SeamEnd.GAVE, 128));
     StitchChoice stitch = new StitchChoice(MachineKind.SEWING, "304", 2.5, 2.5);

@@ -18,10 +18,7 @@ import walebook.desk.Sessions;
 import walebook.desk.common.Session;
 import walebook.drawing.DotRow;
 import walebook.drawing.HkPlot;
-import walebook.record.ClothReading;
-import walebook.record.CutEdge;
 import walebook.record.Grain;
-import walebook.record.How;
 import walebook.record.Lesson;
 
 class AlikeViewModelTest {
@@ -33,25 +30,7 @@ class AlikeViewModelTest {
 
   private static void read(
       Classroom room, @Nullable UUID lessonId, @Nullable UUID by, double stretchedMm) {
-    room.book
-        .clothLog()
-        .add(
-            new ClothReading(
-                Ids.next(),
-                room.cloth.id(),
-                room.schoolClass.id(),
-                lessonId,
-                by,
-                Grain.COURSE,
-                100,
-                stretchedMm,
-                null,
-                How.UNKNOWN,
-                CutEdge.INSIDE,
-                1,
-                LocalDate.of(2026, 10, 5),
-                "",
-                Classroom.FRESH));
+    room.book.clothLog().add(room.reading(room.cloth, lessonId, by, Grain.COURSE, stretchedMm));
   }
 
   private static AlikeViewModel model(Session session) {

@@ -6,21 +6,16 @@ import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.List;
 import java.util.Queue;
-import java.util.Random;
-import java.util.concurrent.Executor;
 import javafx.beans.value.ObservableValue;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.book.Classroom;
 import walebook.book.open.SqliteFiles;
-import walebook.desk.common.PickFile;
+import walebook.desk.PlannedClass;
+import walebook.desk.Sessions;
 import walebook.desk.common.Session;
 import walebook.desk.common.Worker;
-import walebook.record.PullReading;
 import walebook.record.SeamEnd;
-import walebook.tables.SharedTables;
-import walebook.words.Words;
 
 /** Every part reads and reckons as work that is handed over, never on the thread that asks. */
 class AwayFromWindowTest {
@@ -29,37 +24,10 @@ class AwayFromWindowTest {
   private final Queue<Runnable> away = new ArrayDeque<>();
 
   private Session session(Classroom room) {
-    PickFile none = NoFile.NONE;
-    Executor window = Runnable::run;
     Session session =
-        new Session(
-            room.book,
-            SharedTables.read(),
-            Words.english(),
-            Classroom.CLOCK,
-            new Random(5),
-            new Worker(away::add, window),
-            none,
-            fault -> {
-              throw new AssertionError(fault);
-            });
+        Sessions.of(room.book, new Worker(away::add, Runnable::run), PlannedClass.OneFile.NONE);
     session.schoolClassProperty().set(room.schoolClass);
     return session;
-  }
-
-  /** Nobody is there to choose a file. */
-  private enum NoFile implements PickFile {
-    NONE;
-
-    @Override
-    public @Nullable Path open(Kind kind) {
-      return null;
-    }
-
-    @Override
-    public @Nullable Path save(Kind kind, String name) {
-      return null;
-    }
   }
 
   private void workAll() {
@@ -71,15 +39,7 @@ class AwayFromWindowTest {
   @Test
   void noPartFindsAnythingBeforeTheWorkIsDoneElsewhere() {
     try (Classroom room = Classroom.in(folder.resolve("a.walebook"))) {
-      room.book
-          .pieces()
-          .add(
-              room.piece(
-                  room.first.id(),
-                  2.5,
-                  List.of(new PullReading(1, SeamEnd.GAVE, 140)),
-                  List.of(),
-                  null));
+      room.book.pieces().add(room.piece(SeamEnd.GAVE, 140));
       FiltersViewModel filters = new FiltersViewModel(session(room));
       assertThat(filters.cloths()).hasSize(1);
       FairViewModel fair = new FairViewModel(filters);

@@ -25,7 +25,6 @@ import walebook.desk.look.Look;
 import walebook.desk.look.TextSize;
 import walebook.desk.look.Theme;
 import walebook.quantity.Unit;
-import walebook.record.PullReading;
 import walebook.record.SchoolClass;
 import walebook.record.SeamEnd;
 
@@ -70,15 +69,7 @@ public final class ClassroomTrial {
         walk(scene, Sessions.of(room), folder, "long");
       }
       try (Classroom room = Classroom.in(books.resolve("one.walebook"))) {
-        room.book
-            .pieces()
-            .add(
-                room.piece(
-                    room.first.id(),
-                    2.5,
-                    List.of(new PullReading(1, SeamEnd.GAVE, 140)),
-                    List.of(),
-                    null));
+        room.book.pieces().add(room.piece(SeamEnd.GAVE, 140));
         walk(scene, Sessions.of(room), folder, "one");
       }
       Platform.exit();

@@ -4,7 +4,6 @@ import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.book.Classroom;
@@ -12,7 +11,6 @@ import walebook.compare.Outcome;
 import walebook.desk.RoomBook;
 import walebook.desk.Sessions;
 import walebook.drawing.ValueBar;
-import walebook.record.PullReading;
 import walebook.record.SeamEnd;
 
 class ControlViewModelTest {
@@ -39,15 +37,7 @@ class ControlViewModelTest {
   @Test
   void withoutAControlNothingIsDrawnAndASentenceSaysWhy() {
     try (Classroom room = Classroom.in(folder.resolve("b.walebook"))) {
-      room.book
-          .pieces()
-          .add(
-              room.piece(
-                  room.first.id(),
-                  2.5,
-                  List.of(new PullReading(1, SeamEnd.GAVE, 140)),
-                  List.of(),
-                  null));
+      room.book.pieces().add(room.piece(SeamEnd.GAVE, 140));
       FiltersViewModel filters = new FiltersViewModel(Sessions.of(room));
       filters.outcomeProperty().set(Outcome.SEAM_STRETCH);
       ControlViewModel.Found found = requireNonNull(model(filters).foundProperty().get());

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -14,7 +13,6 @@ import walebook.book.Ids;
 import walebook.book.open.SqliteFiles;
 import walebook.compare.Outcome;
 import walebook.desk.Sessions;
-import walebook.record.PullReading;
 import walebook.record.SchoolClass;
 import walebook.record.SeamEnd;
 import walebook.record.Term;
@@ -25,13 +23,7 @@ class TermsViewModelTest {
   @TempDir Path folder;
 
   private static void piece(Classroom room, UUID inClass, double endMm) {
-    TestPiece made =
-        room.piece(
-            room.first.id(),
-            2.5,
-            List.of(new PullReading(1, SeamEnd.GAVE, endMm)),
-            List.of(),
-            null);
+    TestPiece made = room.piece(SeamEnd.GAVE, endMm);
     Whose whose = new Whose(inClass, room.first.id(), null, null, made.whose().sewnOn());
     room.book.pieces().add(made.with(whose));
   }

@@ -11,16 +11,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.act.lesson.ReadLessons;
 import walebook.book.Classroom;
-import walebook.book.Ids;
 import walebook.desk.Sessions;
 import walebook.lesson.Packs;
-import walebook.record.ClothReading;
-import walebook.record.CutEdge;
-import walebook.record.Fold;
 import walebook.record.Grain;
-import walebook.record.How;
 import walebook.record.Lesson;
-import walebook.record.Pull;
 
 class TakeUpViewModelTest {
   @TempDir Path folder;
@@ -34,25 +28,7 @@ class TakeUpViewModelTest {
       assertThat(model.unmeasuredProperty().get()).isEmpty();
       model.cloth(pack.plan().cloths().get(0)).text().set(room.cloth.id().toString());
       assertThat(model.unmeasuredProperty().get()).isEqualTo("Grey jersey");
-      room.book
-          .clothLog()
-          .add(
-              new ClothReading(
-                  Ids.next(),
-                  room.cloth.id(),
-                  room.schoolClass.id(),
-                  null,
-                  room.first.id(),
-                  Grain.COURSE,
-                  100,
-                  150,
-                  102.0,
-                  new How(Fold.FOLDED, Pull.FIRM, null, 10.0, 60.0),
-                  CutEdge.INSIDE,
-                  1,
-                  LocalDate.of(2026, 9, 14),
-                  "",
-                  Classroom.FRESH));
+      room.book.clothLog().add(room.reading(Grain.COURSE, 150));
       model.cloth(pack.plan().cloths().get(1)).text().set(room.cloth.id().toString());
       assertThat(model.unmeasuredProperty().get()).isEmpty();
     }

@@ -3,7 +3,6 @@ package walebook.desk.start;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
@@ -17,15 +16,7 @@ import org.testfx.util.WaitForAsyncUtils;
 import walebook.desk.PlannedClass;
 import walebook.desk.common.Session;
 import walebook.desk.common.Worker;
-import walebook.desk.look.Look;
-import walebook.desk.look.TextSize;
-import walebook.desk.look.Theme;
-import walebook.desk.shell.FindField;
-import walebook.desk.shell.FindViewModel;
-import walebook.desk.shell.Shell;
-import walebook.quantity.Unit;
 import walebook.record.PieceCode;
-import walebook.words.Words;
 
 /** From any place, a label typed as a scanner types it opens the piece. */
 @ExtendWith(ApplicationExtension.class)
@@ -34,8 +25,7 @@ class FindPieceTest {
   @TempDir static Path folder;
 
   private PlannedClass made;
-  private Places places;
-  private Shell shell;
+  private OpenedWindow window;
   private Session session;
 
   @Start
@@ -43,28 +33,12 @@ class FindPieceTest {
     made = PlannedClass.in(folder.resolve("class.walebook"), 1);
     session = made.session(Worker.sameThread(), PlannedClass.OneFile.NONE);
     session.schoolClassProperty().set(made.room.schoolClass);
-    Words words = Words.english();
-    Look look = new Look(Theme.LIGHT, TextSize.USUAL);
-    places = new Places(session, look, Unit.MM, copy -> {});
-    shell = new Shell(words, look, places.entries());
-    shell.find(new FindField(words, new FindViewModel(session)));
-    session
-        .wishProperty()
-        .addListener(
-            (from, old, now) -> {
-              if (now != null) {
-                shell.show(now.place());
-              }
-            });
-    Scene scene = new Scene(shell, 1280, 800);
-    look.dress(scene);
-    stage.setScene(scene);
-    stage.show();
+    window = new OpenedWindow(stage, session);
   }
 
   @AfterEach
   void close() {
-    WaitForAsyncUtils.waitForAsyncFx(5000, places::rest);
+    window.close();
     made.close();
   }
 
@@ -75,11 +49,11 @@ class FindPieceTest {
     String code = made.plan.get(2).code();
     robot.write("Q").type(KeyCode.ENTER);
     WaitForAsyncUtils.waitForFxEvents();
-    assertThat(shell.currentProperty().get()).isEqualTo("cloths");
+    assertThat(window.shell.currentProperty().get()).isEqualTo("cloths");
     // The next scan types over what was not found.
     robot.write(code).type(KeyCode.ENTER);
     WaitForAsyncUtils.waitForFxEvents();
-    assertThat(shell.currentProperty().get()).isEqualTo("pieces");
+    assertThat(window.shell.currentProperty().get()).isEqualTo("pieces");
     assertThat(session.studentProperty().get()).isEqualTo(made.room.first);
     assertThat(robot.lookup(node -> says(node).contains(PieceCode.spoken(code))).tryQuery())
         .isPresent();

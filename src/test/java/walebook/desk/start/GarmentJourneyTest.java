@@ -5,11 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
 import javafx.scene.Node;
-import javafx.scene.Scene;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Labeled;
@@ -26,24 +24,11 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
-import walebook.book.Classroom;
-import walebook.book.Ids;
 import walebook.desk.PlannedClass;
 import walebook.desk.common.Session;
 import walebook.desk.common.Worker;
-import walebook.desk.look.Look;
-import walebook.desk.look.TextSize;
-import walebook.desk.look.Theme;
-import walebook.desk.shell.Shell;
-import walebook.quantity.Unit;
-import walebook.record.ClothReading;
-import walebook.record.CutEdge;
-import walebook.record.Fold;
 import walebook.record.GarmentSheet;
 import walebook.record.Grain;
-import walebook.record.How;
-import walebook.record.Pull;
-import walebook.words.Words;
 
 /**
  * Garments as a student decides on them, in the whole window: what would go wrong is found, and
@@ -55,8 +40,7 @@ class GarmentJourneyTest {
   @TempDir Path folder;
 
   private PlannedClass made;
-  private Places places;
-  private Scene scene;
+  private OpenedWindow window;
   private Path picture;
 
   @Start
@@ -64,40 +48,15 @@ class GarmentJourneyTest {
     picture = folder.resolve("picture.png");
     made = PlannedClass.in(folder.resolve("class.walebook"), 1);
     for (int i = 0; i < 3; i++) {
-      made.room.book.clothLog().add(waleReading());
+      made.room.book.clothLog().add(made.room.reading(Grain.WALE, 115));
     }
     Session session = made.sitting(Worker.sameThread(), new PlannedClass.OneFile(picture));
-    Look look = new Look(Theme.LIGHT, TextSize.USUAL);
-    places = new Places(session, look, Unit.MM, copy -> {});
-    Shell shell = new Shell(Words.english(), look, places.entries());
-    scene = new Scene(shell, 1280, 800);
-    look.dress(scene);
-    stage.setScene(scene);
-    stage.show();
-  }
-
-  private ClothReading waleReading() {
-    return new ClothReading(
-        Ids.next(),
-        made.room.cloth.id(),
-        made.room.schoolClass.id(),
-        null,
-        null,
-        Grain.WALE,
-        100,
-        115,
-        null,
-        new How(Fold.FOLDED, Pull.FIRM, null, null, null),
-        CutEdge.INSIDE,
-        1,
-        LocalDate.of(2026, 10, 5),
-        "",
-        Classroom.FRESH);
+    window = new OpenedWindow(stage, session);
   }
 
   @AfterEach
   void close() {
-    WaitForAsyncUtils.waitForAsyncFx(5000, places::rest);
+    window.close();
     made.close();
   }
 

@@ -11,13 +11,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Random;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import javafx.event.Event;
 import javafx.scene.Node;
-import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.input.KeyCode;
@@ -50,14 +48,9 @@ import walebook.book.Book;
 import walebook.book.Classroom;
 import walebook.book.Ids;
 import walebook.book.PieceFilter;
-import walebook.desk.PlannedClass;
+import walebook.desk.Sessions;
 import walebook.desk.common.Session;
 import walebook.desk.common.Wish;
-import walebook.desk.common.Worker;
-import walebook.desk.look.Look;
-import walebook.desk.look.TextSize;
-import walebook.desk.look.Theme;
-import walebook.desk.shell.Shell;
 import walebook.kit.CutPiece;
 import walebook.kit.CuttingPlan;
 import walebook.kit.Kit;
@@ -71,16 +64,11 @@ import walebook.paper.PaperSize;
 import walebook.paper.ReadPdf;
 import walebook.quantity.Unit;
 import walebook.record.Cloth;
-import walebook.record.ClothReading;
-import walebook.record.CutEdge;
 import walebook.record.Edge;
-import walebook.record.Fold;
 import walebook.record.Grain;
-import walebook.record.How;
 import walebook.record.Lesson;
 import walebook.record.PieceCode;
 import walebook.record.PlannedPiece;
-import walebook.record.Pull;
 import walebook.record.Student;
 import walebook.record.TestPiece;
 import walebook.record.Tier;
@@ -114,10 +102,8 @@ class TwelveStudentsTest {
 
   private Classroom room;
   private Lesson lesson;
-  private Places places;
-  private Shell shell;
+  private OpenedWindow window;
   private Session session;
-  private Scene scene;
   private final Cloth rib =
       new Cloth(
           Ids.next(),
@@ -153,62 +139,20 @@ class TwelveStudentsTest {
                 20261005)
             .value();
     for (double stretchedMm : new double[] {178, 182, 180}) {
-      room.book.clothLog().add(reading(room.cloth, stretchedMm));
-      room.book.clothLog().add(reading(rib, stretchedMm + 15));
+      room.book
+          .clothLog()
+          .add(room.reading(room.cloth, lesson.id(), room.first.id(), Grain.COURSE, stretchedMm));
+      room.book
+          .clothLog()
+          .add(room.reading(rib, lesson.id(), room.first.id(), Grain.COURSE, stretchedMm + 15));
     }
-    session =
-        new Session(
-            room.book,
-            TABLES,
-            WORDS,
-            Classroom.CLOCK,
-            new Random(5),
-            Worker.sameThread(),
-            PlannedClass.OneFile.NONE,
-            fault -> {
-              throw new IllegalStateException(fault);
-            });
-    session.schoolClassProperty().set(room.schoolClass);
-    Look look = new Look(Theme.LIGHT, TextSize.USUAL);
-    places = new Places(session, look, Unit.MM, copy -> {});
-    shell = new Shell(WORDS, look, places.entries());
-    places.beside(shell);
-    session
-        .wishProperty()
-        .addListener(
-            (from, old, now) -> {
-              if (now != null) {
-                shell.show(now.place());
-              }
-            });
-    scene = new Scene(shell, 1280, 800);
-    look.dress(scene);
-    stage.setScene(scene);
-    stage.show();
-  }
-
-  private ClothReading reading(Cloth cloth, double stretchedMm) {
-    return new ClothReading(
-        Ids.next(),
-        cloth.id(),
-        room.schoolClass.id(),
-        lesson.id(),
-        room.first.id(),
-        Grain.COURSE,
-        100,
-        stretchedMm,
-        102.0,
-        new How(Fold.SINGLE, Pull.FIRM, null, 10.0, 60.0),
-        CutEdge.INSIDE,
-        1,
-        LocalDate.of(2026, 10, 5),
-        "",
-        Classroom.FRESH);
+    session = Sessions.of(room);
+    window = new OpenedWindow(stage, session);
   }
 
   @AfterEach
   void close() {
-    WaitForAsyncUtils.waitForAsyncFx(5000, places::rest);
+    window.close();
     room.close();
   }
 
@@ -451,12 +395,12 @@ class TwelveStudentsTest {
     for (int i = 0; i < text.length(); i++) {
       String sign = text.substring(i, i + 1);
       Event.fireEvent(
-          scene.getFocusOwner(),
+          window.scene.getFocusOwner(),
           new KeyEvent(
               KeyEvent.KEY_TYPED, sign, sign, KeyCode.UNDEFINED, false, false, false, false));
     }
     Event.fireEvent(
-        scene.getFocusOwner(),
+        window.scene.getFocusOwner(),
         new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.ENTER, false, false, false, false));
   }
 

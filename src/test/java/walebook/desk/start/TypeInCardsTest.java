@@ -26,13 +26,7 @@ import walebook.desk.PlannedClass;
 import walebook.desk.common.Session;
 import walebook.desk.common.Wish;
 import walebook.desk.common.Worker;
-import walebook.desk.look.Look;
-import walebook.desk.look.TextSize;
-import walebook.desk.look.Theme;
-import walebook.desk.shell.Shell;
-import walebook.quantity.Unit;
 import walebook.record.TestPiece;
-import walebook.words.Words;
 
 /** From the lesson's plan to its cards, typed in by keyboard alone. */
 @ExtendWith(ApplicationExtension.class)
@@ -41,37 +35,20 @@ class TypeInCardsTest {
   @TempDir static Path folder;
 
   private PlannedClass made;
-  private Places places;
-  private Shell shell;
+  private OpenedWindow window;
   private Session session;
-  private Scene scene;
 
   @Start
   void start(Stage stage) {
     made = PlannedClass.in(folder.resolve(UUID.randomUUID() + ".walebook"), 1);
     session = made.session(Worker.sameThread(), PlannedClass.OneFile.NONE);
     session.schoolClassProperty().set(made.room.schoolClass);
-    Look look = new Look(Theme.LIGHT, TextSize.USUAL);
-    places = new Places(session, look, Unit.MM, copy -> {});
-    shell = new Shell(Words.english(), look, places.entries());
-    places.beside(shell);
-    session
-        .wishProperty()
-        .addListener(
-            (from, old, now) -> {
-              if (now != null) {
-                shell.show(now.place());
-              }
-            });
-    scene = new Scene(shell, 1280, 800);
-    look.dress(scene);
-    stage.setScene(scene);
-    stage.show();
+    window = new OpenedWindow(stage, session);
   }
 
   @AfterEach
   void close() {
-    WaitForAsyncUtils.waitForAsyncFx(5000, places::rest);
+    window.close();
     made.close();
   }
 
@@ -105,11 +82,11 @@ class TypeInCardsTest {
     robot.interact(() -> session.wish(new Wish("lessons", Wish.What.OPEN, made.lesson.id())));
     robot.clickOn("Type in cards");
     WaitForAsyncUtils.waitForFxEvents();
-    assertThat(shell.currentProperty().get()).isEqualTo("typing");
+    assertThat(window.shell.currentProperty().get()).isEqualTo("typing");
     robot.interact(
-        () -> quickly(scene, "104", "102", "g", "140", "n", "103", "4", "wavy", "first"));
+        () -> quickly(window.scene, "104", "102", "g", "140", "n", "103", "4", "wavy", "first"));
     card(robot, "", "", "h", "150", "", "102", "5", "", "second");
-    Node here = scene.getFocusOwner();
+    Node here = window.scene.getFocusOwner();
     assertThat(here).isInstanceOf(TextField.class);
     assertThat(here.getAccessibleText()).startsWith("Ada Pier, edge sewn");
     robot.press(KeyCode.CONTROL).type(KeyCode.S).release(KeyCode.CONTROL);
@@ -122,7 +99,7 @@ class TypeInCardsTest {
         .containsExactlyInAnyOrder("first", "second");
     robot.clickOn("‹ back to the plan");
     WaitForAsyncUtils.waitForFxEvents();
-    assertThat(shell.currentProperty().get()).isEqualTo("lessons");
+    assertThat(window.shell.currentProperty().get()).isEqualTo("lessons");
   }
 
   @Test
@@ -135,7 +112,7 @@ class TypeInCardsTest {
     robot.type(KeyCode.LEFT).press(KeyCode.SHIFT).type(KeyCode.TAB).release(KeyCode.SHIFT);
     WaitForAsyncUtils.waitForFxEvents();
     assertThat(heights(robot)).isEqualTo(before);
-    TextField broke = (TextField) scene.getFocusOwner();
+    TextField broke = (TextField) window.scene.getFocusOwner();
     assertThat(broke.getText()).isEqualTo("zip");
     assertThat(broke.getAccessibleText()).contains("needle thread, bobbin or looper");
     assertThat(broke.getTooltip().getText()).contains("needle thread, bobbin or looper");

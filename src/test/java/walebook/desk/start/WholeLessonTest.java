@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import javafx.scene.Node;
-import javafx.scene.Scene;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
@@ -34,14 +33,8 @@ import walebook.book.PieceFilter;
 import walebook.desk.PlannedClass;
 import walebook.desk.common.Session;
 import walebook.desk.common.Worker;
-import walebook.desk.look.Look;
-import walebook.desk.look.TextSize;
-import walebook.desk.look.Theme;
-import walebook.desk.shell.Shell;
-import walebook.quantity.Unit;
 import walebook.record.SeamEnd;
 import walebook.record.TestPiece;
-import walebook.words.Words;
 
 /** A whole lesson: a student logs three pieces, the tutor compares, the term goes out and back. */
 @ExtendWith(ApplicationExtension.class)
@@ -50,8 +43,7 @@ class WholeLessonTest {
   @TempDir static Path folder;
 
   private PlannedClass made;
-  private Places places;
-  private Shell shell;
+  private OpenedWindow window;
   private Path workbook;
 
   @Start
@@ -60,26 +52,12 @@ class WholeLessonTest {
     made = PlannedClass.in(folder.resolve("class.walebook"), 1);
     Session session = made.session(Worker.sameThread(), new PlannedClass.OneFile(workbook));
     session.schoolClassProperty().set(made.room.schoolClass);
-    Look look = new Look(Theme.LIGHT, TextSize.USUAL);
-    places = new Places(session, look, Unit.MM, copy -> {});
-    shell = new Shell(Words.english(), look, places.entries());
-    session
-        .wishProperty()
-        .addListener(
-            (from, old, now) -> {
-              if (now != null) {
-                shell.show(now.place());
-              }
-            });
-    Scene scene = new Scene(shell, 1280, 800);
-    look.dress(scene);
-    stage.setScene(scene);
-    stage.show();
+    window = new OpenedWindow(stage, session);
   }
 
   @AfterEach
   void close() {
-    WaitForAsyncUtils.waitForAsyncFx(5000, places::rest);
+    window.close();
     made.close();
   }
 

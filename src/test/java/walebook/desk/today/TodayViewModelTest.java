@@ -30,8 +30,6 @@ import walebook.record.SeamEnd;
 import walebook.record.Student;
 import walebook.record.TestPiece;
 import walebook.record.Whose;
-import walebook.tables.SharedTables;
-import walebook.words.Words;
 
 class TodayViewModelTest {
   @TempDir Path folder;
@@ -217,18 +215,7 @@ class TodayViewModelTest {
         new SqliteFiles()
             .make(folder.resolve("c.walebook"), "Empty", false, Unit.MM, Classroom.CLOCK)
             .value()) {
-      Session session =
-          new Session(
-              book,
-              SharedTables.read(),
-              Words.english(),
-              Classroom.CLOCK,
-              new java.util.Random(1),
-              Worker.sameThread(),
-              PlannedClass.OneFile.NONE,
-              fault -> {
-                throw new IllegalStateException(fault);
-              });
+      Session session = Sessions.of(book, Worker.sameThread(), PlannedClass.OneFile.NONE);
       TodayViewModel today = new TodayViewModel(session);
       assertThat(today.loadedProperty().get()).isTrue();
       assertThat(today.classes()).isEmpty();
