@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
+import walebook.act.lesson.AskedInWords;
 import walebook.act.lesson.ReadLessons;
 import walebook.lesson.PlanFairness;
 import walebook.record.PieceCode;
 import walebook.record.PlannedPiece;
 import walebook.record.PlannedReading;
 import walebook.record.ReadingLine;
+import walebook.tables.SharedTables;
 import walebook.words.Words;
 
 /** A lesson's plan: who sews or measures what, and how fair that is. */
@@ -60,14 +62,22 @@ final class ShowPlan {
   }
 
   private static Table pieces(ReadLessons.ClassPlan plan, Words words) {
+    AskedInWords asked =
+        new AskedInWords(
+            words,
+            SharedTables.read().stitchTypes(),
+            plan.parts().stream()
+                .flatMap(each -> each.pieces().stream())
+                .map(PlannedPiece::asked)
+                .toList());
     Table table =
         new Table(
             List.of(
                 words.say("command.column.student"),
                 words.say("command.column.place"),
                 words.say("command.column.code"),
-                words.say("command.column.levels"),
                 words.say("command.column.cloth"),
+                words.say("command.column.settings"),
                 words.say("command.column.logged")));
     for (ReadLessons.Part part : plan.parts()) {
       for (PlannedPiece each : part.pieces()) {
@@ -76,8 +86,8 @@ final class ShowPlan {
                 part.name(),
                 String.valueOf(each.place()),
                 PieceCode.spoken(each.code()),
-                each.cell(),
                 each.clothId() == null ? "" : plan.names().of(each.clothId()),
+                asked.says(each.asked()),
                 plan.done().contains(each.id()) ? "✓" : ""));
       }
     }

@@ -147,13 +147,6 @@ final class DraftFields {
     return measure;
   }
 
-  private static Map<String, Object> pair(String name, String key, String says) {
-    Map<String, Object> pair = new LinkedHashMap<>();
-    pair.put(name, key);
-    pair.put("says", says);
-    return pair;
-  }
-
   private static void list(Map<String, Object> rest, String name, List<?> values) {
     if (!values.isEmpty()) {
       rest.put(name, values);

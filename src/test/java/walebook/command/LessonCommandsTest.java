@@ -58,6 +58,7 @@ class LessonCommandsTest {
     assertThat(taken.json().get("fairness").get("pieces").asInt()).isEqualTo(10);
     Ran shown = run("lesson", "plan", "--book", book, "--lesson", "1");
     assertThat(shown.out()).contains("A seam that stretches", "Ada Pier", "combinations is sewn");
+    assertThat(shown.out()).contains("zigzag · width 2 · length 1.5").doesNotContain("width=");
     Ran same = run("lesson", "replan", "--book", book, "--lesson", "1", "--share", "S02=6");
     assertThat(same.out()).contains("Pieces handed out: 0. Pieces taken back: 0.");
     Ran fewer =

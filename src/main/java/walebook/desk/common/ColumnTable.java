@@ -42,10 +42,10 @@ public final class ColumnTable<T> extends TableView<T> {
   /** What stands above and below a table in the window. */
   private static final double AROUND_EMS = 12;
 
-  private static final double LETTER_EMS = 0.52;
+  private static final double LETTER_EMS = 0.46;
 
-  /** What a cell leaves free at its sides, letters. */
-  private static final double GAPS = 3;
+  /** What a cell leaves free at its sides. */
+  private static final double SIDES_EMS = 1.6;
 
   /** Room for the frame and, where rows scroll, their bar, px. */
   private static final double EDGES = 16;
@@ -260,7 +260,8 @@ public final class ColumnTable<T> extends TableView<T> {
     return wrapped.stream()
         .mapToDouble(
             each -> {
-              double letters = each.getWidth() / em.getValue().doubleValue() / LETTER_EMS - GAPS;
+              double letters =
+                  (each.getWidth() / em.getValue().doubleValue() - SIDES_EMS) / LETTER_EMS;
               return Math.ceil(each.getCellData(row).length() / Math.max(1, letters));
             })
         .reduce(1, Math::max);

@@ -81,6 +81,19 @@ public final class CheckViewModel {
     }
   }
 
+  /** Calls back after each change of a field. */
+  void onTyped(Runnable typed) {
+    inputs.forEach(each -> each.onChange(typed));
+  }
+
+  /** What stands in a field. */
+  String shown(String input) {
+    CheckInput field = input(input);
+    String text =
+        field.number() == null ? field.text().text().get() : field.number().textProperty().get();
+    return text == null ? "" : text;
+  }
+
   /** The problem shown at a field, or null. */
   public @Nullable Problem problemAt(String input) {
     CheckInput field = input(input);

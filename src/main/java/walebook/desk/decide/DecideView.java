@@ -1,6 +1,8 @@
 package walebook.desk.decide;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import javafx.beans.property.ObjectProperty;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -9,6 +11,7 @@ import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
+import org.jspecify.annotations.Nullable;
 import walebook.desk.common.ChoiceWords;
 import walebook.desk.common.PlaceFrame;
 import walebook.desk.common.Segments;
@@ -30,6 +33,9 @@ public final class DecideView extends BorderPane {
   private final ChoiceWords names;
   private final SheetsViewModel sheets;
   private final SheetsPlace place;
+  private final Session session;
+  private final Unit lengths;
+  private final Map<String, FromWashViewModel> washes = new HashMap<>();
   private final ObjectProperty<SheetsPlace.Part> part = SheetsPlace.part();
 
   /**
@@ -40,6 +46,8 @@ public final class DecideView extends BorderPane {
   public DecideView(Session session, Look look, Unit lengths) {
     this.words = session.words();
     this.look = look;
+    this.session = session;
+    this.lengths = lengths;
     this.model = new ChecksViewModel(session.tables(), words, lengths);
     this.names = new ChoiceWords(words, session.tables());
     this.sheets = new SheetsViewModel(session, lengths);
@@ -96,16 +104,34 @@ public final class DecideView extends BorderPane {
     back.getStyleClass().add("quiet");
     back.setOnAction(pressed -> model.close());
     Button again = new Button(words.say("desk.decide.start-again"));
-    again.setOnAction(pressed -> check.startAgain());
+    FromWashViewModel wash = FromWashViewModel.isAskedBy(check) ? wash(check) : null;
+    again.setOnAction(
+        pressed -> {
+          check.startAgain();
+          if (wash != null) {
+            wash.forget();
+          }
+        });
     Button large = new Button(words.say("desk.decide.show-large"));
     large.disableProperty().bind(check.outcomeProperty().map(now -> now.working() == null));
     large.setOnAction(pressed -> large(check));
     return new PlaceFrame(words, words.say(check.title()))
         .context(back)
-        .work(new CheckPane(words, names, check))
+        .work(work(check, wash))
         .means(new CheckMeaningPane(words, check))
         .lesser(again)
         .primary(large);
+  }
+
+  private Node[] work(CheckViewModel check, @Nullable FromWashViewModel wash) {
+    Node fields = new CheckPane(words, names, check);
+    return wash == null ? new Node[] {fields} : new Node[] {new FromWashPane(words, wash), fields};
+  }
+
+  /** One for each check as long as the book is open, so that what was chosen stays. */
+  private FromWashViewModel wash(CheckViewModel check) {
+    return washes.computeIfAbsent(
+        check.name(), once -> new FromWashViewModel(session, check, lengths));
   }
 
   private void large(CheckViewModel check) {

@@ -5,15 +5,12 @@ import java.util.List;
 import java.util.UUID;
 import javafx.scene.control.TableView;
 import javafx.scene.layout.VBox;
-import org.jspecify.annotations.Nullable;
+import walebook.act.lesson.AskedInWords;
 import walebook.act.lesson.ReadLessons;
 import walebook.desk.common.Texts;
 import walebook.lesson.PlanFairness;
-import walebook.quantity.Show;
-import walebook.record.PieceAsked;
 import walebook.record.PieceCode;
 import walebook.record.PlannedPiece;
-import walebook.seam.StitchType;
 import walebook.tables.SharedTables;
 import walebook.words.Words;
 
@@ -21,13 +18,17 @@ import walebook.words.Words;
 final class PlanPane extends VBox {
   private final Words words;
   private final ReadLessons.ClassPlan plan;
-  private final SharedTables tables;
+  private final AskedInWords asked;
 
   PlanPane(Words words, ReadLessons.ClassPlan plan, SharedTables tables) {
     super(8);
     this.words = words;
     this.plan = plan;
-    this.tables = tables;
+    this.asked =
+        new AskedInWords(
+            words,
+            tables.stitchTypes(),
+            rows(plan).stream().map(each -> each.piece().asked()).toList());
     if (plan.parts().isEmpty()) {
       getChildren().setAll(Texts.text(words.say("desk.lessons.plan.none")));
       return;
@@ -66,25 +67,6 @@ final class PlanPane extends VBox {
   }
 
   private String settings(PlannedPiece piece) {
-    PieceAsked asked = piece.asked();
-    List<String> says = new ArrayList<>();
-    StitchType type = type(asked.stitchType());
-    says.add(type == null ? asked.stitchType() : type.name());
-    Double width = asked.dialWidth();
-    Double length = asked.dialLength();
-    if (width != null && (type == null || type.hasWidth())) {
-      says.add(words.say("desk.lessons.plan.width", Show.upTo(width, 2)));
-    }
-    if (length != null) {
-      says.add(words.say("desk.lessons.plan.length", Show.upTo(length, 2)));
-    }
-    return String.join(" · ", says);
-  }
-
-  private @Nullable StitchType type(String key) {
-    return tables.stitchTypes().stream()
-        .filter(each -> each.key().equals(key))
-        .findFirst()
-        .orElse(null);
+    return asked.says(piece.asked());
   }
 }
