@@ -105,13 +105,14 @@ final class ClothColumns {
             Origin.ROOM,
             Format.TEXT,
             line -> line.cloth().kind()),
-        Column.text(
-            "fibre",
-            "sheet.cloths.fibre",
-            "sheet.cloths.fibre.says",
-            Origin.ROOM,
-            Format.TEXT,
-            line -> line.cloth().fibre()),
+        Column.<ClothLine>text(
+                "fibre",
+                "sheet.cloths.fibre",
+                "sheet.cloths.fibre.says",
+                Origin.ROOM,
+                Format.LONG_TEXT,
+                line -> line.cloth().fibre())
+            .wide(24),
         Column.figure(
             "elastane",
             "sheet.cloths.elastane",

@@ -15,6 +15,7 @@ import walebook.working.Message;
  * @param unit sign of the unit, empty where there is none
  * @param says the sentence key of what it is
  * @param origin how its values came about
+ * @param width in characters
  * @param value what a row has in it
  * @param <T> what a row is made from
  */
@@ -25,6 +26,7 @@ public record Column<T>(
     Message says,
     Origin origin,
     Format format,
+    int width,
     Function<T, Value> value) {
 
   public Column {
@@ -34,6 +36,23 @@ public record Column<T>(
     if (!key.matches("[a-z][a-z0-9-]*")) {
       throw new IllegalArgumentException("key must be lower case with hyphens: " + key);
     }
+  }
+
+  /** A column as wide as its format is usually. */
+  public Column(
+      String key,
+      Message header,
+      String unit,
+      Message says,
+      Origin origin,
+      Format format,
+      Function<T, Value> value) {
+    this(key, header, unit, says, origin, format, format.width(), value);
+  }
+
+  /** The same in another width, for a sheet that would be too wide for a page. */
+  Column<T> wide(int characters) {
+    return new Column<>(key, header, unit, says, origin, format, characters, value);
   }
 
   /** The name as shown, with the unit in brackets where there is one. */

@@ -33,13 +33,14 @@ final class CoverageColumns {
             Origin.TYPED,
             Format.LONG_TEXT,
             line -> line.criterion().says()),
-        Column.text(
-            "looks-at",
-            "sheet.coverage.looks-at",
-            "sheet.coverage.looks-at.says",
-            Origin.TYPED,
-            Format.TEXT,
-            line -> looksAt(line, words)),
+        Column.<CoverageLine>text(
+                "looks-at",
+                "sheet.coverage.looks-at",
+                "sheet.coverage.looks-at.says",
+                Origin.TYPED,
+                Format.LONG_TEXT,
+                line -> looksAt(line, words))
+            .wide(28),
         Column.whole(
             "evidence",
             "sheet.coverage.evidence",

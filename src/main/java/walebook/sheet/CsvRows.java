@@ -63,7 +63,7 @@ public final class CsvRows {
 
   /** Worked-out numbers hold more digits than they know; ten places lose none that matter. */
   private static String number(Format format, double number) {
-    if (format == Format.WHOLE && number == Math.rint(number)) {
+    if (format.isWhole() && number == Math.rint(number)) {
       return BigDecimal.valueOf(number).setScale(0, RoundingMode.HALF_UP).toPlainString();
     }
     BigDecimal rounded = BigDecimal.valueOf(number).setScale(10, RoundingMode.HALF_UP);

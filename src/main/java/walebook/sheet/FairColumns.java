@@ -15,26 +15,28 @@ final class FairColumns {
 
   private static List<Column<FairLine>> first(Words words, Choices choices) {
     return List.of(
-        Column.text(
-            "outcome",
-            "sheet.fair.outcome",
-            "sheet.fair.outcome.says",
-            Origin.SETTING,
-            Format.TITLE,
-            line -> words.say("compare.outcome." + line.outcome().key())),
+        Column.<FairLine>text(
+                "outcome",
+                "sheet.fair.outcome",
+                "sheet.fair.outcome.says",
+                Origin.SETTING,
+                Format.LONG_TEXT,
+                line -> words.say("compare.outcome." + line.outcome().key()))
+            .wide(26),
         Column.words(
             "unit",
             "sheet.fair.unit",
             "sheet.fair.unit.says",
             Origin.FAIR,
             line -> unit(words, line)),
-        Column.text(
-            "setting",
-            "sheet.fair.setting",
-            "sheet.fair.setting.says",
-            Origin.SETTING,
-            Format.LABEL,
-            line -> label(choices, line)),
+        Column.<FairLine>text(
+                "setting",
+                "sheet.fair.setting",
+                "sheet.fair.setting.says",
+                Origin.SETTING,
+                Format.LONG_TEXT,
+                line -> label(choices, line))
+            .wide(44),
         Column.whole(
             "pieces",
             "sheet.fair.pieces",

@@ -8,6 +8,10 @@ public enum Format {
   LABEL("General", 58, false),
   LONG_TEXT("General", 50, true),
   WHOLE("0", 9, false),
+  /** A small number in a narrow column, its header written upwards. */
+  TALLY("0", 6, false),
+  /** The same with one decimal place. */
+  NARROW("0.0", 7, false),
   TENTHS("0.0", 10, false),
   HUNDREDTHS("0.00", 10, false),
   DAY("yyyy-mm-dd", 12, false),
@@ -36,8 +40,18 @@ public enum Format {
   boolean isWords() {
     return switch (this) {
       case WORD, TEXT, TITLE, LABEL, LONG_TEXT -> true;
-      case WHOLE, TENTHS, HUNDREDTHS, DAY, MOMENT -> false;
+      case WHOLE, TALLY, NARROW, TENTHS, HUNDREDTHS, DAY, MOMENT -> false;
     };
+  }
+
+  /** Whether its numbers have no decimal places. */
+  boolean isWhole() {
+    return this == WHOLE || this == TALLY;
+  }
+
+  /** Whether the header is written upwards. */
+  boolean isUpright() {
+    return this == TALLY || this == NARROW;
   }
 
   boolean isWrapped() {

@@ -40,12 +40,13 @@ final class MarkColumns {
             Format.TEXT,
             piece -> lookup.name(piece.studentId())));
     columns.add(
-        Column.words(
-            "code",
-            "sheet.checks.piece",
-            "sheet.checks.piece.says",
-            Origin.ROOM,
-            piece -> PieceCode.spoken(piece.code())));
+        Column.<AssessedPiece>words(
+                "code",
+                "sheet.checks.piece",
+                "sheet.checks.piece.says",
+                Origin.ROOM,
+                piece -> PieceCode.spoken(piece.code()))
+            .wide(10));
     columns.add(
         Column.of(
             "sewn-on",
@@ -56,21 +57,23 @@ final class MarkColumns {
             Format.DAY,
             piece -> Value.of(piece.sewnOn())));
     columns.add(
-        Column.text(
-            "lesson",
-            "sheet.checks.lesson",
-            "sheet.checks.lesson.says",
-            Origin.TYPED,
-            Format.TITLE,
-            this::lesson));
+        Column.<AssessedPiece>text(
+                "lesson",
+                "sheet.checks.lesson",
+                "sheet.checks.lesson.says",
+                Origin.TYPED,
+                Format.LONG_TEXT,
+                this::lesson)
+            .wide(38));
     columns.add(
-        Column.text(
-            "criteria",
-            "sheet.checks.criteria",
-            "sheet.checks.criteria.says",
-            Origin.COVERAGE,
-            Format.TEXT,
-            assessed::codesOf));
+        Column.<AssessedPiece>text(
+                "criteria",
+                "sheet.checks.criteria",
+                "sheet.checks.criteria.says",
+                Origin.COVERAGE,
+                Format.LONG_TEXT,
+                assessed::codesOf)
+            .wide(14));
     for (CheckedBy by : CheckedBy.values()) {
       checked(by);
     }
@@ -83,11 +86,13 @@ final class MarkColumns {
             Format.TEXT,
             piece -> words.say(piece.standing().says())));
     columns.add(
-        Column.whole(
+        Column.figure(
             "comments",
             "sheet.checks.comments",
+            "",
             "sheet.checks.comments.says",
             Origin.COUNT,
+            Format.TALLY,
             AssessedPiece::comments));
     return columns;
   }
@@ -103,18 +108,19 @@ final class MarkColumns {
               "",
               Message.of("sheet.checks.mark.says", what, who),
               Origin.MARKED,
-              Format.WHOLE,
+              Format.TALLY,
               piece -> Value.of(mark(check(piece, by), marking))));
     }
     columns.add(
-        new Column<>(
-            by.key() + "-help",
-            Message.of("sheet.checks.help", who),
-            "",
-            Message.of("sheet.checks.help.says", who),
-            Origin.MARKED,
-            Format.WORD,
-            piece -> Value.of(help(check(piece, by)))));
+        new Column<AssessedPiece>(
+                by.key() + "-help",
+                Message.of("sheet.checks.help", who),
+                "",
+                Message.of("sheet.checks.help.says", who),
+                Origin.MARKED,
+                Format.WORD,
+                piece -> Value.of(help(check(piece, by))))
+            .wide(10));
     columns.add(
         new Column<>(
             by.key() + "-on",

@@ -8,6 +8,9 @@ import walebook.working.Message;
 
 /** The columns of the sheet of progress: a row is one student, two columns are one lesson. */
 final class ProgressColumns {
+  /** Room for a long title in three lines, written upwards. */
+  private static final int LESSON = 9;
+
   private ProgressColumns() {}
 
   static List<Column<ClassProgress.Row>> of(TermFacts facts) {
@@ -31,22 +34,24 @@ final class ProgressColumns {
   private static List<Column<ClassProgress.Row>> lesson(int place, String title) {
     String nth = String.valueOf(place + 1);
     return List.of(
-        new Column<>(
-            "lesson-" + nth + "-logged",
-            Message.of("sheet.progress.lesson-logged", nth, title),
-            "",
-            Message.of("sheet.progress.lesson-logged.says", title),
-            Origin.PLAN,
-            Format.WHOLE,
-            row -> Value.of(row.perLesson().get(place).logged())),
-        new Column<>(
-            "lesson-" + nth + "-planned",
-            Message.of("sheet.progress.lesson-planned", nth, title),
-            "",
-            Message.of("sheet.progress.lesson-planned.says", title),
-            Origin.PLAN,
-            Format.WHOLE,
-            row -> Value.of(row.perLesson().get(place).planned())));
+        new Column<ClassProgress.Row>(
+                "lesson-" + nth + "-logged",
+                Message.of("sheet.progress.lesson-logged", nth, title),
+                "",
+                Message.of("sheet.progress.lesson-logged.says", title),
+                Origin.PLAN,
+                Format.TALLY,
+                row -> Value.of(row.perLesson().get(place).logged()))
+            .wide(LESSON),
+        new Column<ClassProgress.Row>(
+                "lesson-" + nth + "-planned",
+                Message.of("sheet.progress.lesson-planned", nth, title),
+                "",
+                Message.of("sheet.progress.lesson-planned.says", title),
+                Origin.PLAN,
+                Format.TALLY,
+                row -> Value.of(row.perLesson().get(place).planned()))
+            .wide(LESSON));
   }
 
   private static List<Column<ClassProgress.Row>> totals() {

@@ -17,36 +17,39 @@ final class ReadingColumns {
 
   private static List<Column<ClothReading>> which(PieceLookup lookup, Choices choices) {
     return List.of(
-        Column.text(
-            "cloth",
-            "sheet.readings.cloth",
-            "sheet.readings.cloth.says",
-            Origin.ROOM,
-            Format.TITLE,
-            reading -> lookup.name(reading.clothId())),
+        Column.<ClothReading>text(
+                "cloth",
+                "sheet.readings.cloth",
+                "sheet.readings.cloth.says",
+                Origin.ROOM,
+                Format.LONG_TEXT,
+                reading -> lookup.name(reading.clothId()))
+            .wide(20),
         Column.words(
             "grain",
             "sheet.readings.grain",
             "sheet.readings.grain.says",
             Origin.TYPED,
             reading -> choices.grain(reading.grain())),
-        Column.text(
-            "lesson",
-            "sheet.readings.lesson",
-            "sheet.readings.lesson.says",
-            Origin.TYPED,
-            Format.TITLE,
-            reading -> {
-              UUID lesson = reading.lessonId();
-              return lesson == null ? null : lookup.lessons().get(lesson);
-            }),
-        Column.text(
-            "measured-by",
-            "sheet.readings.measured-by",
-            "sheet.readings.measured-by.says",
-            Origin.PERSON,
-            Format.TEXT,
-            reading -> lookup.name(reading.measuredBy())),
+        Column.<ClothReading>text(
+                "lesson",
+                "sheet.readings.lesson",
+                "sheet.readings.lesson.says",
+                Origin.TYPED,
+                Format.LONG_TEXT,
+                reading -> {
+                  UUID lesson = reading.lessonId();
+                  return lesson == null ? null : lookup.lessons().get(lesson);
+                })
+            .wide(31),
+        Column.<ClothReading>text(
+                "measured-by",
+                "sheet.readings.measured-by",
+                "sheet.readings.measured-by.says",
+                Origin.PERSON,
+                Format.LONG_TEXT,
+                reading -> lookup.name(reading.measuredBy()))
+            .wide(20),
         Column.of(
             "measured-on",
             "sheet.readings.measured-on",
@@ -65,7 +68,7 @@ final class ReadingColumns {
             "mm",
             "sheet.readings.gauge.says",
             Origin.TYPED,
-            Format.TENTHS,
+            Format.NARROW,
             ClothReading::gaugeMm),
         Column.figure(
             "stretched",
@@ -73,7 +76,7 @@ final class ReadingColumns {
             "mm",
             "sheet.readings.stretched.says",
             Origin.TYPED,
-            Format.TENTHS,
+            Format.NARROW,
             ClothReading::stretchedMm),
         Column.figure(
             "released",
@@ -81,7 +84,7 @@ final class ReadingColumns {
             "mm",
             "sheet.readings.released.says",
             Origin.TYPED,
-            Format.TENTHS,
+            Format.NARROW,
             ClothReading::releasedMm),
         Column.figure(
             "stretch",
@@ -89,7 +92,7 @@ final class ReadingColumns {
             "%",
             "sheet.readings.stretch.says",
             Origin.READING,
-            Format.TENTHS,
+            Format.NARROW,
             ClothReading::stretchPercent));
   }
 
@@ -107,7 +110,7 @@ final class ReadingColumns {
             "g",
             "sheet.readings.load.says",
             Origin.TYPED,
-            Format.TENTHS,
+            Format.NARROW,
             reading -> reading.how().loadG()),
         Column.words(
             "fold",
@@ -127,7 +130,7 @@ final class ReadingColumns {
             "s",
             "sheet.readings.hold.says",
             Origin.TYPED,
-            Format.WHOLE,
+            Format.TALLY,
             reading -> reading.how().holdS()),
         Column.figure(
             "rest",
@@ -135,24 +138,27 @@ final class ReadingColumns {
             "s",
             "sheet.readings.rest.says",
             Origin.TYPED,
-            Format.WHOLE,
+            Format.TALLY,
             reading -> reading.how().restS()));
   }
 
   private static List<Column<ClothReading>> last() {
     return List.of(
-        Column.whole(
+        Column.figure(
             "cycle",
             "sheet.readings.cycle",
+            "",
             "sheet.readings.cycle.says",
             Origin.TYPED,
+            Format.TALLY,
             ClothReading::cycle),
-        Column.text(
-            "remark",
-            "sheet.readings.remark",
-            "sheet.readings.remark.says",
-            Origin.REMARK,
-            Format.LONG_TEXT,
-            ClothReading::remark));
+        Column.<ClothReading>text(
+                "remark",
+                "sheet.readings.remark",
+                "sheet.readings.remark.says",
+                Origin.REMARK,
+                Format.LONG_TEXT,
+                ClothReading::remark)
+            .wide(18));
   }
 }

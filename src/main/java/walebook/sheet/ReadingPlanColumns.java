@@ -54,7 +54,7 @@ final class ReadingPlanColumns {
             "sheet.reading-plan.cloth",
             "sheet.reading-plan.cloth.says",
             Origin.PLAN,
-            Format.TITLE,
+            Format.TEXT,
             line -> lookup.name(line.asked().planned().clothId())),
         Column.words(
             "grain",

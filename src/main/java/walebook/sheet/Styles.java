@@ -21,12 +21,16 @@ final class Styles {
   /** Words keep this far from the numbers at their left. */
   private static final short BESIDE_NUMBERS = 1;
 
+  /** Degrees. */
+  private static final short UPWARDS = 90;
+
   private final Map<Format, XSSFCellStyle> plain = new EnumMap<>(Format.class);
   private final Map<Format, XSSFCellStyle> quoted = new EnumMap<>(Format.class);
   private final Map<Format, XSSFCellStyle> left = new EnumMap<>(Format.class);
   private final XSSFCellStyle header;
   private final XSSFCellStyle quotedHeader;
   private final XSSFCellStyle numberHeader;
+  private final XSSFCellStyle uprightHeader;
   private final XSSFCellStyle title;
   private final XSSFCellStyle label;
 
@@ -45,6 +49,12 @@ final class Styles {
     numberHeader = header(workbook);
     numberHeader.setAlignment(HorizontalAlignment.RIGHT);
     numberHeader.setIndention((short) 0);
+    uprightHeader = header(workbook);
+    uprightHeader.setRotation(UPWARDS);
+    uprightHeader.setAlignment(HorizontalAlignment.CENTER);
+    uprightHeader.setIndention((short) 0);
+    // The filter's mark lies at the foot.
+    uprightHeader.setVerticalAlignment(VerticalAlignment.TOP);
     title = bold(workbook, 16);
     label = bold(workbook, 11);
   }
@@ -69,6 +79,9 @@ final class Styles {
 
   /** Over numbers, at the side where they stand. */
   XSSFCellStyle header(Format format, boolean looksLikeFormula) {
+    if (format.isUpright()) {
+      return uprightHeader;
+    }
     return format.isWords() || looksLikeFormula ? header(looksLikeFormula) : numberHeader;
   }
 

@@ -27,6 +27,9 @@ final class TableFrame {
   /** What the filter's mark takes of a header's width, in characters. */
   private static final int FILTER_MARK = 3;
 
+  /** What a line of bold letters written upwards takes of a column's width, in characters. */
+  private static final int UPRIGHT_LINE = 3;
+
   private TableFrame() {}
 
   /**
@@ -42,11 +45,15 @@ final class TableFrame {
     int lines = FEWEST_LINES;
     for (int i = 0; i < columns.size(); i++) {
       String title = titles.get(i);
-      Format format = columns.get(i).format();
+      Column<T> column = columns.get(i);
+      Format format = column.format();
       pen.own(header, i, pen.styles().header(format, CellText.looksLikeFormula(title)), title);
-      int width = width(format, title);
+      int width = width(column, title);
       sheet.setColumnWidth(i, 256 * width);
-      lines = Math.max(lines, lines(title, width - FILTER_MARK));
+      lines =
+          Math.max(
+              lines,
+              format.isUpright() ? upright(title, width) : lines(title, width - FILTER_MARK));
     }
     header.setHeightInPoints(LINE_POINTS * lines);
     sheet.createFreezePane(1, 1);
@@ -105,12 +112,28 @@ final class TableFrame {
     return lines;
   }
 
+  /** How many lines high a header is that is written upwards, in as many lines as have room. */
+  private static int upright(String title, int width) {
+    int beside = Math.max(1, width / UPRIGHT_LINE);
+    int length = 1;
+    while (lines(title, length) > beside || longest(title) > length) {
+      length++;
+    }
+    return (length + FILTER_MARK) / 2;
+  }
+
   /** Wide enough for the usual value and for the header's longest word beside the filter's mark. */
-  private static int width(Format format, String title) {
+  private static int width(Column<?> column, String title) {
+    return column.format().isUpright()
+        ? column.width()
+        : Math.max(column.width(), Math.min(24, longest(title) + 4));
+  }
+
+  private static int longest(String title) {
     int longest = 0;
     for (String word : title.split(" ")) {
       longest = Math.max(longest, word.length());
     }
-    return Math.max(format.width(), Math.min(24, longest + 4));
+    return longest;
   }
 }

@@ -25,7 +25,7 @@ final class TableRows {
         Column<T> column = columns.get(i);
         Value value = column.value().apply(each);
         pen.write(row, i, column.format(), value);
-        lines = Math.max(lines, column.format().isWrapped() ? lines(value) : 1);
+        lines = Math.max(lines, column.format().isWrapped() ? lines(value, column.width()) : 1);
       }
       if (lines > 1) {
         row.setHeightInPoints(LINE_POINTS * lines);
@@ -35,10 +35,14 @@ final class TableRows {
   }
 
   static int lines(Value value) {
+    return lines(value, READ_ACROSS);
+  }
+
+  private static int lines(Value value, int across) {
     if (!(value instanceof Value.Text words)) {
       return 1;
     }
-    int lines = words.text().lines().mapToInt(line -> 1 + line.length() / READ_ACROSS).sum();
+    int lines = words.text().lines().mapToInt(line -> 1 + line.length() / across).sum();
     return Math.min(MOST_LINES, lines);
   }
 }

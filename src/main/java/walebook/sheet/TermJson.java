@@ -111,7 +111,7 @@ final class TermJson {
   }
 
   private static <T> void number(JsonGenerator json, Column<T> column, double number) {
-    if (column.format() == Format.WHOLE && number == Math.rint(number)) {
+    if (column.format().isWhole() && number == Math.rint(number)) {
       json.writeNumberProperty(column.key(), (long) number);
     } else {
       json.writeNumberProperty(column.key(), number);

@@ -13,7 +13,7 @@ final class WashColumns {
             "sheet.washes.cloth",
             "sheet.washes.cloth.says",
             Origin.ROOM,
-            Format.TITLE,
+            Format.TEXT,
             line -> line.cloth().name()),
         Column.words(
             "grain",
