@@ -1,5 +1,6 @@
 package walebook.desk.pieces;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -11,7 +12,6 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import org.jspecify.annotations.Nullable;
 import walebook.act.piece.MyPlan;
-import walebook.act.piece.PieceEntry;
 import walebook.desk.common.NotesViewModel;
 import walebook.desk.common.Notice;
 import walebook.desk.common.Session;
@@ -253,7 +253,7 @@ public final class PiecesViewModel {
   /** Undo may have taken away the piece that is shown, or redo brought back the one being typed. */
   private void followSteps() {
     UUID id = shown();
-    Map<UUID, PieceEntry> typed = savedForms.entries();
+    Map<UUID, SavedForms.Saved> typed = savedForms.all();
     if (id == null && typed.isEmpty()) {
       return;
     }
@@ -298,8 +298,10 @@ public final class PiecesViewModel {
 
   /** The piece is in the book again; what was typed over it since waits as its mending. */
   private void doneAgain(UUID id) {
+    SavedForms.Saved before = savedForms.find(id);
     form.handOver(
         id,
+        before == null ? List.of() : before.photos(),
         typedSince -> {
           lookForNext();
           if (typedSince) {

@@ -77,10 +77,8 @@ final class SavedForms {
   }
 
   /** What was typed for each piece, to be looked up away from the window's thread. */
-  Map<UUID, PieceEntry> entries() {
-    Map<UUID, PieceEntry> entries = new LinkedHashMap<>();
-    saved.forEach((pieceId, form) -> entries.put(pieceId, form.entry()));
-    return entries;
+  Map<UUID, Saved> all() {
+    return new LinkedHashMap<>(saved);
   }
 
   /**
@@ -89,16 +87,16 @@ final class SavedForms {
    *
    * @return the keys of the pieces that are gone
    */
-  static Set<UUID> follow(Book book, Map<UUID, PieceEntry> entries) {
+  static Set<UUID> follow(Book book, Map<UUID, Saved> forms) {
     KeepDraft drafts = new KeepDraft(book);
     Set<UUID> gone = new HashSet<>();
-    entries.forEach(
-        (pieceId, entry) -> {
+    forms.forEach(
+        (pieceId, form) -> {
           if (book.pieces().find(pieceId) == null) {
             gone.add(pieceId);
-            drafts.keepIfFree(entry);
+            drafts.keepIfFree(form.entry(), form.photos());
           } else {
-            drafts.dropIfSame(entry);
+            drafts.dropIfSame(form.entry(), form.photos());
           }
         });
     return gone;
