@@ -67,11 +67,13 @@ final class CardTable extends BorderPane {
     return model.session().namesHiddenProperty().get();
   }
 
-  private static double ems(PieceField field) {
+  /** A column's width in heights of text; the words of a short list are whole in it. */
+  static double ems(PieceField field) {
     return switch (field) {
       case CLOTH, STITCH, FAULTS, REMARK -> 11;
-      case BROKE -> 8.8;
-      case GRAIN, NEEDLE_POINT, MACHINE, OUTCOME, HEM_METHOD, STABILISER, THREAD -> 7.5;
+      case BROKE -> 9.4;
+      case GRAIN, NEEDLE_POINT, MACHINE, OUTCOME, HEM_METHOD, STABILISER, THREAD, PULL -> 7.5;
+      case FOLD, METHOD -> 6.6;
       default -> 5.6;
     };
   }
