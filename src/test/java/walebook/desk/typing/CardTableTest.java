@@ -31,6 +31,27 @@ class CardTableTest {
 
   @TempDir Path folder;
 
+  /** In a window of 1280 dots at 110 % a plan's usual columns stand beside each other whole. */
+  @Test
+  void whatWentFirstStandsInViewBesideTheMeasures() {
+    List<PieceField> usual =
+        List.of(
+            PieceField.GAUGE,
+            PieceField.EDGE_BEFORE,
+            PieceField.EDGE_SEWN,
+            PieceField.EDGE_PRESSED,
+            PieceField.END,
+            PieceField.END_LENGTH,
+            PieceField.BROKE);
+    double ems =
+        CardTable.STUDENT_EMS
+            + CardTable.CODE_EMS
+            + CardTable.STATE_EMS
+            + usual.stream().mapToDouble(CardTable::ems).sum();
+    // Read off a screenshot: 1019 dots between the table's edge and the bar, letters of 16.5.
+    assertThat(ems).isLessThan(1019 / 16.5);
+  }
+
   @Test
   void everyChoiceOfAShortListIsWholeInItsCell() throws Exception {
     Font font;
