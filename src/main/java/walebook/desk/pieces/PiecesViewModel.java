@@ -83,7 +83,13 @@ public final class PiecesViewModel {
             });
     session.wishProperty().addListener((from, old, now) -> take(now));
     session.studentProperty().addListener((from, old, now) -> lookForNext());
-    session.changesProperty().addListener((from, old, now) -> followSteps());
+    session
+        .changesProperty()
+        .addListener(
+            (from, old, now) -> {
+              lookForNext();
+              followSteps();
+            });
     take(session.wishProperty().get());
     lookForNext();
   }
@@ -155,7 +161,6 @@ public final class PiecesViewModel {
 
   /** Puts a piece in the bin, with all that hangs on it. */
   public void bin(UUID pieceId) {
-    savedForms.forget(pieceId);
     new ToBin(session).put("test_piece", pieceId, notice::set, () -> mode.set(Mode.LIST));
   }
 
@@ -284,7 +289,6 @@ public final class PiecesViewModel {
 
   private void takenBack(UUID id, boolean typedHere) {
     SavedForms.Saved before = typedHere ? savedForms.find(id) : null;
-    lookForNext();
     if (before == null) {
       mode.set(Mode.LIST);
       say(session.words().say("desk.pieces.taken-back-gone"));
@@ -303,7 +307,6 @@ public final class PiecesViewModel {
         id,
         before == null ? List.of() : before.photos(),
         typedSince -> {
-          lookForNext();
           if (typedSince) {
             mend(id);
           } else {
@@ -322,14 +325,12 @@ public final class PiecesViewModel {
     session.changed();
     NextTry next = form.takeNext();
     if (next != null) {
-      lookForNext();
       again(logged.id(), next);
       return;
     }
     piece.open(logged.id());
     mode.set(Mode.PIECE);
     say(session.words().say("desk.pieces.saved", PieceCode.spoken(logged.code())));
-    lookForNext();
   }
 
   private void lookForNext() {

@@ -13,6 +13,7 @@ import walebook.act.piece.PieceEntry;
 import walebook.act.piece.ReadyPhoto;
 import walebook.book.Book;
 import walebook.book.Ids;
+import walebook.record.Change;
 
 /**
  * What was typed for the pieces saved lately, so that it is there again when a piece is taken back.
@@ -57,11 +58,6 @@ final class SavedForms {
     return Math.max(0, saved.size() - MOST);
   }
 
-  /** Forgets a form whose piece went its own way. */
-  void forget(UUID pieceId) {
-    saved.remove(pieceId);
-  }
-
   /** What was typed for a piece, or null. */
   @Nullable Saved find(UUID pieceId) {
     return saved.get(pieceId);
@@ -85,7 +81,7 @@ final class SavedForms {
    * Puts what was typed for pieces that are gone among the drafts, where none is in the way, and
    * takes it from there when they are back; never on the window's thread.
    *
-   * @return the keys of the pieces that are gone
+   * @return the keys of the pieces that are taken back; one in the bin is not
    */
   static Set<UUID> follow(Book book, Map<UUID, Saved> forms) {
     KeepDraft drafts = new KeepDraft(book);
@@ -93,6 +89,9 @@ final class SavedForms {
     forms.forEach(
         (pieceId, form) -> {
           if (book.pieces().find(pieceId) == null) {
+            if (!isTakenBack(book, pieceId)) {
+              return;
+            }
             gone.add(pieceId);
             drafts.keepIfFree(form.entry(), form.photos());
           } else {
@@ -100,5 +99,12 @@ final class SavedForms {
           }
         });
     return gone;
+  }
+
+  private static boolean isTakenBack(Book book, UUID pieceId) {
+    List<Change> changes = book.history().of("test_piece", pieceId);
+    return !changes.isEmpty()
+        && changes.get(0).act().equals("undo")
+        && book.bin().all().stream().noneMatch(each -> each.entityId().equals(pieceId));
   }
 }

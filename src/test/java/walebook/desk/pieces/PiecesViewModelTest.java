@@ -148,6 +148,30 @@ class PiecesViewModelTest {
   }
 
   @Test
+  void aBinnedPieceComesBackAndItsSaveIsTakenBackWithTheForm() {
+    logFirst("thread shredded");
+    UUID id = Objects.requireNonNull(place.piece().pieceProperty().get()).id();
+    place.bin(id);
+    assertThat(place.modeProperty().get()).isEqualTo(PiecesViewModel.Mode.LIST);
+    assertThat(made.room.book.drafts().of("piece")).as("binned, not taken back").isEmpty();
+    turn(false);
+    assertThat(made.room.book.pieces().find(id)).isNotNull();
+    turn(false);
+    assertThat(made.room.book.pieces().find(id)).isNull();
+    place.logNext();
+    assertThat(remark()).isEqualTo("thread shredded");
+  }
+
+  @Test
+  void aPieceWhoseBinIsEmptiedLeavesNoDraft() {
+    logFirst("spoiled");
+    place.bin(Objects.requireNonNull(place.piece().pieceProperty().get()).id());
+    made.room.book.bin().empty(session.by());
+    session.changed();
+    assertThat(made.room.book.drafts().of("piece")).isEmpty();
+  }
+
+  @Test
   void oneUndoTakesBackAMendingWithThePhotoAddedToIt() throws Exception {
     Path photo = folder.resolve("seam.png");
     ImageIO.write(new BufferedImage(8, 8, BufferedImage.TYPE_INT_RGB), "png", photo.toFile());
