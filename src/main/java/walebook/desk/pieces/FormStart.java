@@ -45,6 +45,11 @@ record FormStart(
         next, before, room, title, readings, resumed, says, inHand, chain, photos, mending);
   }
 
+  /** True for a new piece of which nothing was typed before. */
+  boolean isFresh() {
+    return mending == null && before == null && !resumed;
+  }
+
   /** The same with photos chosen before. */
   FormStart with(List<ReadyPhoto> chosen) {
     return new FormStart(

@@ -1,7 +1,6 @@
 package walebook.desk.pieces;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import java.util.function.Consumer;
@@ -25,7 +24,6 @@ import walebook.act.piece.ReadPiece;
 import walebook.act.piece.ReadyPhoto;
 import walebook.desk.common.Session;
 import walebook.problem.Answer;
-import walebook.problem.Place;
 import walebook.problem.Problem;
 import walebook.quantity.Unit;
 import walebook.record.Student;
@@ -223,6 +221,11 @@ public final class LogFormViewModel {
     if (now == null || busy.get()) {
       return;
     }
+    if (now.isFresh() && edits.get() == 0 && !asking.get()) {
+      asking.set(true);
+      whole.set(session.words().say("desk.pieces.nothing-typed"));
+      return;
+    }
     busy.set(true);
     PieceEntry entry = fields.typed(now.entry());
     SavedForms.Saved form = new SavedForms.Saved(now.typed(entry, ""), photos.photos());
@@ -365,7 +368,7 @@ public final class LogFormViewModel {
     asking.set(askedAbout.stream().noneMatch(Problem::refuses));
     fields.found(askedAbout);
     fields.settleAll();
-    whole.set(wholeSays(askedAbout));
+    whole.set(ChangeSoFar.wholeSays(session.words(), fields, askedAbout));
     attention.set(null);
     PieceField first = fields.firstInTheWay();
     if (first != null && first.isSetting()) {
@@ -377,20 +380,5 @@ public final class LogFormViewModel {
   private void savingFailed(Throwable fault) {
     busy.set(false);
     session.unexpected(fault);
-  }
-
-  private String wholeSays(List<Problem> problems) {
-    List<String> says = new ArrayList<>();
-    for (Problem each : problems) {
-      if (each.place() instanceof Place.Whole) {
-        String labels = ChangeSoFar.labels(fields, each.found());
-        says.add(
-            session
-                .words()
-                .sayAtField(
-                    new Problem(each.code(), each.place(), labels, each.wanted(), each.weight())));
-      }
-    }
-    return String.join(" ", says);
   }
 }
