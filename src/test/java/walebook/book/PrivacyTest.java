@@ -65,6 +65,8 @@ class PrivacyTest {
     note(book, Note.About.PIECE, others.id(), "Tutor", "lent by " + student.name() + ", dry");
     note(book, Note.About.STUDENT, student.id(), "Tutor", student.name() + " is left-handed");
     book.drafts().keep(new Draft("piece", student.id().toString(), Map.of("remark", "x")));
+    Map<String, String> mended = Map.of("#student", student.id().toString(), "remark", "y");
+    book.drafts().keep(new Draft("mend-piece", others.id().toString(), mended));
     book.drafts().keep(new Draft("pack", "Tutor", Map.of("remark", student.name())));
     Student again =
         new Student(
@@ -120,6 +122,7 @@ class PrivacyTest {
           .doesNotContain(student.id());
       assertThat(room.book.notes().about(Note.About.STUDENT, student.id())).isEmpty();
       assertThat(room.book.drafts().of("piece")).isEmpty();
+      assertThat(room.book.drafts().of("mend-piece")).isEmpty();
       assertThat(room.book.drafts().of("pack").get(0).typed()).containsEntry("remark", "erased");
       assertThat(isInFile(file, student.id().toString())).isEqualTo(!withPieces);
       gone(file, name);

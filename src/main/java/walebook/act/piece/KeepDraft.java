@@ -2,6 +2,7 @@ package walebook.act.piece;
 
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -21,9 +22,11 @@ public final class KeepDraft {
   private static final String MEND = "mend-piece";
 
   private final Book book;
+  private final DraftPhotos photos;
 
   public KeepDraft(Book book) {
     this.book = book;
+    this.photos = new DraftPhotos(book);
   }
 
   public void keep(PieceEntry entry) {
@@ -31,15 +34,16 @@ public final class KeepDraft {
   }
 
   /** Keeps it unless another one is waiting in the same place. */
-  public void keepIfFree(PieceEntry entry) {
+  public void keepIfFree(PieceEntry entry, List<ReadyPhoto> with) {
     if (draft(owner(entry)) == null) {
       keep(entry);
+      photos.keep(entry, with);
     }
   }
 
   /** Drops a draft that holds just this, and nothing typed since. */
-  public void dropIfSame(PieceEntry entry) {
-    if (entry.equals(draft(owner(entry)))) {
+  public void dropIfSame(PieceEntry entry, List<ReadyPhoto> with) {
+    if (entry.equals(draft(owner(entry))) && DraftPhotos.same(with, photos.find(entry))) {
       drop(entry);
     }
   }
@@ -55,8 +59,9 @@ public final class KeepDraft {
     return draft == null ? null : entry(draft.typed());
   }
 
-  public void dropMending(UUID pieceId) {
-    book.drafts().drop(MEND, pieceId.toString());
+  public void dropMending(PieceEntry entry) {
+    book.drafts().drop(MEND, entry.pieceId().toString());
+    photos.drop(entry);
   }
 
   private static Map<String, String> written(PieceEntry entry) {
@@ -95,6 +100,9 @@ public final class KeepDraft {
     PieceEntry entry = entry(draft.typed());
     if (entry == null || book.pieces().find(entry.pieceId()) != null) {
       book.drafts().drop(FORM, owner);
+      if (entry != null) {
+        photos.drop(entry);
+      }
       return null;
     }
     return entry;
@@ -102,6 +110,7 @@ public final class KeepDraft {
 
   public void drop(PieceEntry entry) {
     book.drafts().drop(FORM, owner(entry));
+    photos.drop(entry);
   }
 
   private static String owner(PieceEntry entry) {

@@ -4,6 +4,7 @@ import static walebook.book.jooq.made.Tables.BIN_ITEM;
 import static walebook.book.jooq.made.Tables.CHANGE_LOG;
 import static walebook.book.jooq.made.Tables.CLASS_STUDENT;
 import static walebook.book.jooq.made.Tables.DRAFT;
+import static walebook.book.jooq.made.Tables.DRAFT_FIELD;
 import static walebook.book.jooq.made.Tables.GARMENT_SHEET;
 import static walebook.book.jooq.made.Tables.GATHER_CONFLICT;
 import static walebook.book.jooq.made.Tables.KEPT_BLOB;
@@ -33,6 +34,9 @@ import walebook.record.Mention;
 record JooqPrivacy(Access access, Clock clock) implements Privacy {
   /** What belongs to a person whatever becomes of their pieces. */
   private static final Set<Table<?>> OWN = Set.of(GARMENT_SHEET, NOTE, CLASS_STUDENT);
+
+  /** The field by which a draft says whose piece it is about. */
+  private static final String WHOSE = "#student";
 
   @Override
   public Map<String, Integer> rowsOf(UUID studentId) {
@@ -120,6 +124,11 @@ record JooqPrivacy(Access access, Clock clock) implements Privacy {
         .where(DSL.position(DRAFT.OWNER, id).gt(0))
         .or(DSL.position(DRAFT.FORM, id).gt(0))
         .or(DRAFT.OWNER.eq(student.getName()))
+        .or(
+            DRAFT.ID.in(
+                DSL.select(DRAFT_FIELD.DRAFT_ID)
+                    .from(DRAFT_FIELD)
+                    .where(DRAFT_FIELD.FIELD.eq(WHOSE).and(DRAFT_FIELD.TYPED.eq(id)))))
         .execute();
   }
 

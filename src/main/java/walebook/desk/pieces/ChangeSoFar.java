@@ -6,6 +6,8 @@ import walebook.act.piece.OneChange;
 import walebook.act.piece.PieceEntry;
 import walebook.act.piece.PieceField;
 import walebook.act.piece.PieceRoom;
+import walebook.problem.Place;
+import walebook.problem.Problem;
 import walebook.record.Keyed;
 import walebook.words.Words;
 
@@ -54,5 +56,19 @@ final class ChangeSoFar {
         .map(Choice::name)
         .findFirst()
         .orElse(key.isEmpty() ? "–" : key);
+  }
+
+  /** Problems of the piece as a whole, as one text. */
+  static String wholeSays(Words words, LogFields fields, List<Problem> problems) {
+    List<String> says = new ArrayList<>();
+    for (Problem each : problems) {
+      if (each.place() instanceof Place.Whole) {
+        String labels = labels(fields, each.found());
+        says.add(
+            words.sayAtField(
+                new Problem(each.code(), each.place(), labels, each.wanted(), each.weight())));
+      }
+    }
+    return String.join(" ", says);
   }
 }

@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 import walebook.act.piece.PieceEntry;
 import walebook.act.piece.PieceField;
 import walebook.act.piece.PieceRoom;
+import walebook.act.piece.ReadyPhoto;
 import walebook.record.TestPiece;
 
 /**
@@ -18,6 +19,7 @@ import walebook.record.TestPiece;
  * @param note what is to be known at the beginning, in words; empty when nothing is
  * @param inHand the field that the change to be made is in; null when none is known beforehand
  * @param chain the attempts before it
+ * @param photos chosen before and not saved yet
  * @param mending the saved piece that is being mended; null for a new one
  */
 record FormStart(
@@ -30,20 +32,34 @@ record FormStart(
     String note,
     @Nullable PieceField inHand,
     List<TestPiece> chain,
+    List<ReadyPhoto> photos,
     @Nullable TestPiece mending) {
   FormStart {
     chain = List.copyOf(chain);
+    photos = List.copyOf(photos);
   }
 
   /** The same with other texts in its fields, and a note on how they came there. */
   FormStart typed(PieceEntry next, String says) {
     return new FormStart(
-        next, before, room, title, readings, resumed, says, inHand, chain, mending);
+        next, before, room, title, readings, resumed, says, inHand, chain, photos, mending);
+  }
+
+  /** True for a new piece of which nothing was typed before. */
+  boolean isFresh() {
+    return mending == null && before == null && !resumed;
+  }
+
+  /** The same with photos chosen before. */
+  FormStart with(List<ReadyPhoto> chosen) {
+    return new FormStart(
+        entry, before, room, title, readings, resumed, note, inHand, chain, chosen, mending);
   }
 
   /** A new piece, from the plan or of one's own. */
   static FormStart fresh(
       PieceEntry entry, PieceRoom room, String title, int readings, boolean resumed, String note) {
-    return new FormStart(entry, null, room, title, readings, resumed, note, null, List.of(), null);
+    return new FormStart(
+        entry, null, room, title, readings, resumed, note, null, List.of(), List.of(), null);
   }
 }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import walebook.act.piece.DraftPhotos;
 import walebook.act.piece.KeepDraft;
 import walebook.act.piece.LoadPieceRoom;
 import walebook.act.piece.MendTestPiece;
@@ -12,6 +13,7 @@ import walebook.act.piece.OneChange;
 import walebook.act.piece.PieceEntry;
 import walebook.act.piece.PieceField;
 import walebook.act.piece.PieceRoom;
+import walebook.act.piece.ReadyPhoto;
 import walebook.act.piece.SayNext;
 import walebook.act.piece.SewNext;
 import walebook.act.piece.StartPiece;
@@ -46,12 +48,13 @@ final class LoadForm {
         PieceEntry draft = new KeepDraft(book).find(studentId, plannedId);
         String code = PieceCode.spoken(planned.code());
         return FormStart.fresh(
-            draft == null ? new StartPiece(book).fromPlan(planned, classId, room) : draft,
-            room,
-            words.say("desk.pieces.title-planned", code, i + 1, lines.size()),
-            planned.asked().readings(),
-            draft != null,
-            resumed(draft));
+                draft == null ? new StartPiece(book).fromPlan(planned, classId, room) : draft,
+                room,
+                words.say("desk.pieces.title-planned", code, i + 1, lines.size()),
+                planned.asked().readings(),
+                draft != null,
+                resumed(draft))
+            .with(photos(draft));
       }
     }
     return null;
@@ -66,7 +69,8 @@ final class LoadForm {
             ? new StartPiece(book).fresh(classId, studentId, lessonNow(classId), room)
             : draft;
     return FormStart.fresh(
-        entry, room, words.say("desk.pieces.title-own"), 1, draft != null, resumed(draft));
+            entry, room, words.say("desk.pieces.title-own"), 1, draft != null, resumed(draft))
+        .with(photos(draft));
   }
 
   /** The form of a second attempt, or null when the piece is gone. */
@@ -103,6 +107,7 @@ final class LoadForm {
         note(draft, next, free, room),
         field,
         book.pieces().chainOf(parent.id()),
+        photos(draft),
         null);
   }
 
@@ -126,6 +131,7 @@ final class LoadForm {
         resumed(draft),
         null,
         book.pieces().chainOf(pieceId),
+        photos(draft),
         piece);
   }
 
@@ -141,6 +147,10 @@ final class LoadForm {
     return SewNext.typed(next).isEmpty()
         ? words.say("desk.pieces.next-open", says)
         : words.say("desk.pieces.next-filled", says);
+  }
+
+  private List<ReadyPhoto> photos(@Nullable PieceEntry draft) {
+    return draft == null ? List.of() : new DraftPhotos(book).find(draft);
   }
 
   private String resumed(@Nullable PieceEntry draft) {

@@ -1,7 +1,6 @@
 package walebook.desk.pieces;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import java.util.function.Consumer;
@@ -16,14 +15,15 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
 import org.jspecify.annotations.Nullable;
+import walebook.act.piece.DraftPhotos;
 import walebook.act.piece.FindCauses;
 import walebook.act.piece.PieceEntry;
 import walebook.act.piece.PieceField;
 import walebook.act.piece.PieceSoFar;
 import walebook.act.piece.ReadPiece;
+import walebook.act.piece.ReadyPhoto;
 import walebook.desk.common.Session;
 import walebook.problem.Answer;
-import walebook.problem.Place;
 import walebook.problem.Problem;
 import walebook.quantity.Unit;
 import walebook.record.Student;
@@ -75,7 +75,7 @@ public final class LogFormViewModel {
     this.fields = new LogFields(session.words(), lengthUnit);
     this.faults =
         new FaultsViewModel(session.tables().faults(), field(PieceField.FAULTS).textProperty());
-    this.photos = new PhotosViewModel(session);
+    this.photos = new PhotosViewModel(session, this::edited);
     this.cautions = new CautionsOnce(session);
     fields.onEdit(this::edited);
   }
@@ -170,7 +170,7 @@ public final class LogFormViewModel {
   /** Fills the form with what was saved and taken back since; it counts as typed just now. */
   void again(SavedForms.Saved before, String note) {
     begin(before.start().typed(before.start().entry(), note));
-    photos.put(before.photos());
+    photos.put(before.photos(), List.of());
     edits.set(1);
   }
 
@@ -188,7 +188,7 @@ public final class LogFormViewModel {
     fields.offer(
         new FieldChoices(session.words(), next.room(), session.namesHiddenProperty().get()));
     fields.put(next.entry());
-    photos.put(List.of());
+    photos.put(next.photos(), next.photos());
     filling = false;
     edits.set(0);
     kept = 0;
@@ -219,6 +219,11 @@ public final class LogFormViewModel {
   public void save() {
     FormStart now = start;
     if (now == null || busy.get()) {
+      return;
+    }
+    if (now.isFresh() && edits.get() == 0 && !asking.get()) {
+      asking.set(true);
+      whole.set(session.words().say("desk.pieces.nothing-typed"));
       return;
     }
     busy.set(true);
@@ -253,12 +258,8 @@ public final class LogFormViewModel {
     if (now != null && edits.get() != kept && !busy.get()) {
       kept = edits.get();
       PieceEntry entry = fields.typed(now.entry());
-      session.run(
-          progress -> {
-            new FormDraft(session.book(), now).keep(entry);
-            return entry.pieceId();
-          },
-          kept -> {});
+      List<ReadyPhoto> others = photos.toKeep();
+      session.run(progress -> new FormDraft(session.book(), now).keep(entry, others), kept -> {});
     }
   }
 
@@ -270,7 +271,7 @@ public final class LogFormViewModel {
     FormStart now = start;
     start = null;
     if (now != null && edits.get() != kept) {
-      new FormDraft(session.book(), now).keep(fields.typed(now.entry()));
+      new FormDraft(session.book(), now).keep(fields.typed(now.entry()), photos.toKeep());
     }
   }
 
@@ -295,16 +296,19 @@ public final class LogFormViewModel {
    * as the mending of that piece.
    *
    * @param pieceId the piece, which the form held under another key
+   * @param had the photos that it was saved with
    * @param then told whether anything waits
    */
-  void handOver(UUID pieceId, Consumer<Boolean> then) {
+  void handOver(UUID pieceId, List<ReadyPhoto> had, Consumer<Boolean> then) {
     FormStart now = start;
     if (now == null) {
       return;
     }
     start = null;
     PieceEntry entry = fields.typed(now.entry());
-    session.run(progress -> new FormDraft(session.book(), now).handOver(entry, pieceId), then);
+    List<ReadyPhoto> added = DraftPhotos.without(photos.photos(), had);
+    session.run(
+        progress -> new FormDraft(session.book(), now).handOver(entry, pieceId, added), then);
   }
 
   /** The key of the piece being logged, or null. */
@@ -364,7 +368,7 @@ public final class LogFormViewModel {
     asking.set(askedAbout.stream().noneMatch(Problem::refuses));
     fields.found(askedAbout);
     fields.settleAll();
-    whole.set(wholeSays(askedAbout));
+    whole.set(ChangeSoFar.wholeSays(session.words(), fields, askedAbout));
     attention.set(null);
     PieceField first = fields.firstInTheWay();
     if (first != null && first.isSetting()) {
@@ -376,20 +380,5 @@ public final class LogFormViewModel {
   private void savingFailed(Throwable fault) {
     busy.set(false);
     session.unexpected(fault);
-  }
-
-  private String wholeSays(List<Problem> problems) {
-    List<String> says = new ArrayList<>();
-    for (Problem each : problems) {
-      if (each.place() instanceof Place.Whole) {
-        String labels = ChangeSoFar.labels(fields, each.found());
-        says.add(
-            session
-                .words()
-                .sayAtField(
-                    new Problem(each.code(), each.place(), labels, each.wanted(), each.weight())));
-      }
-    }
-    return String.join(" ", says);
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.collections.FXCollections;
+import javafx.collections.ListChangeListener;
 import javafx.collections.ObservableList;
 import org.jspecify.annotations.Nullable;
 import walebook.act.piece.AddPhoto;
@@ -20,11 +21,14 @@ public final class PhotosViewModel {
   private final ObservableList<ReadyPhoto> photos = FXCollections.observableArrayList();
   private final ObservableList<ReadyPhoto> photosView =
       FXCollections.unmodifiableObservableList(photos);
+  private List<ReadyPhoto> kept = List.of();
   private final ReadOnlyObjectWrapper<@Nullable Problem> problem =
       new ReadOnlyObjectWrapper<>(this, "problem");
 
-  public PhotosViewModel(Session session) {
+  /** Photos of a form; {@code changed} is told when one was added or taken away. */
+  public PhotosViewModel(Session session, Runnable changed) {
     this.session = session;
+    photos.addListener((ListChangeListener<ReadyPhoto>) change -> changed.run());
   }
 
   /** In the order they were added. */
@@ -57,9 +61,25 @@ public final class PhotosViewModel {
     photos.remove(photo);
   }
 
-  void put(List<ReadyPhoto> next) {
+  /**
+   * Shows other photos.
+   *
+   * @param inDraft those of them that are among the drafts already
+   */
+  void put(List<ReadyPhoto> next, List<ReadyPhoto> inDraft) {
+    kept = List.copyOf(inDraft);
     photos.setAll(next);
     problem.set(null);
+  }
+
+  /** All of them where they are others than those kept last, which they count as from now on. */
+  @Nullable List<ReadyPhoto> toKeep() {
+    List<ReadyPhoto> now = List.copyOf(photos);
+    if (now.equals(kept)) {
+      return null;
+    }
+    kept = now;
+    return now;
   }
 
   private void taken(Answer<ReadyPhoto> answer) {

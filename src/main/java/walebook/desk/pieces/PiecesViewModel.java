@@ -1,6 +1,7 @@
 package walebook.desk.pieces;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -12,7 +13,6 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import org.jspecify.annotations.Nullable;
 import walebook.act.piece.MyPlan;
-import walebook.act.piece.PieceEntry;
 import walebook.desk.common.NotesViewModel;
 import walebook.desk.common.Notice;
 import walebook.desk.common.Session;
@@ -85,7 +85,13 @@ public final class PiecesViewModel {
             });
     session.wishProperty().addListener((from, old, now) -> take(now));
     session.studentProperty().addListener((from, old, now) -> lookForNext());
-    session.changesProperty().addListener((from, old, now) -> followSteps());
+    session
+        .changesProperty()
+        .addListener(
+            (from, old, now) -> {
+              lookForNext();
+              followSteps();
+            });
     take(session.wishProperty().get());
     lookForNext();
   }
@@ -157,7 +163,6 @@ public final class PiecesViewModel {
 
   /** Puts a piece in the bin, with all that hangs on it. */
   public void bin(UUID pieceId) {
-    savedForms.forget(pieceId);
     new ToBin(session).put("test_piece", pieceId, notice::set, () -> mode.set(Mode.LIST));
   }
 
@@ -255,7 +260,7 @@ public final class PiecesViewModel {
   /** Undo may have taken away the piece that is shown, or redo brought back the one being typed. */
   private void followSteps() {
     UUID id = shown();
-    Map<UUID, PieceEntry> typed = savedForms.entries();
+    Map<UUID, SavedForms.Saved> typed = savedForms.all();
     if (id == null && typed.isEmpty()) {
       return;
     }
@@ -286,7 +291,6 @@ public final class PiecesViewModel {
 
   private void takenBack(UUID id, boolean typedHere) {
     SavedForms.Saved before = typedHere ? savedForms.find(id) : null;
-    lookForNext();
     if (before == null) {
       mode.set(Mode.LIST);
       say(session.words().say("desk.pieces.taken-back-gone"));
@@ -300,10 +304,11 @@ public final class PiecesViewModel {
 
   /** The piece is in the book again; what was typed over it since waits as its mending. */
   private void doneAgain(UUID id) {
+    SavedForms.Saved before = savedForms.find(id);
     form.handOver(
         id,
+        before == null ? List.of() : before.photos(),
         typedSince -> {
-          lookForNext();
           if (typedSince) {
             mend(id);
           } else {
@@ -322,14 +327,12 @@ public final class PiecesViewModel {
     session.changed();
     NextTry next = form.takeNext();
     if (next != null) {
-      lookForNext();
       again(logged.id(), next);
       return;
     }
     piece.open(logged.id());
     mode.set(Mode.PIECE);
     say(session.words().say("desk.pieces.saved", PieceCode.spoken(logged.code())));
-    lookForNext();
   }
 
   private void lookForNext() {

@@ -73,7 +73,7 @@ final class SavePiece {
     if (mending == null) {
       drafts.drop(entry);
     } else {
-      drafts.dropMending(entry.pieceId());
+      drafts.dropMending(entry);
     }
   }
 }

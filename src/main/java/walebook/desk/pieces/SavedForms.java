@@ -13,6 +13,7 @@ import walebook.act.piece.PieceEntry;
 import walebook.act.piece.ReadyPhoto;
 import walebook.book.Book;
 import walebook.book.Ids;
+import walebook.record.Change;
 
 /**
  * What was typed for the pieces saved lately, so that it is there again when a piece is taken back.
@@ -57,11 +58,6 @@ final class SavedForms {
     return Math.max(0, saved.size() - MOST);
   }
 
-  /** Forgets a form whose piece went its own way. */
-  void forget(UUID pieceId) {
-    saved.remove(pieceId);
-  }
-
   /** What was typed for a piece, or null. */
   @Nullable Saved find(UUID pieceId) {
     return saved.get(pieceId);
@@ -77,30 +73,38 @@ final class SavedForms {
   }
 
   /** What was typed for each piece, to be looked up away from the window's thread. */
-  Map<UUID, PieceEntry> entries() {
-    Map<UUID, PieceEntry> entries = new LinkedHashMap<>();
-    saved.forEach((pieceId, form) -> entries.put(pieceId, form.entry()));
-    return entries;
+  Map<UUID, Saved> all() {
+    return new LinkedHashMap<>(saved);
   }
 
   /**
    * Puts what was typed for pieces that are gone among the drafts, where none is in the way, and
    * takes it from there when they are back; never on the window's thread.
    *
-   * @return the keys of the pieces that are gone
+   * @return the keys of the pieces that are taken back; one in the bin is not
    */
-  static Set<UUID> follow(Book book, Map<UUID, PieceEntry> entries) {
+  static Set<UUID> follow(Book book, Map<UUID, Saved> forms) {
     KeepDraft drafts = new KeepDraft(book);
     Set<UUID> gone = new HashSet<>();
-    entries.forEach(
-        (pieceId, entry) -> {
+    forms.forEach(
+        (pieceId, form) -> {
           if (book.pieces().find(pieceId) == null) {
+            if (!isTakenBack(book, pieceId)) {
+              return;
+            }
             gone.add(pieceId);
-            drafts.keepIfFree(entry);
+            drafts.keepIfFree(form.entry(), form.photos());
           } else {
-            drafts.dropIfSame(entry);
+            drafts.dropIfSame(form.entry(), form.photos());
           }
         });
     return gone;
+  }
+
+  private static boolean isTakenBack(Book book, UUID pieceId) {
+    List<Change> changes = book.history().of("test_piece", pieceId);
+    return !changes.isEmpty()
+        && changes.get(0).act().equals("undo")
+        && book.bin().all().stream().noneMatch(each -> each.entityId().equals(pieceId));
   }
 }

@@ -92,6 +92,7 @@ public final class Shell extends BorderPane {
   /** Puts undo and redo below the places; their keys work anywhere. */
   public void steps(StepsBar bar) {
     steps = bar;
+    TypedHere.watch(this);
     Region space = new Region();
     VBox.setVgrow(space, Priority.ALWAYS);
     nav.getChildren().addAll(space, bar);

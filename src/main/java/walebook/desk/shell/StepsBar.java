@@ -60,9 +60,7 @@ public final class StepsBar extends VBox {
     return button;
   }
 
-  /**
-   * Takes a key that is meant for it; a text field with something of its own to take back keeps it.
-   */
+  /** Takes a key that is meant for it; a text field with something typed to take back keeps it. */
   boolean takes(KeyEvent event) {
     boolean undo = UNDO.match(event);
     boolean redo = REDO.match(event) || REDO_TOO.match(event);
@@ -70,7 +68,7 @@ public final class StepsBar extends VBox {
       return false;
     }
     if (event.getTarget() instanceof TextInputControl field
-        && (undo ? field.isUndoable() : field.isRedoable())) {
+        && (undo ? field.isUndoable() && TypedHere.isIn(field) : field.isRedoable())) {
       return false;
     }
     if (undo) {

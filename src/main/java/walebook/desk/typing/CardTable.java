@@ -22,6 +22,9 @@ import walebook.words.Words;
 /** The grid: a row a card, a column a field; its head stays while the rows scroll. */
 final class CardTable extends BorderPane {
   private static final double HEAD_PADDING = 14;
+  static final double STUDENT_EMS = 8.8;
+  static final double CODE_EMS = 5.6;
+  static final double STATE_EMS = 5;
 
   private final Words words;
   private final TypeInViewModel model;
@@ -43,10 +46,10 @@ final class CardTable extends BorderPane {
     table.setAccessibleText(words.say("desk.typing.grid"));
     table.setFocusTraversable(false);
     table.setSortPolicy(of -> false);
-    labels("desk.typing.col.student", 10, CardRow.STUDENT, row -> row.name(hidden()));
+    labels("desk.typing.col.student", STUDENT_EMS, CardRow.STUDENT, row -> row.name(hidden()));
     labels(
         "desk.typing.col.code",
-        5.6,
+        CODE_EMS,
         CardClashes.CODE,
         row -> row.code().isBlank() ? "" : PieceCode.spoken(row.code()));
     state();
@@ -67,12 +70,14 @@ final class CardTable extends BorderPane {
     return model.session().namesHiddenProperty().get();
   }
 
-  private static double ems(PieceField field) {
+  /** A column's width in heights of text; the words of a short list are whole in it. */
+  static double ems(PieceField field) {
     return switch (field) {
       case CLOTH, STITCH, FAULTS, REMARK -> 11;
-      case BROKE -> 8.8;
-      case GRAIN, NEEDLE_POINT, MACHINE, OUTCOME, HEM_METHOD, STABILISER, THREAD -> 7.5;
-      default -> 5.6;
+      case BROKE -> 9.4;
+      case GRAIN, NEEDLE_POINT, MACHINE, OUTCOME, HEM_METHOD, STABILISER, THREAD, PULL -> 7.5;
+      case FOLD, METHOD -> 6.6;
+      default -> 5.4;
     };
   }
 
@@ -91,7 +96,7 @@ final class CardTable extends BorderPane {
   }
 
   private void state() {
-    column(words.say("desk.typing.col.state"), 5.2)
+    column(words.say("desk.typing.col.state"), STATE_EMS)
         .setCellFactory(of -> new CardState(words, model));
   }
 

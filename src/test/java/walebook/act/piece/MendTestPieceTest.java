@@ -130,7 +130,7 @@ class MendTestPieceTest {
     drafts.keepMending(half);
     assertThat(drafts.findMending(piece.id())).isEqualTo(half);
     assertThat(drafts.find(piece.whose().studentId(), null)).isNull();
-    drafts.dropMending(piece.id());
+    drafts.dropMending(half);
     assertThat(drafts.findMending(piece.id())).isNull();
   }
 }

@@ -189,6 +189,23 @@ class LogFormViewModelTest {
     assertThat(form.cautionProperty().get()).isEmpty();
   }
 
+  /** Where the button of the place before stood, a second click would save an empty piece. */
+  @Test
+  void aFormThatNobodyTypedInIsAskedAboutOnce() {
+    form.save();
+    assertThat(saved).isEmpty();
+    assertThat(form.askingProperty().get()).isTrue();
+    assertThat(form.wholeProperty().get()).contains("Nothing is measured");
+    type(PieceField.REMARK, "spoiled");
+    assertThat(form.askingProperty().get()).isFalse();
+    form.save();
+    assertThat(saved).hasSize(1);
+    form.begin(planned(1));
+    form.save();
+    form.save();
+    assertThat(saved).hasSize(2);
+  }
+
   @Test
   void theDraftComesBackUntilThePieceIsSaved() {
     type(PieceField.END_LENGTH, "14");

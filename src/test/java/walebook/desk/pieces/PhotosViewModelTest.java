@@ -53,7 +53,7 @@ class PhotosViewModelTest {
     Path text = Files.writeString(folder.resolve("notes.txt"), "no picture");
     try (PlannedClass made = PlannedClass.in(folder.resolve("b.walebook"), 1)) {
       Session session = made.sitting(Worker.sameThread(), PlannedClass.OneFile.NONE);
-      PhotosViewModel photos = new PhotosViewModel(session);
+      PhotosViewModel photos = new PhotosViewModel(session, () -> {});
       photos.add(List.of(photo(), text));
       assertThat(photos.photos()).hasSize(1);
       assertThat(Objects.requireNonNull(photos.problemProperty().get()).code())

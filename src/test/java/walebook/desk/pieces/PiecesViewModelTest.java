@@ -3,7 +3,9 @@ package walebook.desk.pieces;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.image.BufferedImage;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.UUID;
@@ -15,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import walebook.act.history.SayChange;
 import walebook.act.history.StepBack;
 import walebook.act.piece.PieceField;
+import walebook.act.piece.ReadyPhoto;
 import walebook.book.PieceFilter;
 import walebook.desk.PlannedClass;
 import walebook.desk.common.Session;
@@ -145,6 +148,30 @@ class PiecesViewModelTest {
   }
 
   @Test
+  void aBinnedPieceComesBackAndItsSaveIsTakenBackWithTheForm() {
+    logFirst("thread shredded");
+    UUID id = Objects.requireNonNull(place.piece().pieceProperty().get()).id();
+    place.bin(id);
+    assertThat(place.modeProperty().get()).isEqualTo(PiecesViewModel.Mode.LIST);
+    assertThat(made.room.book.drafts().of("piece")).as("binned, not taken back").isEmpty();
+    turn(false);
+    assertThat(made.room.book.pieces().find(id)).isNotNull();
+    turn(false);
+    assertThat(made.room.book.pieces().find(id)).isNull();
+    place.logNext();
+    assertThat(remark()).isEqualTo("thread shredded");
+  }
+
+  @Test
+  void aPieceWhoseBinIsEmptiedLeavesNoDraft() {
+    logFirst("spoiled");
+    place.bin(Objects.requireNonNull(place.piece().pieceProperty().get()).id());
+    made.room.book.bin().empty(session.by());
+    session.changed();
+    assertThat(made.room.book.drafts().of("piece")).isEmpty();
+  }
+
+  @Test
   void oneUndoTakesBackAMendingWithThePhotoAddedToIt() throws Exception {
     Path photo = folder.resolve("seam.png");
     ImageIO.write(new BufferedImage(8, 8, BufferedImage.TYPE_INT_RGB), "png", photo.toFile());
@@ -179,6 +206,116 @@ class PiecesViewModelTest {
     assertThat(remark()).isEqualTo("second");
     place.form().save();
     assertThat(made.room.book.pieces().list(PieceFilter.ALL)).hasSize(1);
+  }
+
+  private List<Path> photos(int count) throws Exception {
+    List<Path> files = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      Path file = folder.resolve("seam-" + i + ".png");
+      BufferedImage image = new BufferedImage(8 + i, 8, BufferedImage.TYPE_INT_RGB);
+      ImageIO.write(image, "png", file.toFile());
+      files.add(file);
+    }
+    return files;
+  }
+
+  private List<Integer> widths() {
+    return place.form().photos().photos().stream().map(ReadyPhoto::widthPx).toList();
+  }
+
+  /** The window starts anew, as after a crash; the files on the stick are gone. */
+  private void crash() {
+    place = new PiecesViewModel(session, Unit.MM);
+  }
+
+  @Test
+  void photosOfAHalfTypedPieceAreThereAgainAfterACrash() throws Exception {
+    List<Path> files = photos(2);
+    place.logNext();
+    place.form().photos().add(files);
+    place.form().keepDraft();
+    for (Path each : files) {
+      Files.delete(each);
+    }
+    crash();
+    place.logNext();
+    assertThat(widths()).containsExactly(8, 9);
+    assertThat(place.form().photos().photos().get(1).name()).isEqualTo("seam-1.png");
+    place.form().photos().remove(place.form().photos().photos().get(0));
+    place.rest();
+    crash();
+    place.logNext();
+    assertThat(widths()).containsExactly(9);
+    place.form().field(PieceField.END).textProperty().set("held");
+    place.form().field(PieceField.END_LENGTH).textProperty().set("155");
+    place.form().save();
+    TestPiece saved = made.room.book.pieces().list(PieceFilter.ALL).get(0);
+    assertThat(made.room.book.photos().ofPiece(saved.id())).hasSize(1);
+    assertThat(made.room.book.drafts().of("piece-photos")).isEmpty();
+  }
+
+  @Test
+  void photosOfAFormThatIsThrownAwayGoWithIt() throws Exception {
+    place.logNext();
+    place.form().photos().add(photos(1));
+    place.toList();
+    assertThat(made.room.book.drafts().of("piece-photos")).hasSize(1);
+    place.logNext();
+    place.discard();
+    assertThat(made.room.book.drafts().of("piece-photos")).isEmpty();
+    place.logNext();
+    assertThat(widths()).isEmpty();
+  }
+
+  @Test
+  void photosChosenWhileMendingWaitToo() throws Exception {
+    logFirst("first");
+    UUID id = Objects.requireNonNull(place.piece().pieceProperty().get()).id();
+    place.mend(id);
+    place.form().photos().add(photos(1));
+    place.toList();
+    crash();
+    place.mend(id);
+    assertThat(widths()).containsExactly(8);
+    place.form().save();
+    assertThat(made.room.book.photos().ofPiece(id)).hasSize(1);
+    assertThat(made.room.book.drafts().of("piece-photos")).isEmpty();
+    place.mend(id);
+    assertThat(widths()).isEmpty();
+  }
+
+  @Test
+  void photosOfAPieceTakenBackOutlastACrashAndAnotherForm() throws Exception {
+    place.logNext();
+    place.form().photos().add(photos(1));
+    place.form().field(PieceField.END).textProperty().set("held");
+    place.form().field(PieceField.END_LENGTH).textProperty().set("155");
+    place.form().save();
+    place.logNext();
+    turn(false);
+    place.toList();
+    crash();
+    session.wish(new Wish("pieces", Wish.What.LOG_PLANNED, made.planned(0)));
+    assertThat(widths()).containsExactly(8);
+  }
+
+  @Test
+  void aPhotoAddedSinceThePieceWasTakenBackWaitsAsItsMendingWhenItIsBack() throws Exception {
+    List<Path> files = photos(2);
+    place.logNext();
+    place.form().photos().add(files.subList(0, 1));
+    place.form().field(PieceField.END).textProperty().set("held");
+    place.form().field(PieceField.END_LENGTH).textProperty().set("155");
+    place.form().save();
+    turn(false);
+    assertThat(widths()).containsExactly(8);
+    place.form().photos().add(files.subList(1, 2));
+    turn(true);
+    assertThat(place.form().titleProperty().get()).contains("mending");
+    assertThat(widths()).containsExactly(9);
+    place.form().save();
+    TestPiece saved = made.room.book.pieces().list(PieceFilter.ALL).get(0);
+    assertThat(made.room.book.photos().ofPiece(saved.id())).hasSize(2);
   }
 
   @Test
