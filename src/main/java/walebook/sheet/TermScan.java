@@ -15,10 +15,11 @@ import walebook.compare.assessed.AssessedPiece;
 import walebook.compare.assessed.Coverage;
 import walebook.compare.assessed.LookOver;
 import walebook.compare.odd.OddLots;
-import walebook.compare.odd.OddReading;
+import walebook.compare.odd.SeenValues;
 import walebook.record.DoneLine;
 import walebook.record.MarkedValue;
 import walebook.record.ResultLine;
+import walebook.record.ValueMark;
 
 /** One look at every piece of a class, of which none is kept but those that were looked over. */
 final class TermScan {
@@ -27,6 +28,7 @@ final class TermScan {
   private final TermChoice choice;
   private final LookOver look;
   private final LineTally tally;
+  private final SeenValues values;
   private final ClassProgress.Logged logged;
   private final Coverage.Count coverage;
   private final List<AssessedPiece> lookedOver = new ArrayList<>();
@@ -40,6 +42,9 @@ final class TermScan {
     look = LookOver.of(book, classId);
     coverage = new Coverage.Count(book.assessments().criteriaOf(classId));
     tally = new LineTally(setAside);
+    values =
+        new SeenValues(
+            book.marks().all().stream().map(ValueMark::targetId).collect(Collectors.toSet()));
     logged = new ClassProgress.Logged(choice.lessonIds());
   }
 
@@ -59,6 +64,7 @@ final class TermScan {
       return;
     }
     tally.add(line);
+    values.add(line);
     AssessedPiece piece = look.at(done);
     if (piece != null) {
       coverage.add(piece);
@@ -106,20 +112,7 @@ final class TermScan {
 
   /** How many of the chosen pieces have an odd value that nobody has looked at yet. */
   int unseen(OddLots lots) {
-    int[] unseen = new int[1];
-    book.results()
-        .each(
-            all,
-            (line, done) -> {
-              if (chosen(done) && isUnseen(lots.of(line))) {
-                unseen[0]++;
-              }
-            });
-    return unseen[0];
-  }
-
-  private static boolean isUnseen(List<OddReading> found) {
-    return !found.isEmpty() && found.stream().anyMatch(each -> each.mark() == null);
+    return values.unseen(lots);
   }
 
   /** The chosen pieces in the order they go out. */
