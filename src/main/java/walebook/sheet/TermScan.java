@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import walebook.book.Book;
+import walebook.book.PieceOrder;
 import walebook.book.ResultFilter;
 import walebook.compare.ClassProgress;
 import walebook.compare.LineTally;
@@ -116,18 +117,16 @@ final class TermScan {
   }
 
   /** The chosen pieces in the order they go out. */
-  List<UUID> order() {
+  PieceOrder order() {
     return order(all);
   }
 
   /** Those of one student. */
-  List<UUID> order(UUID student) {
+  PieceOrder order(UUID student) {
     return order(all.ofStudent(student));
   }
 
-  private List<UUID> order(ResultFilter of) {
-    KeyList keys = new KeyList();
-    book.results().inOrder(of, choice.studentIds(), choice.lessonIds(), !choice.names(), keys::add);
-    return keys;
+  private PieceOrder order(ResultFilter of) {
+    return book.pieces().inOrder(of, choice.studentIds(), choice.lessonIds(), !choice.names());
   }
 }
