@@ -34,8 +34,14 @@ public interface Pieces {
 
   @Nullable TestPiece byCode(String code);
 
-  /** The pieces of these keys, in the order of the keys; those that are gone are left out. */
-  List<TestPiece> of(List<UUID> ids);
+  /**
+   * All that fit: by the day sewn, then by the student's name, then by code.
+   *
+   * @param students only theirs; empty for everybody's
+   * @param lessons only these; empty for all and for pieces without one
+   * @param aliases true to go by the student's alias instead
+   */
+  PieceOrder inOrder(ResultFilter filter, Set<UUID> students, Set<UUID> lessons, boolean aliases);
 
   /** Codes by key; those that the book has no piece of are missing. */
   Map<UUID, String> codes(Collection<UUID> ids);

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.BiConsumer;
-import java.util.function.Consumer;
 import walebook.record.DoneLine;
 import walebook.record.ResultLine;
 
@@ -18,20 +17,6 @@ public interface Results {
    * classes of any size.
    */
   void each(ResultFilter filter, BiConsumer<ResultLine, DoneLine> to);
-
-  /**
-   * Tells the keys of the same: by the day sewn, then by the student's name, then by code.
-   *
-   * @param students only theirs; empty for everybody's
-   * @param lessons only these; empty for all and for pieces without one
-   * @param aliases true to go by the student's alias instead
-   */
-  void inOrder(
-      ResultFilter filter,
-      Set<UUID> students,
-      Set<UUID> lessons,
-      boolean aliases,
-      Consumer<UUID> to);
 
   /** Whose plan and lesson the pieces belong to. */
   List<DoneLine> done(ResultFilter filter);

@@ -62,27 +62,20 @@ public final class GatherTerm {
   /** The class's pieces and what they come to. */
   private record Found(TermScan scan, TermFindings findings) {}
 
-  /** The pieces are looked at on threads of their own, since all else can be read meanwhile. */
+  /** The pieces are looked at on a thread of its own, since all else can be read meanwhile. */
   private TermFacts gather(SchoolClass of, TermChoice choice, Supplier<TermExtras> extras) {
     Names shown = Names.of(book, !choice.names());
     List<ClothReading> readings = book.clothLog().allReadings();
     try (Ahead<Found> looking =
         new Ahead<>(() -> List.of(found(of.id(), choice, readings, shown)).iterator())) {
       TermExtras said = extras.get();
-      Found found = looking.next();
-      TermScan scan = found.scan();
-      TermFindings findings = found.findings();
-      try (Ahead<Integer> unseen =
-          new Ahead<>(() -> List.of(scan.unseen(findings.odd())).iterator())) {
-        TermFacts facts = facts(of, choice, said, shown, readings, found);
-        return facts.withUnseen(unseen.next());
-      }
+      return facts(of, choice, said, shown, readings, looking.next());
     }
   }
 
   private Found found(UUID classId, TermChoice choice, List<ClothReading> readings, Names shown) {
     TermScan scan = TermScan.of(book, classId, choice, TermFindings.setAside(book));
-    return new Found(scan, TermFindings.of(book, scan.tally(), readings, shown, classId));
+    return new Found(scan, TermFindings.of(book, scan, readings, shown, classId));
   }
 
   private TermFacts facts(
@@ -108,7 +101,7 @@ public final class GatherTerm {
         choice,
         students(of.id(), choice),
         scan.tally().perStudent(),
-        new PieceRun(book, scan::order, parents),
+        new PieceRun(scan::order, parents),
         lookup(of.id(), choice, parents, shown, findings),
         findings,
         progress(of.id(), choice, scan.logged()),
@@ -118,7 +111,7 @@ public final class GatherTerm {
         plan(of.id(), choice, scan.planned()),
         GatherLog.of(book, of.id(), choice, readings, cloths, tutorWord),
         extras,
-        student -> new PieceRun(book, () -> scan.order(student), parents),
+        student -> new PieceRun(() -> scan.order(student), parents),
         piece -> book.photos().ofPiece(piece),
         everyName(),
         cover(choice.names()),

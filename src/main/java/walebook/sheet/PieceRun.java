@@ -3,17 +3,15 @@ package walebook.sheet;
 import java.util.Iterator;
 import java.util.List;
 import java.util.NoSuchElementException;
-import java.util.UUID;
 import java.util.function.Supplier;
-import walebook.book.Book;
+import walebook.book.PieceOrder;
 import walebook.record.TestPiece;
 
 /** Pieces one after the other, read from the book a few at a time so that memory stays flat. */
 final class PieceRun implements Iterable<TestPiece> {
   private static final int AT_ONCE = 2000;
 
-  private final Book book;
-  private final Supplier<List<UUID>> order;
+  private final Supplier<PieceOrder> order;
   private final ParentCodes parents;
 
   /**
@@ -22,8 +20,7 @@ final class PieceRun implements Iterable<TestPiece> {
    * @param order asked for when the first piece is
    * @param parents told of pieces before they are given
    */
-  PieceRun(Book book, Supplier<List<UUID>> order, ParentCodes parents) {
-    this.book = book;
+  PieceRun(Supplier<PieceOrder> order, ParentCodes parents) {
     this.order = order;
     this.parents = parents;
   }
@@ -34,21 +31,21 @@ final class PieceRun implements Iterable<TestPiece> {
   }
 
   private final class Reader implements Iterator<TestPiece> {
-    private final List<UUID> ids;
+    private final PieceOrder pieces;
     private int read;
     private Iterator<TestPiece> now = List.<TestPiece>of().iterator();
 
-    Reader(List<UUID> ids) {
-      this.ids = ids;
+    Reader(PieceOrder pieces) {
+      this.pieces = pieces;
     }
 
     @Override
     public boolean hasNext() {
-      while (!now.hasNext() && read < ids.size()) {
-        int end = Math.min(ids.size(), read + AT_ONCE);
-        List<TestPiece> pieces = book.pieces().of(ids.subList(read, end));
-        parents.prepare(pieces);
-        now = pieces.iterator();
+      while (!now.hasNext() && read < pieces.size()) {
+        int end = Math.min(pieces.size(), read + AT_ONCE);
+        List<TestPiece> some = pieces.some(read, end);
+        parents.prepare(some);
+        now = some.iterator();
         read = end;
       }
       return now.hasNext();

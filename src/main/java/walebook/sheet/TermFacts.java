@@ -77,33 +77,6 @@ public record TermFacts(
     return findings.comparison();
   }
 
-  /** The same with more pieces in the findings that nobody has looked at. */
-  TermFacts withUnseen(int more) {
-    return new TermFacts(
-        book,
-        schoolClass,
-        term,
-        tutor,
-        choice,
-        students,
-        piecesEach,
-        pieces,
-        lookup,
-        findings.withUnseen(more),
-        progress,
-        assessed,
-        coverage,
-        cloths,
-        plan,
-        log,
-        extras,
-        piecesOf,
-        photosOf,
-        everyName,
-        cover,
-        written);
-  }
-
   /** How many pieces go out. */
   int pieceCount() {
     return findings.comparison().pieces();

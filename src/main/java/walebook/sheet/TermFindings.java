@@ -60,14 +60,9 @@ public record TermFindings(
     return aside;
   }
 
-  /** With more pieces that nobody has looked at. */
-  TermFindings withUnseen(int pieces) {
-    return new TermFindings(comparison, fair, odd, unseen + pieces, stretches);
-  }
-
-  /** Of the readings alone it tells how many nobody has looked at yet. */
   static TermFindings of(
-      Book book, LineTally tally, List<ClothReading> readings, Names names, UUID classId) {
+      Book book, TermScan scan, List<ClothReading> readings, Names names, UUID classId) {
+    LineTally tally = scan.tally();
     Set<UUID> readingsAside = book.marks().setAside(MarkedValue.CLOTH_STRETCH);
     Map<UUID, Map<Grain, ClothStretch>> stretches =
         ClothStretch.of(
@@ -79,7 +74,7 @@ public record TermFindings(
         comparison,
         fair(tally, telling(comparison), stretches, names),
         odd,
-        unseen(book, readings, names, classId),
+        scan.unseen(odd) + unseen(book, readings, names, classId),
         stretches);
   }
 

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import walebook.book.Book;
+import walebook.book.PieceOrder;
 import walebook.book.ResultFilter;
 import walebook.compare.ClassProgress;
 import walebook.compare.LineTally;
@@ -15,10 +16,11 @@ import walebook.compare.assessed.AssessedPiece;
 import walebook.compare.assessed.Coverage;
 import walebook.compare.assessed.LookOver;
 import walebook.compare.odd.OddLots;
-import walebook.compare.odd.OddReading;
+import walebook.compare.odd.SeenValues;
 import walebook.record.DoneLine;
 import walebook.record.MarkedValue;
 import walebook.record.ResultLine;
+import walebook.record.ValueMark;
 
 /** One look at every piece of a class, of which none is kept but those that were looked over. */
 final class TermScan {
@@ -27,6 +29,7 @@ final class TermScan {
   private final TermChoice choice;
   private final LookOver look;
   private final LineTally tally;
+  private final SeenValues values;
   private final ClassProgress.Logged logged;
   private final Coverage.Count coverage;
   private final List<AssessedPiece> lookedOver = new ArrayList<>();
@@ -40,6 +43,9 @@ final class TermScan {
     look = LookOver.of(book, classId);
     coverage = new Coverage.Count(book.assessments().criteriaOf(classId));
     tally = new LineTally(setAside);
+    values =
+        new SeenValues(
+            book.marks().all().stream().map(ValueMark::targetId).collect(Collectors.toSet()));
     logged = new ClassProgress.Logged(choice.lessonIds());
   }
 
@@ -59,6 +65,7 @@ final class TermScan {
       return;
     }
     tally.add(line);
+    values.add(line);
     AssessedPiece piece = look.at(done);
     if (piece != null) {
       coverage.add(piece);
@@ -106,35 +113,20 @@ final class TermScan {
 
   /** How many of the chosen pieces have an odd value that nobody has looked at yet. */
   int unseen(OddLots lots) {
-    int[] unseen = new int[1];
-    book.results()
-        .each(
-            all,
-            (line, done) -> {
-              if (chosen(done) && isUnseen(lots.of(line))) {
-                unseen[0]++;
-              }
-            });
-    return unseen[0];
-  }
-
-  private static boolean isUnseen(List<OddReading> found) {
-    return !found.isEmpty() && found.stream().anyMatch(each -> each.mark() == null);
+    return values.unseen(lots);
   }
 
   /** The chosen pieces in the order they go out. */
-  List<UUID> order() {
+  PieceOrder order() {
     return order(all);
   }
 
   /** Those of one student. */
-  List<UUID> order(UUID student) {
+  PieceOrder order(UUID student) {
     return order(all.ofStudent(student));
   }
 
-  private List<UUID> order(ResultFilter of) {
-    KeyList keys = new KeyList();
-    book.results().inOrder(of, choice.studentIds(), choice.lessonIds(), !choice.names(), keys::add);
-    return keys;
+  private PieceOrder order(ResultFilter of) {
+    return book.pieces().inOrder(of, choice.studentIds(), choice.lessonIds(), !choice.names());
   }
 }

@@ -20,6 +20,7 @@ import walebook.record.PlannedPiece;
 import walebook.record.ResultLine;
 import walebook.record.SchoolClass;
 import walebook.record.Student;
+import walebook.record.TestPiece;
 
 /** The narrow lines say the same as the whole pieces, for a whole demo class. */
 class ResultsTest {
@@ -51,7 +52,7 @@ class ResultsTest {
       Set<UUID> controls =
           book.pieces().list(PieceFilter.ALL.ofClass(in.id())).stream()
               .filter(each -> planned.contains(each.whose().plannedId()))
-              .map(walebook.record.TestPiece::id)
+              .map(TestPiece::id)
               .collect(Collectors.toSet());
       assertThat(book.results().controls(all)).isNotEmpty().isEqualTo(controls);
     }
@@ -75,8 +76,10 @@ class ResultsTest {
       assertThat(done).containsExactlyInAnyOrderElementsOf(book.results().done(all));
       Map<UUID, String> aliases =
           book.students().all().stream().collect(Collectors.toMap(Student::id, Student::alias));
-      List<UUID> keys = new ArrayList<>();
-      book.results().inOrder(all, Set.of(), Set.of(), true, keys::add);
+      PieceOrder order = book.pieces().inOrder(all, Set.of(), Set.of(), true);
+      List<TestPiece> pieces = new ArrayList<>(order.some(0, 7));
+      pieces.addAll(order.some(7, order.size()));
+      List<UUID> keys = pieces.stream().map(TestPiece::id).toList();
       assertThat(keys)
           .containsExactlyElementsOf(
               done.stream()
@@ -86,6 +89,12 @@ class ResultsTest {
                           .thenComparing(DoneLine::code))
                   .map(DoneLine::pieceId)
                   .toList());
+      assertThat(pieces)
+          .containsExactlyInAnyOrderElementsOf(
+              book.pieces().list(PieceFilter.ALL.ofClass(all.classIds().get(0))));
+      assertThat(pieces).anyMatch(each -> each.measure().pulls().size() > 1);
+      assertThat(pieces).anyMatch(each -> !each.seen().faults().isEmpty());
+      assertThat(order.some(3, 3)).isEmpty();
       Map<UUID, String> codes =
           done.stream().collect(Collectors.toMap(DoneLine::pieceId, DoneLine::code));
       assertThat(book.pieces().codes(keys)).isEqualTo(codes);

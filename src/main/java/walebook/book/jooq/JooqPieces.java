@@ -6,11 +6,9 @@ import static walebook.book.jooq.made.Tables.TEST_PIECE;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
@@ -21,7 +19,9 @@ import org.jooq.Select;
 import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
 import walebook.book.PieceFilter;
+import walebook.book.PieceOrder;
 import walebook.book.Pieces;
+import walebook.book.ResultFilter;
 import walebook.book.jooq.made.tables.records.TestPieceRecord;
 import walebook.record.By;
 import walebook.record.FaultSeen;
@@ -85,10 +85,13 @@ record JooqPieces(Access access) implements Pieces {
   }
 
   @Override
-  public List<TestPiece> of(List<UUID> ids) {
-    Map<UUID, TestPiece> found = new HashMap<>();
-    access.read(dsl -> fetch(dsl, keys(ids))).forEach(each -> found.put(each.id(), each));
-    return ids.stream().map(found::get).filter(Objects::nonNull).toList();
+  public PieceOrder inOrder(
+      ResultFilter filter, Set<UUID> students, Set<UUID> lessons, boolean aliases) {
+    Condition which =
+        JooqResults.condition(filter)
+            .and(students.isEmpty() ? DSL.noCondition() : TEST_PIECE.STUDENT_ID.in(students))
+            .and(lessons.isEmpty() ? DSL.noCondition() : TEST_PIECE.LESSON_ID.in(lessons));
+    return JooqPieceOrder.of(access, which, aliases);
   }
 
   @Override
@@ -109,13 +112,6 @@ record JooqPieces(Access access) implements Pieces {
             .collect(Collectors.joining(",", "[", "]"));
     return DSL.select(DSL.field("value", TEST_PIECE.ID.getDataType()))
         .from(DSL.table("json_each({0})", DSL.val(all)));
-  }
-
-  private static List<TestPiece> fetch(DSLContext dsl, Select<Record1<UUID>> ids) {
-    PieceReader reader =
-        new PieceReader(PiecePartRows.pulls(dsl, ids), PiecePartRows.faults(dsl, ids));
-    return reader.all(
-        dsl.select(PieceReader.COLUMNS).from(TEST_PIECE).where(TEST_PIECE.ID.in(ids)));
   }
 
   @Override
@@ -151,9 +147,9 @@ record JooqPieces(Access access) implements Pieces {
             .offset(offset);
     Map<UUID, List<PullReading>> pulls = PiecePartRows.pulls(dsl, ids);
     Map<UUID, List<FaultSeen>> faults = PiecePartRows.faults(dsl, ids);
-    return new PieceReader(pulls, faults)
+    return new PieceReader(new PieceReader.Known(), pulls, faults)
         .all(
-            dsl.select(PieceReader.COLUMNS)
+            dsl.select(PieceRow.COLUMNS)
                 .from(TEST_PIECE)
                 .where(which)
                 .orderBy(TEST_PIECE.SEWN_ON.desc(), TEST_PIECE.ID.desc())

@@ -2,7 +2,6 @@ package walebook.book.jooq;
 
 import static walebook.book.jooq.made.Tables.FAULT_SEEN;
 import static walebook.book.jooq.made.Tables.PLANNED_PIECE;
-import static walebook.book.jooq.made.Tables.STUDENT;
 import static walebook.book.jooq.made.Tables.TEST_PIECE;
 
 import java.util.ArrayList;
@@ -12,7 +11,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.BiConsumer;
-import java.util.function.Consumer;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Field;
@@ -123,32 +121,6 @@ record JooqResults(Access access) implements Results {
                     dsl.select(columns).from(TEST_PIECE).where(condition(filter)),
                     filter.faults(),
                     to));
-  }
-
-  @Override
-  public void inOrder(
-      ResultFilter filter,
-      Set<UUID> students,
-      Set<UUID> lessons,
-      boolean aliases,
-      Consumer<UUID> to) {
-    Condition which =
-        condition(filter)
-            .and(students.isEmpty() ? DSL.noCondition() : TEST_PIECE.STUDENT_ID.in(students))
-            .and(lessons.isEmpty() ? DSL.noCondition() : TEST_PIECE.LESSON_ID.in(lessons));
-    access.<Boolean>read(
-        dsl ->
-            ResultReader.keys(
-                dsl.select(TEST_PIECE.ID)
-                    .from(TEST_PIECE)
-                    .join(STUDENT)
-                    .on(STUDENT.ID.eq(TEST_PIECE.STUDENT_ID))
-                    .where(which)
-                    .orderBy(
-                        TEST_PIECE.SEWN_ON,
-                        aliases ? STUDENT.ALIAS : STUDENT.NAME,
-                        TEST_PIECE.CODE),
-                to));
   }
 
   @Override

@@ -11,10 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import java.util.function.Function;
-import org.jooq.Field;
 import org.jooq.Select;
-import org.jooq.SelectField;
 import org.jspecify.annotations.Nullable;
 import walebook.record.Broke;
 import walebook.record.ClothUse;
@@ -40,96 +37,68 @@ import walebook.record.TestPiece;
 import walebook.record.Whose;
 
 /**
- * Reads whole pieces straight off rows of {@link #COLUMNS}. What many rows share, as whose they are
- * and how the machine was set, is found by its key and made once; jOOQ's own records, which convert
- * each value and note whether it was changed, are gone round: they took most of the time of a long
- * run.
+ * Reads whole pieces straight off rows of {@link PieceRow#COLUMNS}. What many rows share, as whose
+ * they are and how the machine was set, is found by its words and made once; jOOQ's own records,
+ * which convert each value and note whether it was changed, are gone round: they took most of the
+ * time of a long run.
  */
 final class PieceReader {
-  private static final Map<String, Integer> PLACES = places();
+  private static final int GAUGE = PieceRow.place(TEST_PIECE.GAUGE_MM);
+  private static final int EDGE_BEFORE = PieceRow.place(TEST_PIECE.EDGE_BEFORE_MM);
+  private static final int EDGE_SEWN = PieceRow.place(TEST_PIECE.EDGE_SEWN_MM);
+  private static final int EDGE_PRESSED = PieceRow.place(TEST_PIECE.EDGE_PRESSED_MM);
+  private static final int END = PieceRow.place(TEST_PIECE.END_MM);
+  private static final int RELEASED = PieceRow.place(TEST_PIECE.RELEASED_MM);
+  private static final int NEED = PieceRow.place(TEST_PIECE.NEED_PERCENT);
+  private static final int MINUTES = PieceRow.place(TEST_PIECE.SEWING_MINUTES);
+  private static final int GRADE = PieceRow.place(TEST_PIECE.GRADE);
+  private static final int CREATED = PieceRow.place(TEST_PIECE.CREATED_AT);
+  private static final int CHANGED = PieceRow.place(TEST_PIECE.CHANGED_AT);
+  private static final int VERSION = PieceRow.place(TEST_PIECE.ROW_VERSION);
 
-  /** The table's columns in their order, then what rows share as keys. */
-  static final List<SelectField<?>> COLUMNS = columns();
-
-  private static final int WHOSE = PLACES.size() + 1;
-  private static final int SET = PLACES.size() + 2;
-  private static final int HOW = PLACES.size() + 3;
-
+  private final Known known;
   private final Map<UUID, List<PullReading>> pulls;
   private final Map<UUID, List<FaultSeen>> faults;
-  private final Map<String, UUID> ids = new HashMap<>();
-  private final Map<String, LocalDate> days = new HashMap<>();
-  private final Map<String, Whose> whose = new HashMap<>();
-  private final Map<String, SetUp> sets = new HashMap<>();
-  private final Map<String, Measured> measured = new HashMap<>();
 
   /** Cloth and machine. */
   private record SetUp(ClothUse cloth, Setting setting) {}
 
-  /** How it was measured, and what gave. */
+  /** How it was measured, and what came of it in a word. */
   private record Measured(
-      @Nullable Broke broke, How how, @Nullable UUID by, @Nullable LocalDate on) {}
+      @Nullable SeamEnd end,
+      @Nullable PieceOutcome outcome,
+      @Nullable Broke broke,
+      How how,
+      @Nullable UUID by,
+      @Nullable LocalDate on) {}
 
-  PieceReader(Map<UUID, List<PullReading>> pulls, Map<UUID, List<FaultSeen>> faults) {
+  /** What rows share, kept from one reading to the next as long as it is not too much. */
+  static final class Known {
+    private static final int MOST = 5_000;
+
+    private final Map<String, Whose> whose = new HashMap<>();
+    private final Map<String, SetUp> sets = new HashMap<>();
+    private final Map<String, Measured> measured = new HashMap<>();
+
+    private static <T> void keep(Map<String, T> known, String key, T thing) {
+      if (known.size() == MOST) {
+        known.clear();
+      }
+      known.put(key, thing);
+    }
+  }
+
+  PieceReader(Known known, Map<UUID, List<PullReading>> pulls, Map<UUID, List<FaultSeen>> faults) {
+    this.known = known;
     this.pulls = pulls;
     this.faults = faults;
-  }
-
-  private static Map<String, Integer> places() {
-    Map<String, Integer> places = new HashMap<>();
-    for (Field<?> each : TEST_PIECE.fields()) {
-      places.put(each.getName(), places.size() + 1);
-    }
-    return Map.copyOf(places);
-  }
-
-  private static List<SelectField<?>> columns() {
-    List<SelectField<?>> columns = new ArrayList<>(List.of(TEST_PIECE.fields()));
-    columns.add(
-        SharedKey.of(
-            TEST_PIECE.CLASS_ID, TEST_PIECE.STUDENT_ID, TEST_PIECE.LESSON_ID, TEST_PIECE.SEWN_ON));
-    columns.add(
-        SharedKey.of(
-            TEST_PIECE.CLOTH_ID,
-            TEST_PIECE.GRAIN,
-            TEST_PIECE.LAYERS,
-            TEST_PIECE.METHOD,
-            TEST_PIECE.MACHINE_ID,
-            TEST_PIECE.MACHINE_KIND,
-            TEST_PIECE.STITCH_TYPE,
-            TEST_PIECE.STITCH_NAME,
-            TEST_PIECE.DIAL_WIDTH,
-            TEST_PIECE.DIAL_LENGTH,
-            TEST_PIECE.SEWN_WIDTH_MM,
-            TEST_PIECE.SEWN_LENGTH_MM,
-            TEST_PIECE.NEEDLE_POINT,
-            TEST_PIECE.NEEDLE_NM,
-            TEST_PIECE.THREAD,
-            TEST_PIECE.PRESSURE,
-            TEST_PIECE.PRESSURE_DIAL,
-            TEST_PIECE.TENSION,
-            TEST_PIECE.TENSION_DIAL,
-            TEST_PIECE.DIFFERENTIAL_FEED,
-            TEST_PIECE.STABILISER,
-            TEST_PIECE.HEM_METHOD));
-    columns.add(
-        SharedKey.of(
-            TEST_PIECE.BROKE,
-            TEST_PIECE.FOLD,
-            TEST_PIECE.PULL,
-            TEST_PIECE.LOAD_G,
-            TEST_PIECE.HOLD_S,
-            TEST_PIECE.REST_S,
-            TEST_PIECE.MEASURED_BY,
-            TEST_PIECE.MEASURED_ON));
-    return List.copyOf(columns);
   }
 
   List<TestPiece> all(Select<?> query) {
     List<TestPiece> pieces = new ArrayList<>();
     try (ResultSet found = query.fetchResultSet()) {
-      Row row = new Row(found);
-      while (found.next()) {
+      PieceRow row = new PieceRow(found);
+      while (row.next()) {
         pieces.add(piece(row));
       }
     } catch (SQLException e) {
@@ -138,70 +107,72 @@ final class PieceReader {
     return pieces;
   }
 
-  private TestPiece piece(Row row) throws SQLException {
-    UUID id = UUID.fromString(row.text(TEST_PIECE.ID));
-    UUID parent = row.own(TEST_PIECE.PARENT_ID);
+  private TestPiece piece(PieceRow row) throws SQLException {
+    String[] own = row.own();
+    UUID id = UUID.fromString(own[0]);
+    UUID planned = key(own[2]);
+    UUID parent = key(own[3]);
     SetUp set = set(row);
+    Measured measured = measured(row);
     return new TestPiece(
         id,
-        row.text(TEST_PIECE.CODE),
-        whose(row),
+        own[1],
+        whose(row, planned),
         set.cloth(),
         set.setting(),
-        measure(row, pulls.getOrDefault(id, List.of())),
-        new Seen(
-            grade(row),
-            Keyed.find(PieceOutcome.class, row.word(TEST_PIECE.OUTCOME)),
-            faults.getOrDefault(id, List.of()),
-            row.text(TEST_PIECE.REMARK)),
+        measure(row, measured, pulls.getOrDefault(id, List.of())),
+        new Seen(grade(row), measured.outcome(), faults.getOrDefault(id, List.of()), row.remark()),
         parent == null ? null : new Parent(parent, row.text(TEST_PIECE.CHANGED_FACTOR)),
         new Stamp(
-            Instant.ofEpochMilli(row.whole(TEST_PIECE.CREATED_AT)),
-            Instant.ofEpochMilli(row.whole(TEST_PIECE.CHANGED_AT)),
-            row.whole(TEST_PIECE.ROW_VERSION)));
+            Instant.ofEpochMilli(row.whole(CREATED)),
+            Instant.ofEpochMilli(row.whole(CHANGED)),
+            row.whole(VERSION)));
   }
 
-  private Whose whose(Row row) throws SQLException {
-    String key = row.key(WHOSE);
-    Whose known = whose.get(key);
-    if (known == null) {
-      known =
+  private static @Nullable UUID key(@Nullable String text) {
+    return text == null || text.isEmpty() ? null : UUID.fromString(text);
+  }
+
+  private Whose whose(PieceRow row, @Nullable UUID planned) {
+    Whose all = known.whose.get(row.whose());
+    if (all == null) {
+      String[] parts = row.whose().split(SharedKey.BETWEEN, -1);
+      all =
           new Whose(
-              row.id(TEST_PIECE.CLASS_ID),
-              row.id(TEST_PIECE.STUDENT_ID),
-              row.key(TEST_PIECE.LESSON_ID),
+              UUID.fromString(parts[0]),
+              UUID.fromString(parts[1]),
+              key(parts[2]),
               null,
-              row.day(row.text(TEST_PIECE.SEWN_ON)));
-      whose.put(key, known);
+              LocalDate.parse(parts[3]));
+      Known.keep(known.whose, row.whose(), all);
     }
-    UUID planned = row.own(TEST_PIECE.PLANNED_ID);
     return planned == null
-        ? known
-        : new Whose(known.classId(), known.studentId(), known.lessonId(), planned, known.sewnOn());
+        ? all
+        : new Whose(all.classId(), all.studentId(), all.lessonId(), planned, all.sewnOn());
   }
 
-  private SetUp set(Row row) throws SQLException {
-    String key = row.key(SET);
-    SetUp known = sets.get(key);
-    if (known == null) {
+  private SetUp set(PieceRow row) throws SQLException {
+    SetUp set = known.sets.get(row.set());
+    if (set == null) {
       ClothUse cloth =
           new ClothUse(
-              row.id(TEST_PIECE.CLOTH_ID),
+              UUID.fromString(row.text(TEST_PIECE.CLOTH_ID)),
               Keyed.of(Grain.class, row.text(TEST_PIECE.GRAIN)),
-              (int) row.whole(TEST_PIECE.LAYERS));
-      known = new SetUp(cloth, setting(row));
-      sets.put(key, known);
+              (int) row.whole(PieceRow.place(TEST_PIECE.LAYERS)));
+      set = new SetUp(cloth, setting(row));
+      Known.keep(known.sets, row.set(), set);
     }
-    return known;
+    return set;
   }
 
-  private Measured measured(Row row) throws SQLException {
-    String key = row.key(HOW);
-    Measured known = measured.get(key);
-    if (known == null) {
+  private Measured measured(PieceRow row) throws SQLException {
+    Measured measured = known.measured.get(row.measured());
+    if (measured == null) {
       String on = row.word(TEST_PIECE.MEASURED_ON);
-      known =
+      measured =
           new Measured(
+              Keyed.find(SeamEnd.class, row.word(TEST_PIECE.SEAM_END)),
+              Keyed.find(PieceOutcome.class, row.word(TEST_PIECE.OUTCOME)),
               Keyed.find(Broke.class, row.word(TEST_PIECE.BROKE)),
               new How(
                   Keyed.find(Fold.class, row.word(TEST_PIECE.FOLD)),
@@ -209,24 +180,24 @@ final class PieceReader {
                   row.number(TEST_PIECE.LOAD_G),
                   row.number(TEST_PIECE.HOLD_S),
                   row.number(TEST_PIECE.REST_S)),
-              row.key(TEST_PIECE.MEASURED_BY),
-              on == null ? null : row.day(on));
-      measured.put(key, known);
+              key(row.word(TEST_PIECE.MEASURED_BY)),
+              on == null ? null : LocalDate.parse(on));
+      Known.keep(known.measured, row.measured(), measured);
     }
-    return known;
+    return measured;
   }
 
-  private static @Nullable Integer grade(Row row) throws SQLException {
-    Double grade = row.number(TEST_PIECE.GRADE);
+  private static @Nullable Integer grade(PieceRow row) throws SQLException {
+    Double grade = row.number(GRADE);
     return grade == null ? null : Integer.valueOf(grade.intValue());
   }
 
-  private static Setting setting(Row row) throws SQLException {
+  private static Setting setting(PieceRow row) throws SQLException {
     Double nm = row.number(TEST_PIECE.NEEDLE_NM);
     NeedlePoint point = Keyed.find(NeedlePoint.class, row.word(TEST_PIECE.NEEDLE_POINT));
     return new Setting(
         Keyed.of(Method.class, row.text(TEST_PIECE.METHOD)),
-        row.key(TEST_PIECE.MACHINE_ID),
+        key(row.word(TEST_PIECE.MACHINE_ID)),
         Keyed.of(MachineKind.class, row.text(TEST_PIECE.MACHINE_KIND)),
         row.text(TEST_PIECE.STITCH_TYPE),
         row.text(TEST_PIECE.STITCH_NAME),
@@ -245,101 +216,26 @@ final class PieceReader {
         row.text(TEST_PIECE.HEM_METHOD));
   }
 
-  private Measure measure(Row row, List<PullReading> several) throws SQLException {
-    Measured shared = measured(row);
+  private static Measure measure(PieceRow row, Measured shared, List<PullReading> several)
+      throws SQLException {
     return new Measure(
-        row.number(TEST_PIECE.GAUGE_MM),
-        row.number(TEST_PIECE.EDGE_BEFORE_MM),
-        row.number(TEST_PIECE.EDGE_SEWN_MM),
-        row.number(TEST_PIECE.EDGE_PRESSED_MM),
-        several.isEmpty() ? onePull(row) : several,
+        row.number(GAUGE),
+        row.number(EDGE_BEFORE),
+        row.number(EDGE_SEWN),
+        row.number(EDGE_PRESSED),
+        several.isEmpty() ? onePull(row, shared.end()) : several,
         shared.broke(),
-        row.number(TEST_PIECE.RELEASED_MM),
-        row.number(TEST_PIECE.NEED_PERCENT),
+        row.number(RELEASED),
+        row.number(NEED),
         shared.how(),
         shared.by(),
         shared.on(),
-        row.number(TEST_PIECE.SEWING_MINUTES));
+        row.number(MINUTES));
   }
 
-  private static List<PullReading> onePull(Row row) throws SQLException {
-    SeamEnd end = Keyed.find(SeamEnd.class, row.word(TEST_PIECE.SEAM_END));
-    Double length = row.number(TEST_PIECE.END_MM);
+  private static List<PullReading> onePull(PieceRow row, @Nullable SeamEnd end)
+      throws SQLException {
+    Double length = row.number(END);
     return end == null || length == null ? List.of() : List.of(new PullReading(1, end, length));
-  }
-
-  private static int place(Field<?> column) {
-    Integer place = PLACES.get(column.getName());
-    if (place == null) {
-      throw new IllegalArgumentException("no column of a piece: " + column);
-    }
-    return place;
-  }
-
-  private static <T> T shared(Map<String, T> known, String text, Function<String, T> read) {
-    T found = known.get(text);
-    if (found == null) {
-      found = read.apply(text);
-      known.put(text, found);
-    }
-    return found;
-  }
-
-  /** The row that the cursor stands on. */
-  private final class Row {
-    private final ResultSet row;
-
-    Row(ResultSet row) {
-      this.row = row;
-    }
-
-    @Nullable String word(Field<?> column) throws SQLException {
-      return row.getString(place(column));
-    }
-
-    String text(Field<?> column) throws SQLException {
-      String text = row.getString(place(column));
-      if (text == null) {
-        throw new SQLException("nothing in " + column.getName());
-      }
-      return text;
-    }
-
-    @Nullable Double number(Field<?> column) throws SQLException {
-      Object value = row.getObject(place(column));
-      return value == null ? null : Double.valueOf(((Number) value).doubleValue());
-    }
-
-    /** One of the keys behind the columns. */
-    String key(int place) throws SQLException {
-      String key = row.getString(place);
-      if (key == null) {
-        throw new SQLException("nothing in key " + place);
-      }
-      return key;
-    }
-
-    /** A key that no other row has. */
-    @Nullable UUID own(Field<?> column) throws SQLException {
-      String text = word(column);
-      return text == null ? null : UUID.fromString(text);
-    }
-
-    long whole(Field<?> column) throws SQLException {
-      return row.getLong(place(column));
-    }
-
-    UUID id(Field<?> column) throws SQLException {
-      return shared(ids, text(column), UUID::fromString);
-    }
-
-    @Nullable UUID key(Field<?> column) throws SQLException {
-      String text = word(column);
-      return text == null ? null : shared(ids, text, UUID::fromString);
-    }
-
-    LocalDate day(String text) {
-      return shared(days, text, LocalDate::parse);
-    }
   }
 }

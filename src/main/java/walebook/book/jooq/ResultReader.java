@@ -95,18 +95,6 @@ final class ResultReader {
     return true;
   }
 
-  /** Keys alone; true when all were told. */
-  static boolean keys(Select<?> query, Consumer<UUID> to) {
-    try (ResultSet row = query.fetchResultSet()) {
-      while (row.next()) {
-        to.accept(UUID.fromString(row.getString(1)));
-      }
-    } catch (SQLException e) {
-      throw Trouble.of(e);
-    }
-    return true;
-  }
-
   private @Nullable UUID lesson(@Nullable String id) {
     return id == null ? null : shared(ids, id, UUID::fromString);
   }

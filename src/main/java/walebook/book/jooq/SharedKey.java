@@ -17,11 +17,20 @@ final class SharedKey {
 
   /** Words and numbers stand as in a statement, so that no two rows that differ look alike. */
   static Field<String> of(Field<?>... columns) {
+    List<Field<?>> quoted = new ArrayList<>();
+    for (Field<?> each : columns) {
+      boolean typed = each.getType() == Double.class || each.getType() == String.class;
+      quoted.add(typed ? DSL.function("quote", String.class, each) : each);
+    }
+    return plain(quoted.toArray(Field<?>[]::new));
+  }
+
+  /** Keys, days and codes as they are: none of them holds the sign between them. */
+  static Field<String> plain(Field<?>... columns) {
     Field<String> between = DSL.function("char", String.class, DSL.inline(31));
     List<Field<?>> parts = new ArrayList<>();
     for (Field<?> each : columns) {
-      boolean typed = each.getType() == Double.class || each.getType() == String.class;
-      parts.add(typed ? DSL.function("quote", String.class, each) : each);
+      parts.add(each);
       parts.add(between);
     }
     return DSL.function("concat", String.class, parts.toArray(Field<?>[]::new));

@@ -84,6 +84,12 @@ public final class OddLots {
     Lot near(MarkedValue value, boolean held) {
       return held ? nearHeld : Objects.requireNonNull(near.get(value));
     }
+
+    /** Those set alike; where they are too few, those nearly alike. */
+    Lot lot(MarkedValue value, boolean held) {
+      Lot alike = same(value, held);
+      return alike.values.n() < FEWEST ? near(value, held) : alike;
+    }
   }
 
   /** A seam that held is compared with others that held: their ends mean another thing. */
@@ -145,6 +151,27 @@ public final class OddLots {
     return found;
   }
 
+  /**
+   * Whether any of a piece's values is odd; those that it lacks are not a number.
+   *
+   * @param like a piece of the same setting
+   * @param held true where the seam held
+   */
+  boolean hasOdd(ResultLine like, boolean held, double seam, double edge, double grade) {
+    Like of = like(like);
+    return isOdd(of, MarkedValue.SEAM_STRETCH, held, seam)
+        || isOdd(of, MarkedValue.EDGE_CHANGE, false, edge)
+        || isOdd(of, MarkedValue.GRADE, false, grade);
+  }
+
+  private static boolean isOdd(Like of, MarkedValue value, boolean held, double number) {
+    if (Double.isNaN(number)) {
+      return false;
+    }
+    Robust robust = of.lot(value, held).robust();
+    return Limits.beyond(value, number) || (robust != null && isFar(robust, number, value));
+  }
+
   private static @Nullable Double number(ResultLine piece, MarkedValue value) {
     return switch (value) {
       case SEAM_STRETCH -> piece.seamStretch();
@@ -156,10 +183,7 @@ public final class OddLots {
 
   private @Nullable OddReading of(ResultLine piece, MarkedValue value, double number, Like of) {
     boolean held = value == MarkedValue.SEAM_STRETCH && piece.end() == SeamEnd.HELD;
-    Lot like = of.same(value, held);
-    if (like.values.n() < FEWEST) {
-      like = of.near(value, held);
-    }
+    Lot like = of.lot(value, held);
     Robust robust = like.robust();
     boolean far = robust != null && isFar(robust, number, value);
     boolean beyond = Limits.beyond(value, number);
