@@ -1,11 +1,13 @@
 package walebook.book;
 
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import walebook.record.By;
 import walebook.record.ClothReading;
 import walebook.record.ClothWash;
+import walebook.record.StretchReading;
 
 /** What was measured on cloths. */
 public interface ClothLog {
@@ -25,6 +27,9 @@ public interface ClothLog {
 
   /** Readings of one cloth, oldest first. */
   List<ClothReading> readingsOf(UUID clothId);
+
+  /** What comparisons need of the readings of some cloths; by cloth, then oldest first. */
+  List<StretchReading> stretchesOf(Set<UUID> clothIds);
 
   /** Every reading in the book, by cloth, then oldest first. */
   List<ClothReading> allReadings();

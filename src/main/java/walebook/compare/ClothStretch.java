@@ -1,5 +1,6 @@
 package walebook.compare;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -12,6 +13,7 @@ import walebook.cloth.Repeats;
 import walebook.record.ClothReading;
 import walebook.record.Grain;
 import walebook.record.Pull;
+import walebook.record.StretchReading;
 
 /**
  * What the readings of a cloth say of its stretch along one grain.
@@ -31,11 +33,16 @@ public record ClothStretch(int n, double percent, double uncertainty, Pull pull)
 
   /** Sums up every cloth's readings, grain by grain. */
   public static Map<UUID, Map<Grain, ClothStretch>> of(List<ClothReading> readings) {
-    Map<UUID, Map<Grain, List<ClothReading>>> sorted = new HashMap<>();
-    for (ClothReading each : readings) {
+    return ofStretches(readings.stream().map(StretchReading::of).toList());
+  }
+
+  /** The same of what comparisons read of them. */
+  public static Map<UUID, Map<Grain, ClothStretch>> ofStretches(List<StretchReading> readings) {
+    Map<UUID, Map<Grain, List<StretchReading>>> sorted = new HashMap<>();
+    for (StretchReading each : readings) {
       sorted
-          .computeIfAbsent(each.clothId(), id -> new EnumMap<>(Grain.class))
-          .computeIfAbsent(each.grain(), grain -> new java.util.ArrayList<>())
+          .computeIfAbsent(each.like().clothId(), id -> new EnumMap<>(Grain.class))
+          .computeIfAbsent(each.like().grain(), grain -> new ArrayList<>())
           .add(each);
     }
     Map<UUID, Map<Grain, ClothStretch>> all = new HashMap<>();
@@ -48,14 +55,14 @@ public record ClothStretch(int n, double percent, double uncertainty, Pull pull)
     return all;
   }
 
-  private static ClothStretch sum(List<ClothReading> readings) {
+  private static ClothStretch sum(List<StretchReading> readings) {
     Pull hardest =
         readings.stream()
             .map(ClothStretch::pullOf)
             .min(Comparator.comparingInt(BEFORE::indexOf))
             .orElse(Pull.COMFORTABLE);
-    List<ClothReading> used = readings.stream().filter(r -> pullOf(r) == hardest).toList();
-    List<Double> percents = used.stream().map(ClothReading::stretchPercent).toList();
+    List<StretchReading> used = readings.stream().filter(r -> pullOf(r) == hardest).toList();
+    List<Double> percents = used.stream().map(StretchReading::percent).toList();
     double mean = percents.stream().mapToDouble(Double::doubleValue).average().orElse(0);
     double reading = readingUncertainty(used.get(0)) / Math.sqrt(used.size());
     Double error = Repeats.spread(percents, 95).standardError();
@@ -63,12 +70,12 @@ public record ClothStretch(int n, double percent, double uncertainty, Pull pull)
     return new ClothStretch(used.size(), mean, Math.hypot(reading, scatter), hardest);
   }
 
-  private static Pull pullOf(ClothReading reading) {
-    @Nullable Pull pull = reading.how().pull();
+  private static Pull pullOf(StretchReading reading) {
+    @Nullable Pull pull = reading.like().pull();
     return pull == null ? Pull.COMFORTABLE : pull;
   }
 
-  private static double readingUncertainty(ClothReading reading) {
+  private static double readingUncertainty(StretchReading reading) {
     double u = ReadingUncertainty.ofResolution(READ_TO_MM);
     return ReadingUncertainty.ofChange(reading.gaugeMm(), reading.stretchedMm(), u, u);
   }

@@ -69,7 +69,7 @@ public record Summary(int n, double mean, @Nullable Double sd, double least, dou
   }
 
   /** The sum of squared deviations from the mean, 0 from one value. */
-  double sumOfSquares() {
+  public double sumOfSquares() {
     return sd == null ? 0 : sd * sd * (n - 1);
   }
 }

@@ -15,11 +15,10 @@ import walebook.compare.FairQuestion;
 import walebook.compare.MeasuringError;
 import walebook.compare.Names;
 import walebook.compare.Outcome;
-import walebook.compare.alike.MeasureAlike;
-import walebook.record.ClothReading;
+import walebook.compare.alike.Repeatability;
 import walebook.record.Grain;
-import walebook.record.MarkedValue;
 import walebook.record.ResultLine;
+import walebook.record.StretchReading;
 
 /** Compares the settings of one or several classes with allowance for who sewed what. */
 public final class CompareFair {
@@ -95,26 +94,16 @@ public final class CompareFair {
   private Facts facts(Which which, Outcome outcome) {
     List<ResultLine> lines = book.results().list(which.filter());
     Names names = Names.of(book, which.namesHidden(), lines);
-    List<ClothReading> readings = outcome.isOfSeam() ? Stretches.readings(book, lines) : List.of();
-    Map<UUID, Map<Grain, ClothStretch>> stretches = Stretches.ofReadings(book, readings);
+    boolean seam = outcome.isOfSeam();
+    List<StretchReading> readings = seam ? Stretches.readings(book, lines) : List.of();
+    Set<UUID> aside = seam ? Stretches.setAside(book) : Set.of();
+    Map<UUID, Map<Grain, ClothStretch>> stretches = Stretches.ofReadings(readings, aside);
     Double clothStretch = Stretches.mean(stretches, lines);
     return new Facts(
         lines,
         stretches,
         names,
         SetAside.of(book, outcome),
-        MeasuringError.of(outcome, stretchSd(readings, names), clothStretch));
-  }
-
-  /**
-   * Repeatability of reading the stretch of the very cloths that were sewn, all classes together.
-   */
-  private @Nullable Double stretchSd(List<ClothReading> readings, Names names) {
-    return MeasureAlike.of(
-            readings,
-            names,
-            book.marks().setAside(MarkedValue.CLOTH_STRETCH),
-            FairQuestion.USUAL_CONFIDENCE)
-        .repeatabilitySd();
+        MeasuringError.of(outcome, Repeatability.sd(readings, aside), clothStretch));
   }
 }

@@ -8,29 +8,38 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
 import walebook.compare.ClothStretch;
-import walebook.record.ClothReading;
 import walebook.record.Grain;
 import walebook.record.MarkedValue;
 import walebook.record.ResultLine;
+import walebook.record.StretchReading;
 
 /** What is known of the cloths that pieces were sewn on; readings set aside are left out. */
 final class Stretches {
   private Stretches() {}
 
   static Map<UUID, Map<Grain, ClothStretch>> of(Book book, List<ResultLine> lines) {
-    return ofReadings(book, readings(book, lines));
+    return ofReadings(readings(book, lines), setAside(book));
   }
 
-  static Map<UUID, Map<Grain, ClothStretch>> ofReadings(Book book, List<ClothReading> readings) {
-    Set<UUID> aside = book.marks().setAside(MarkedValue.CLOTH_STRETCH);
-    return ClothStretch.of(readings.stream().filter(each -> !aside.contains(each.id())).toList());
+  /** The same from readings that are there already. */
+  static Map<UUID, Map<Grain, ClothStretch>> ofReadings(
+      List<StretchReading> readings, Set<UUID> setAside) {
+    return ClothStretch.ofStretches(
+        setAside.isEmpty()
+            ? readings
+            : readings.stream().filter(each -> !setAside.contains(each.id())).toList());
+  }
+
+  /** Readings that the tutor set aside. */
+  static Set<UUID> setAside(Book book) {
+    return book.marks().setAside(MarkedValue.CLOTH_STRETCH);
   }
 
   /** Every reading of the cloths that were sewn. */
-  static List<ClothReading> readings(Book book, List<ResultLine> lines) {
+  static List<StretchReading> readings(Book book, List<ResultLine> lines) {
     Set<UUID> cloths = new HashSet<>();
     lines.forEach(line -> cloths.add(line.setTo().clothId()));
-    return cloths.stream().flatMap(cloth -> book.clothLog().readingsOf(cloth).stream()).toList();
+    return book.clothLog().stretchesOf(cloths);
   }
 
   /** The mean stretch over the cloths and grains of pieces, percent; null when none is known. */

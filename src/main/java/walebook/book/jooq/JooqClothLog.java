@@ -4,6 +4,7 @@ import static walebook.book.jooq.made.Tables.CLOTH_READING;
 import static walebook.book.jooq.made.Tables.CLOTH_WASH;
 
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import org.jooq.Condition;
 import org.jooq.impl.DSL;
@@ -12,6 +13,7 @@ import walebook.book.ClothLog;
 import walebook.record.By;
 import walebook.record.ClothReading;
 import walebook.record.ClothWash;
+import walebook.record.StretchReading;
 
 /** Readings and washes of cloths. */
 record JooqClothLog(Access access) implements ClothLog {
@@ -45,6 +47,22 @@ record JooqClothLog(Access access) implements ClothLog {
   @Override
   public List<ClothReading> readingsOf(UUID clothId) {
     return readings(CLOTH_READING.CLOTH_ID.eq(clothId));
+  }
+
+  @Override
+  public List<StretchReading> stretchesOf(Set<UUID> clothIds) {
+    if (clothIds.isEmpty()) {
+      return List.of();
+    }
+    return access.read(
+        dsl ->
+            new StretchReader()
+                .all(
+                    dsl.select(StretchReader.COLUMNS)
+                        .from(CLOTH_READING)
+                        .where(CLOTH_READING.CLOTH_ID.in(clothIds))
+                        .orderBy(
+                            CLOTH_READING.CLOTH_ID, CLOTH_READING.MEASURED_ON, CLOTH_READING.ID)));
   }
 
   @Override

@@ -67,13 +67,10 @@ public record MeasureAlike(
   }
 
   private static MeasureAlike pooled(List<AlikeStudy> studies, int nameless) {
-    double squares = 0;
-    int degrees = 0;
-    for (AlikeStudy each : studies) {
-      squares += each.agreement().oneWay().ssWithin();
-      degrees += each.agreement().oneWay().dfWithin();
-    }
-    Double sd = degrees == 0 || squares == 0 ? null : Double.valueOf(Math.sqrt(squares / degrees));
+    double[] squares =
+        studies.stream().mapToDouble(s -> s.agreement().oneWay().ssWithin()).toArray();
+    int degrees = studies.stream().mapToInt(s -> s.agreement().oneWay().dfWithin()).sum();
+    Double sd = Repeatability.pooled(squares, degrees);
     return new MeasureAlike(studies, sd, degrees, nameless);
   }
 

@@ -60,7 +60,7 @@ public final class ColumnTable<T> extends TableView<T> {
   private static final int SEEN = 12;
 
   /** Rows that a frame has the time to make cells for. */
-  private static final int ROWS_A_FRAME = 3;
+  private static final int ROWS_A_FRAME = 2;
 
   /** Columns whose words go on below. */
   private final List<TableColumn<T, String>> wrapped = new ArrayList<>();

@@ -23,6 +23,7 @@ import walebook.book.Book;
 import walebook.book.BookCopy;
 import walebook.book.open.SqliteCare;
 import walebook.book.open.SqliteFiles;
+import walebook.desk.classroom.Rehearsal;
 import walebook.desk.common.BackupsViewModel;
 import walebook.desk.common.DeskWorker;
 import walebook.desk.common.ErrorWindow;
@@ -172,6 +173,7 @@ public final class WalebookWindow extends Application {
     session.wishProperty().addListener((from, old, now) -> go(shell, now));
     stage.setTitle(words.say("desk.start.title-of", found.name()));
     stage.getScene().setRoot(shell);
+    rehearse(errors);
     if (wentBack) {
       wentBack = false;
       all.wentBack();
@@ -179,6 +181,17 @@ public final class WalebookWindow extends Application {
     } else if (found.newest() == null) {
       session.wish(Wish.show("term"));
     }
+  }
+
+  /** While the first place is looked at, what others are shown with is made ready. */
+  private void rehearse(ErrorWindow errors) {
+    worker.run(
+        progress -> {
+          Rehearsal.play(words);
+          return words;
+        },
+        done -> {},
+        fault -> errors.show(FaultReport.of(fault)));
   }
 
   /** A copy every 20 minutes, if there is anything new; saving goes on meanwhile. */
