@@ -44,6 +44,11 @@ public final class Sessions {
     return session;
   }
 
+  /** A session on a book without a class, in which choosers are left. */
+  public static Session of(Book book) {
+    return of(book, (SchoolClass) null, null);
+  }
+
   /** A session on a classroom. */
   public static Session of(Classroom room) {
     return of(room.book, room.schoolClass, null);

@@ -1,7 +1,5 @@
 package walebook.desk.lessons;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.UUID;
 import javafx.scene.control.TableView;
 import javafx.scene.layout.VBox;
@@ -28,7 +26,10 @@ final class PlanPane extends VBox {
         new AskedInWords(
             words,
             tables.stitchTypes(),
-            rows(plan).stream().map(each -> each.piece().asked()).toList());
+            plan.parts().stream()
+                .flatMap(part -> part.pieces().stream())
+                .map(PlannedPiece::asked)
+                .toList());
     if (plan.parts().isEmpty()) {
       getChildren().setAll(Texts.text(words.say("desk.lessons.plan.none")));
       return;
@@ -46,7 +47,7 @@ final class PlanPane extends VBox {
         new DealtTable<>(words, plan, ReadLessons.Part::pieces)
             .column(words.say("desk.lessons.col.code"), 6, piece -> PieceCode.spoken(piece.code()))
             .column(words.say("desk.lessons.col.cloth"), 9, this::cloth)
-            .column(words.say("desk.lessons.col.settings"), 12, this::settings)
+            .column(words.say("desk.lessons.col.settings"), 12, piece -> asked.says(piece.asked()))
             .column(words.say("desk.lessons.col.done"), 4, this::done)
             .table();
     getChildren().addAll(Texts.caption(words.say("desk.lessons.plan.note")), table);
@@ -64,9 +65,5 @@ final class PlanPane extends VBox {
 
   private String done(PlannedPiece piece) {
     return plan.done().contains(piece.id()) ? words.say("desk.lessons.plan.done") : "";
-  }
-
-  private String settings(PlannedPiece piece) {
-    return asked.says(piece.asked());
   }
 }

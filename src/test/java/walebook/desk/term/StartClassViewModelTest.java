@@ -29,8 +29,7 @@ class StartClassViewModelTest {
   @Test
   void aNameAndTheStudentsAreEnough() {
     try (Book book = empty()) {
-      StartClassViewModel model =
-          new StartClassViewModel(Sessions.of(book, null, null), begun::add);
+      StartClassViewModel model = new StartClassViewModel(Sessions.of(book), begun::add);
       model.fields().field("class-name").text().set("Tuesday evening");
       model.fields().field("students").text().set("Ada Pier\n\nBo Quay\nada  pier");
       model.start();
@@ -44,8 +43,7 @@ class StartClassViewModelTest {
   @Test
   void whatIsInTheWayStandsAtItsField() {
     try (Book book = empty()) {
-      StartClassViewModel model =
-          new StartClassViewModel(Sessions.of(book, null, null), begun::add);
+      StartClassViewModel model = new StartClassViewModel(Sessions.of(book), begun::add);
       model.fields().field("term-ends").text().set("soon");
       model.start();
       assertThat(begun).isEmpty();

@@ -15,7 +15,7 @@ class TermViewModelTest {
   @Test
   void aClassThatWasBegunIsTakenInHand() {
     try (Classroom room = Classroom.in(folder.resolve("a.walebook"))) {
-      Session session = Sessions.of(room.book, null, null);
+      Session session = Sessions.of(room.book);
       TermViewModel model = new TermViewModel(session);
       assertThat(model.termProperty().get()).isEmpty();
       model.partProperty().set(TermViewModel.Part.START);
