@@ -14,13 +14,17 @@ import walebook.desk.look.Look;
 import walebook.desk.look.TextSize;
 import walebook.desk.look.Theme;
 
+@SuppressWarnings("NullAway.Init")
 @ExtendWith(ApplicationExtension.class)
 class ColumnTableTest {
   private final Look look = new Look(Theme.DARK, TextSize.USUAL);
-  private final ColumnTable<Double> table = new ColumnTable<>();
+
+  // No control can be made before the toolkit runs.
+  private ColumnTable<Double> table;
 
   @Start
   void start(Stage stage) {
+    table = new ColumnTable<>();
     table.figures("width, mm", 8, value -> value, value -> value + " wide");
     table.getItems().setAll(10.0, 2.0, 7.0);
     Scene scene = new Scene(table, 600, 300);

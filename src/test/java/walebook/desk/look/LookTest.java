@@ -14,14 +14,19 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 
+@SuppressWarnings("NullAway.Init")
 @ExtendWith(ApplicationExtension.class)
 class LookTest {
   private final Look look = new Look(Theme.LIGHT, TextSize.USUAL);
-  private final Label label = new Label("1 l I 0 O");
-  private final Button button = new Button("Save");
+
+  // No control can be made before the toolkit runs.
+  private Label label;
+  private Button button;
 
   @Start
   void start(Stage stage) {
+    label = new Label("1 l I 0 O");
+    button = new Button("Save");
     Scene scene = new Scene(new VBox(label, button), 400, 300);
     look.dress(scene);
     stage.setScene(scene);
