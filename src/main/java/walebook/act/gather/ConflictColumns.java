@@ -12,6 +12,15 @@ final class ConflictColumns {
 
   private static Map<String, ColumnMeaning> all() {
     Map<String, ColumnMeaning> all = new HashMap<>();
+    words(all);
+    choices(all);
+    numbers(all);
+    ofTables(all);
+    return Map.copyOf(all);
+  }
+
+  /** Words, days and what other things are called. */
+  private static void words(Map<String, ColumnMeaning> all) {
     put(
         all,
         ColumnMeaning.AS_IS,
@@ -28,6 +37,10 @@ final class ConflictColumns {
         "term_id tutor_id class_id student_id cloth_id pack_id lesson_id planned_id parent_id"
             + " piece_id criterion_id reading_id measured_by");
     put(all, ColumnMeaning.MACHINE, "machine_id");
+  }
+
+  /** One of a few. */
+  private static void choices(Map<String, ColumnMeaning> all) {
     put(
         all,
         ColumnMeaning.YES_NO,
@@ -54,6 +67,10 @@ final class ConflictColumns {
     put(all, ColumnMeaning.PICTURE_KIND, "media_type");
     put(all, ColumnMeaning.GRADE, "grade");
     put(all, ColumnMeaning.SEVERITY, "severity");
+  }
+
+  /** Numbers, by what they count. */
+  private static void numbers(Map<String, ColumnMeaning> all) {
     put(
         all,
         ColumnMeaning.MARK,
@@ -78,6 +95,10 @@ final class ConflictColumns {
     put(all, ColumnMeaning.LAYERS, "layers");
     put(all, ColumnMeaning.SEAMS, "seams");
     put(all, ColumnMeaning.TIMES, "repeats readings_asked");
+  }
+
+  /** A name that means something else in some tables. */
+  private static void ofTables(Map<String, ColumnMeaning> all) {
     put(all, ColumnMeaning.CLOTH_KIND, "cloth.kind");
     put(all, ColumnMeaning.CHOICE, "machine.kind");
     put(all, ColumnMeaning.GARMENT_KIND, "garment_sheet.kind");
@@ -85,7 +106,6 @@ final class ConflictColumns {
     put(all, ColumnMeaning.AS_IS, "test_piece.stitch_name kit_price.what");
     put(all, ColumnMeaning.PRICE, "price");
     put(all, ColumnMeaning.MACHINE, "machine.number");
-    return Map.copyOf(all);
   }
 
   private static void put(Map<String, ColumnMeaning> all, ColumnMeaning meaning, String columns) {

@@ -227,11 +227,11 @@ public final class LookOverViewModel {
         answer -> {
           check(by).show(answer.problems());
           if (answer.isGood()) {
+            finished();
             say(
                 by == CheckedBy.SELF
                     ? "desk.pieces.look.self-saved"
                     : "desk.pieces.look.tutor-saved");
-            finished();
           }
         });
   }
@@ -252,8 +252,8 @@ public final class LookOverViewModel {
           if (answer.isGood()) {
             said.put(Map.of());
             keeping.set(false);
-            say("desk.pieces.look.said");
             finished();
+            say("desk.pieces.look.said");
           }
         });
   }
@@ -280,8 +280,8 @@ public final class LookOverViewModel {
           return comment;
         },
         gone -> {
-          say("desk.pieces.look.unbanked");
           session.changed();
+          say("desk.pieces.look.unbanked");
         });
   }
 

@@ -48,6 +48,7 @@ final class PieceListView {
                 .orElse(words.say("desk.pieces.log-one")));
     next.setOnAction(pressed -> place.logNext());
     frame.primary(next);
+    frame.notice().noticeProperty().bind(place.noticeProperty());
     fill(table);
     model.rows().addListener((ListChangeListener<PieceRow>) change -> body(body));
     body(body);

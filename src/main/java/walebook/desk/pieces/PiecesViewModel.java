@@ -89,6 +89,8 @@ public final class PiecesViewModel {
         .changesProperty()
         .addListener(
             (from, old, now) -> {
+              // What was said may not be so any more, as when it is taken back.
+              notice.set(Notice.NONE);
               lookForNext();
               followSteps();
             });
@@ -182,6 +184,7 @@ public final class PiecesViewModel {
   /** Goes back to the list; what is typed in the form waits as a draft. */
   public void toList() {
     form.keepDraft();
+    notice.set(Notice.NONE);
     mode.set(Mode.LIST);
   }
 

@@ -21,7 +21,14 @@ public final class BinViewModel {
 
   public BinViewModel(Session session) {
     this.session = session;
-    session.changesProperty().addListener((from, old, now) -> read());
+    session
+        .changesProperty()
+        .addListener(
+            (from, old, now) -> {
+              // What was said may not be so any more, as when it is taken back.
+              notice.set(Notice.NONE);
+              read();
+            });
     session.namesHiddenProperty().addListener((from, old, now) -> read());
     read();
   }
@@ -55,11 +62,11 @@ public final class BinViewModel {
     session.run(
         progress -> act().restore(item.id(), session.by()),
         answer -> {
+          session.changed();
           say(
               answer.isGood()
                   ? session.words().say("desk.common.bin.back", item.what())
                   : session.words().say(answer.problems().get(0)));
-          session.changed();
         });
   }
 
@@ -73,8 +80,8 @@ public final class BinViewModel {
     session.run(
         progress -> act().empty(session.by()),
         gone -> {
-          say(session.words().say("desk.term.bin.emptied", gone));
           session.changed();
+          say(session.words().say("desk.term.bin.emptied", gone));
         });
   }
 

@@ -5,6 +5,7 @@ import javafx.beans.binding.BooleanExpression;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.scene.control.Button;
 import javafx.scene.control.TableColumn;
+import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
@@ -98,6 +99,15 @@ final class RosterPane extends VBox {
                         words.say(
                             asked ? "desk.term.roster.leave-sure" : "desk.term.roster.leave")));
     leave.setOnAction(pressed -> model.leave());
+    FlowPane buttons = new FlowPane(8, 8, save, close, leave);
+    // The card opens under the hand: the second press of a double click is not meant for it.
+    buttons.addEventFilter(
+        MouseEvent.MOUSE_PRESSED,
+        press -> {
+          if (press.getClickCount() > 1) {
+            press.consume();
+          }
+        });
     FieldGroup fields =
         new FieldGroup(words.say("desk.term.roster.card"))
             .add(typed("student-name"), 20)
@@ -110,7 +120,7 @@ final class RosterPane extends VBox {
                     key -> key.isEmpty() ? "" : words.say("common.choice." + key),
                     model.card().field("student-tier")),
                 18)
-            .below(new FlowPane(8, 8, save, close, leave));
+            .below(buttons);
     Fold takeOut =
         new Fold(words.say("desk.term.privacy.title"), new PrivacyPane(words, model.privacy()));
     TutorOnly tutorOnly =

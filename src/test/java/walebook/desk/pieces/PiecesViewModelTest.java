@@ -154,7 +154,9 @@ class PiecesViewModelTest {
     place.bin(id);
     assertThat(place.modeProperty().get()).isEqualTo(PiecesViewModel.Mode.LIST);
     assertThat(made.room.book.drafts().of("piece")).as("binned, not taken back").isEmpty();
+    assertThat(place.noticeProperty().get().says()).contains("bin");
     turn(false);
+    assertThat(place.noticeProperty().get().says()).as("no longer true").isEmpty();
     assertThat(made.room.book.pieces().find(id)).isNotNull();
     turn(false);
     assertThat(made.room.book.pieces().find(id)).isNull();

@@ -41,6 +41,14 @@ class BinViewModelTest {
       new ToBin(session).put("test_piece", piece.id(), told::add, () -> {});
       model.restore(model.items().get(0));
       assertThat(room.book.pieces().find(piece.id())).isNotNull();
+      assertThat(model.noticeProperty().get().says()).startsWith("Back from the bin: piece ");
+      room.book
+          .history()
+          .undo(java.util.Objects.requireNonNull(room.book.history().lastDone(null)), session.by());
+      session.changed();
+      assertThat(model.items()).hasSize(1);
+      assertThat(model.noticeProperty().get().says()).as("no longer true").isEmpty();
+      model.restore(model.items().get(0));
       model.empty();
       assertThat(model.emptyingProperty().get()).isFalse();
       new ToBin(session).put("test_piece", piece.id(), told::add, () -> {});
