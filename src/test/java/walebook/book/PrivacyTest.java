@@ -58,7 +58,7 @@ class PrivacyTest {
     TestPiece binned = room.piece(student.id(), 3, List.of(), List.of(), null);
     book.pieces().add(binned);
     note(book, Note.About.PIECE, binned.id(), student.name(), "by " + student.name());
-    book.photos().add(UndoTest.photo(binned.id()), new byte[] {1, 2, 3});
+    book.photos().add(Classroom.photo(binned.id()), new byte[] {1, 2, 3});
     book.bin().put("test_piece", binned.id(), new By(student.name(), student.id(), null));
     TestPiece others = room.piece(SeamEnd.GAVE, 140);
     book.pieces().add(others);
