@@ -4,11 +4,9 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
-import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Clock;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
@@ -46,7 +44,7 @@ final class ClassOfPieces {
         Statement run = link.createStatement()) {
       run.execute("PRAGMA synchronous = OFF");
       run.execute("BEGIN");
-      List<Object[]> rows = rows(link, classId);
+      List<Object[]> rows = BareRows.rows(link, classId);
       Set<String> codes = new HashSet<>();
       rows.forEach(row -> codes.add(String.valueOf(row[1])));
       String marks = String.join(", ", java.util.Collections.nCopies(rows.get(0).length, "?"));
@@ -73,26 +71,5 @@ final class ClassOfPieces {
       insert.setObject(i + 1, row[i]);
     }
     insert.executeUpdate();
-  }
-
-  private static List<Object[]> rows(Connection link, UUID classId) throws SQLException {
-    List<Object[]> rows = new ArrayList<>();
-    try (PreparedStatement ask =
-        link.prepareStatement("SELECT * FROM test_piece WHERE class_id = ? ORDER BY sewn_on")) {
-      ask.setString(1, classId.toString());
-      try (ResultSet found = ask.executeQuery()) {
-        int columns = found.getMetaData().getColumnCount();
-        while (found.next()) {
-          Object[] row = new Object[columns];
-          for (int i = 0; i < columns; i++) {
-            String name = found.getMetaData().getColumnName(i + 1);
-            boolean own = name.equals("planned_id") || name.equals("parent_id");
-            row[i] = own ? null : found.getObject(i + 1);
-          }
-          rows.add(row);
-        }
-      }
-    }
-    return rows;
   }
 }

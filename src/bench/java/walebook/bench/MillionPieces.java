@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
-import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Clock;
@@ -88,25 +87,9 @@ final class MillionPieces {
   }
 
   private static List<Object[]> rows(Path file, UUID classId) throws SQLException {
-    List<Object[]> rows = new ArrayList<>();
-    try (Connection link = SqliteLink.reader(file);
-        PreparedStatement ask =
-            link.prepareStatement("SELECT * FROM test_piece WHERE class_id = ? ORDER BY sewn_on")) {
-      ask.setString(1, classId.toString());
-      try (ResultSet found = ask.executeQuery()) {
-        int columns = found.getMetaData().getColumnCount();
-        while (found.next()) {
-          Object[] row = new Object[columns];
-          for (int i = 0; i < columns; i++) {
-            String name = found.getMetaData().getColumnName(i + 1);
-            boolean own = name.equals("planned_id") || name.equals("parent_id");
-            row[i] = own ? null : found.getObject(i + 1);
-          }
-          rows.add(row);
-        }
-      }
+    try (Connection link = SqliteLink.reader(file)) {
+      return BareRows.rows(link, classId);
     }
-    return rows;
   }
 
   private void fill(Path file, List<Object[]> rows, List<Map<String, String>> cohort)

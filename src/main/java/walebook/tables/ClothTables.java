@@ -27,17 +27,7 @@ final class ClothTables {
           ClothTables::fabricKind);
 
   static final CsvTable<RecoveryBand> RECOVERY_BANDS =
-      new CsvTable<>(
-          "recovery-bands.csv",
-          List.of("key", "from", "below", "name", "advice", "source"),
-          row ->
-              new RecoveryBand(
-                  row.text("key"),
-                  row.number("from"),
-                  row.number("below"),
-                  row.text("name"),
-                  row.text("advice"),
-                  row.text("source")));
+      BandTable.of("recovery-bands.csv", RecoveryBand::new);
 
   static final CsvTable<BalanceBand> BALANCE_BANDS =
       new CsvTable<>(

@@ -61,18 +61,7 @@ final class GarmentTables {
                   row.number("ratio_to"),
                   row.text("source")));
 
-  static final CsvTable<BandFit> BAND_FITS =
-      new CsvTable<>(
-          "band-fits.csv",
-          List.of("key", "from", "below", "name", "advice", "source"),
-          row ->
-              new BandFit(
-                  row.text("key"),
-                  row.number("from"),
-                  row.number("below"),
-                  row.text("name"),
-                  row.text("advice"),
-                  row.text("source")));
+  static final CsvTable<BandFit> BAND_FITS = BandTable.of("band-fits.csv", BandFit::new);
 
   static final CsvTable<NeckShape> NECK_SHAPES =
       new CsvTable<>(

@@ -64,17 +64,7 @@ final class SeamTables {
           SeamTables::needleAdvice);
 
   static final CsvTable<GrowthBand> SEAM_GROWTH =
-      new CsvTable<>(
-          "seam-growth-guide.csv",
-          List.of("key", "from", "below", "name", "advice", "source"),
-          row ->
-              new GrowthBand(
-                  row.text("key"),
-                  row.number("from"),
-                  row.number("below"),
-                  row.text("name"),
-                  row.text("advice"),
-                  row.text("source")));
+      BandTable.of("seam-growth-guide.csv", GrowthBand::new);
 
   private SeamTables() {}
 

@@ -32,6 +32,7 @@ import walebook.record.Measure;
 import walebook.record.Method;
 import walebook.record.Parent;
 import walebook.record.PhotoInfo;
+import walebook.record.PieceAsked;
 import walebook.record.PieceCode;
 import walebook.record.Pull;
 import walebook.record.PullReading;
@@ -52,6 +53,11 @@ public final class Classroom implements AutoCloseable {
   public static final Instant NOW = Instant.parse("2026-10-05T18:30:00Z");
   public static final Clock CLOCK = Clock.fixed(NOW, ZoneOffset.UTC);
   public static final Stamp FRESH = Stamp.fresh(NOW);
+
+  /** What a plan asks for where nothing else matters: a zigzag seam across two layers. */
+  public static final PieceAsked ZIGZAG =
+      new PieceAsked(
+          Grain.COURSE, 2, Method.SEAM, MachineKind.SEWING, "304", 2.5, 2.5, null, "", "", 50.0, 1);
 
   public final Book book;
   public final Term term =

@@ -11,30 +11,22 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
-import walebook.book.Classroom;
-import walebook.record.SeamEnd;
-import walebook.record.TestPiece;
 
 /** For the assessor, at the command line. */
+@SuppressWarnings("NullAway.Init")
 class AssessCommandsTest {
   @TempDir Path folder;
-  private Path file = Path.of("");
-  private String code = "";
+  private OnePiece one;
 
   @BeforeEach
   void makeBook() {
-    file = folder.resolve("a.walebook");
-    try (Classroom room = Classroom.in(file)) {
-      TestPiece piece = room.piece(SeamEnd.GAVE, 140);
-      room.book.pieces().add(piece);
-      code = piece.code();
-    }
+    one = OnePiece.in(folder);
   }
 
   private Ran run(String... args) {
     List<String> all = new ArrayList<>(List.of(args));
     all.add(0, "assess");
-    return Ran.on(file, all.toArray(new String[0]));
+    return one.run(all.toArray(new String[0]));
   }
 
   @Test
@@ -44,7 +36,7 @@ class AssessCommandsTest {
     assertThat(run("criteria", "--move", "2", "--to", "1", "--json").json().get(0).get("code"))
         .hasToString("\"2\"");
     assertThat(run("criteria", "--change", "2", "--code", "2.1").out()).contains("2.1  Tells why");
-    assertThat(run("tag", "1.1", "--piece", code).exit()).isZero();
+    assertThat(run("tag", "1.1", "--piece", one.code()).exit()).isZero();
     JsonNode missing = run("missing", "--json").json();
     // Three criteria and two students, none of them checked yet.
     assertThat(missing.get("missing")).hasSize(6);
@@ -53,7 +45,7 @@ class AssessCommandsTest {
         run(
                 "check",
                 "--piece",
-                code,
+                one.code(),
                 "--by",
                 "tutor",
                 "--performance-mark",
@@ -66,7 +58,7 @@ class AssessCommandsTest {
             .json();
     assertThat(checked.get("tutor").get("reasoning").asInt()).isEqualTo(3);
     assertThat(checked.get("self").isNull()).isTrue();
-    run("check", "--piece", code, "--by", "tutor", "--finish-mark", "2");
+    run("check", "--piece", one.code(), "--by", "tutor", "--finish-mark", "2");
     JsonNode marks = run("marks", "--json").json();
     assertThat(marks.get(0).get("standing").asString()).isEqualTo("reasoned");
     assertThat(marks.get(0).get("tutor").get("finish").asInt()).isEqualTo(2);
@@ -83,10 +75,10 @@ class AssessCommandsTest {
 
   @Test
   void feedbackIsSaidAndKept() {
-    Ran said = run("feedback", "--piece", code, "--says", "Even feed.", "--keep", "--json");
+    Ran said = run("feedback", "--piece", one.code(), "--says", "Even feed.", "--keep", "--json");
     assertThat(said.json().get("feedback").get(0).get("on").asString()).isEqualTo("2026-10-05");
     assertThat(said.json().get("bank").get(0).asString()).isEqualTo("Even feed.");
-    assertThat(run("feedback", "--piece", code, "--drop", "Even feed.").out())
+    assertThat(run("feedback", "--piece", one.code(), "--drop", "Even feed.").out())
         .contains("2026-10-05  Even feed.")
         .doesNotContain("Bank");
   }
@@ -101,11 +93,11 @@ class AssessCommandsTest {
             run("criteria", "--add", "1 Again"),
             run("criteria", "--move", "1", "--to", "7"),
             run("criteria", "--list", folder.resolve("none.txt").toString()),
-            run("tag", "9", "--piece", code),
+            run("tag", "9", "--piece", one.code()),
             run("tag", "1"),
-            run("check", "--piece", code, "--by", "me"),
-            run("check", "--piece", code, "--by", "self", "--choice-mark", "5"),
-            run("feedback", "--piece", code, "--says", " "),
+            run("check", "--piece", one.code(), "--by", "me"),
+            run("check", "--piece", one.code(), "--by", "self", "--choice-mark", "5"),
+            run("feedback", "--piece", one.code(), "--says", " "),
             run("missing", "--on", "soon"));
     assertThat(refused).allMatch(each -> each.exit() == 1 && !each.err().isBlank());
     assertThat(refused).allMatch(each -> !each.err().contains("["));

@@ -16,34 +16,30 @@ import walebook.book.BookCopy;
 import walebook.book.Classroom;
 import walebook.book.open.SqliteFiles;
 import walebook.book.sqlite.Backups;
-import walebook.record.SeamEnd;
 import walebook.record.Seen;
 import walebook.record.TestPiece;
 
 /** History, bin and taking people out, at the command line. */
+@SuppressWarnings("NullAway.Init")
 class HistoryCommandsTest {
   @TempDir Path folder;
-  private Path file = Path.of("");
-  private String code = "";
+  private OnePiece one;
 
   @BeforeEach
   void makeBook() {
-    file = folder.resolve("a.walebook");
-    try (Classroom room = Classroom.in(file)) {
-      TestPiece piece = room.piece(SeamEnd.GAVE, 140);
-      room.book.pieces().add(piece);
-      room.book
-          .pieces()
+    one = OnePiece.in(folder);
+    TestPiece piece = one.piece();
+    try (Book book = new SqliteFiles().open(one.file(), Classroom.CLOCK).value()) {
+      book.pieces()
           .update(
               piece
                   .with(new Seen(2, null, List.of(), "lent by Ada Pier"))
                   .with(piece.stamp().next(Classroom.NOW.plusSeconds(60))));
-      code = piece.code();
     }
   }
 
   private Ran run(String... args) {
-    return Ran.on(file, args);
+    return one.run(args);
   }
 
   @Test
@@ -51,9 +47,9 @@ class HistoryCommandsTest {
     Ran undone = run("book", "undo", "--by", "Tutor");
     assertThat(undone.err()).isEmpty();
     assertThat(undone.out()).startsWith("Taken back: changed piece ");
-    assertThat(run("piece", "show", code, "--json").out()).contains("slow feed");
+    assertThat(run("piece", "show", one.code(), "--json").out()).contains("slow feed");
     assertThat(run("book", "redo").out()).startsWith("Done again: changed piece ");
-    assertThat(run("piece", "show", code, "--json").out()).contains("lent by");
+    assertThat(run("piece", "show", one.code(), "--json").out()).contains("lent by");
     Ran none = run("book", "redo");
     assertThat(none.exit()).isEqualTo(Exit.REFUSED.code());
     assertThat(none.err()).contains("nothing to do again");
@@ -61,13 +57,13 @@ class HistoryCommandsTest {
 
   @Test
   void aPieceTellsWhatHappenedToItInTheFormsWords() {
-    JsonNode events = run("piece", "history", code, "--json").json();
+    JsonNode events = run("piece", "history", one.code(), "--json").json();
     assertThat(events.size()).isEqualTo(2);
     JsonNode grade = events.get(1).get("fields").get(0);
     assertThat(grade.get("field").asString()).isEqualTo("grade");
     assertThat(grade.get("from").asString()).isEqualTo("4");
     assertThat(grade.get("to").asString()).isEqualTo("2");
-    Ran text = run("book", "history", "--piece", code);
+    Ran text = run("book", "history", "--piece", one.code());
     assertThat(text.out()).contains("saved piece").contains("slow feed → lent by Ada Pier");
     assertThat(run("book", "history").out()).contains("saved cloth Grey jersey");
     assertThat(run("piece", "history", "ZZZ").exit()).isEqualTo(Exit.REFUSED.code());
@@ -75,17 +71,17 @@ class HistoryCommandsTest {
 
   @Test
   void aPieceGoesIntoTheBinAndComesOut() {
-    assertThat(run("bin", "put", code).out()).contains("piece ");
-    assertThat(run("piece", "show", code).exit()).isEqualTo(Exit.REFUSED.code());
-    assertThat(run("piece", "history", code).out()).contains("in the bin");
+    assertThat(run("bin", "put", one.code()).out()).contains("piece ");
+    assertThat(run("piece", "show", one.code()).exit()).isEqualTo(Exit.REFUSED.code());
+    assertThat(run("piece", "history", one.code()).out()).contains("in the bin");
     Ran wrong = run("bin", "restore", "2");
     assertThat(wrong.exit()).isEqualTo(Exit.REFUSED.code());
     assertThat(run("bin", "restore", "1").out()).contains("The bin is empty.");
-    assertThat(run("piece", "show", code).exit()).isZero();
+    assertThat(run("piece", "show", one.code()).exit()).isZero();
     Ran used = run("bin", "put", "Grey", "--kind", "cloth");
     assertThat(used.exit()).isEqualTo(Exit.REFUSED.code());
     assertThat(used.err()).contains("still in use by piece");
-    run("bin", "put", code);
+    run("bin", "put", one.code());
     assertThat(run("bin", "empty").err()).contains("--for-good");
     assertThat(run("bin", "list", "--json").json().size()).isEqualTo(1);
     assertThat(run("bin", "empty", "--for-good").out()).contains("The bin is empty.");
@@ -101,19 +97,20 @@ class HistoryCommandsTest {
         .contains("lent by Ada Pier")
         .contains("A copy made before holds the name")
         .contains("on sticks");
-    assertThat(Backups.list(file)).isNotEmpty();
+    assertThat(Backups.list(one.file())).isNotEmpty();
     JsonNode done =
         run("student", "anonymise", "Ada", "--for-good", "--delete-copies", "--json").json();
     assertThat(done.get("standIn").asString()).isEqualTo("S01");
     assertThat(done.get("copies").size()).isZero();
-    try (Book book = new SqliteFiles().open(file, Classroom.CLOCK).value()) {
-      assertThat(book.pieces().byCode(code)).isNotNull();
+    try (Book book = new SqliteFiles().open(one.file(), Classroom.CLOCK).value()) {
+      assertThat(book.pieces().byCode(one.code())).isNotNull();
     }
-    for (BookCopy each : Backups.list(file)) {
+    for (BookCopy each : Backups.list(one.file())) {
       assertThat(Files.readString(each.file(), StandardCharsets.ISO_8859_1))
           .doesNotContain("Ada Pier");
     }
-    assertThat(Files.readString(file, StandardCharsets.ISO_8859_1)).doesNotContain("Ada Pier");
+    assertThat(Files.readString(one.file(), StandardCharsets.ISO_8859_1))
+        .doesNotContain("Ada Pier");
   }
 
   @Test
@@ -121,7 +118,7 @@ class HistoryCommandsTest {
     JsonNode kept = run("student", "erase", "Ada", "--for-good", "--json").json();
     assertThat(kept.get("standIn").asString()).isEqualTo("E1");
     assertThat(kept.get("rows").get("test_piece").asInt()).isPositive();
-    assertThat(run("piece", "show", code).exit()).isZero();
+    assertThat(run("piece", "show", one.code()).exit()).isZero();
     assertThat(run("student", "erase", "E1", "--for-good", "--with-pieces").exit()).isNotZero();
   }
 }

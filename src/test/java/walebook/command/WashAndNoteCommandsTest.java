@@ -10,28 +10,20 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
-import walebook.book.Classroom;
-import walebook.record.SeamEnd;
-import walebook.record.TestPiece;
 
 /** Washes and notes, at the command line. */
+@SuppressWarnings("NullAway.Init")
 class WashAndNoteCommandsTest {
   @TempDir Path folder;
-  private Path file = Path.of("");
-  private String code = "";
+  private OnePiece one;
 
   @BeforeEach
   void makeBook() {
-    file = folder.resolve("a.walebook");
-    try (Classroom room = Classroom.in(file)) {
-      TestPiece piece = room.piece(SeamEnd.GAVE, 140);
-      room.book.pieces().add(piece);
-      code = piece.code();
-    }
+    one = OnePiece.in(folder);
   }
 
   private Ran run(String... args) {
-    return Ran.on(file, args);
+    return one.run(args);
   }
 
   private Ran wash(String... more) {
@@ -79,13 +71,14 @@ class WashAndNoteCommandsTest {
 
   @Test
   void notesAreAddedAndListed() {
-    assertThat(run("note", "list", "--piece", code).out()).contains("Nothing is noted");
-    Ran added = run("note", "add", "--piece", code, "--says", "Fed slowly", "--by", "Ada Pier");
+    assertThat(run("note", "list", "--piece", one.code()).out()).contains("Nothing is noted");
+    Ran added =
+        run("note", "add", "--piece", one.code(), "--says", "Fed slowly", "--by", "Ada Pier");
     assertThat(added.err()).isEmpty();
-    assertThat(run("note", "list", "--piece", code).out())
+    assertThat(run("note", "list", "--piece", one.code()).out())
         .contains("Fed slowly")
         .contains("Ada Pier");
-    assertThat(run("note", "list", "--piece", code, "--aliases").out())
+    assertThat(run("note", "list", "--piece", one.code(), "--aliases").out())
         .contains("S01")
         .doesNotContain("Ada");
     run("note", "add", "--cloth", "Grey", "--says", "Curls");
@@ -101,7 +94,7 @@ class WashAndNoteCommandsTest {
   @Test
   void aNoteNeedsOneThingAndWords() {
     assertThat(run("note", "add", "--says", "x").err()).contains("piece, cloth, lesson, student");
-    assertThat(run("note", "add", "--cloth", "Grey", "--piece", code, "--says", "x").exit())
+    assertThat(run("note", "add", "--cloth", "Grey", "--piece", one.code(), "--says", "x").exit())
         .isEqualTo(Exit.REFUSED.code());
     assertThat(run("note", "add", "--cloth", "Grey", "--says", "  ").err()).contains("needed");
     assertThat(run("note", "list", "--piece", "ZZZ").exit()).isEqualTo(Exit.REFUSED.code());

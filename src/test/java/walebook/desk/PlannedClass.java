@@ -101,7 +101,7 @@ public final class PlannedClass implements AutoCloseable {
 
   /** A session over the book in which nobody has sat down yet. */
   public Session session(Background background, PickFile files) {
-    return Sessions.of(room.book, background, files);
+    return Sessions.bare(room.book, background, files);
   }
 
   /** A session in which the first student sits at the screen. */

@@ -22,7 +22,6 @@ import walebook.record.Lesson;
 import walebook.record.MachineKind;
 import walebook.record.Measure;
 import walebook.record.Method;
-import walebook.record.PieceAsked;
 import walebook.record.PieceCode;
 import walebook.record.PieceOutcome;
 import walebook.record.PlannedPiece;
@@ -249,19 +248,7 @@ public final class RoomBook {
             false,
             "width=" + WIDTHS[nth % 3],
             cloths.get(nth % 2).id(),
-            new PieceAsked(
-                Grain.COURSE,
-                2,
-                Method.SEAM,
-                MachineKind.SEWING,
-                "304",
-                2.5,
-                2.5,
-                null,
-                "",
-                "",
-                50.0,
-                1),
+            Classroom.ZIGZAG,
             Classroom.FRESH);
     room.book.lessons().plan(List.of(planned));
     return planned.id();

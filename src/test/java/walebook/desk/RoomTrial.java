@@ -90,7 +90,7 @@ public final class RoomTrial {
     }
 
     private Session session(Book book, @Nullable SchoolClass of) {
-      Session session = Sessions.of(book, Worker.sameThread(), PlannedClass.OneFile.NONE);
+      Session session = Sessions.bare(book, Worker.sameThread(), PlannedClass.OneFile.NONE);
       session.schoolClassProperty().set(of);
       return session;
     }

@@ -20,7 +20,7 @@ public final class Sessions {
   private Sessions() {}
 
   /** A session in which nobody has chosen a class yet. */
-  public static Session of(Book book, Background background, PickFile files) {
+  public static Session bare(Book book, Background background, PickFile files) {
     return new Session(
         book,
         SharedTables.read(),
@@ -39,7 +39,7 @@ public final class Sessions {
    * left.
    */
   public static Session of(Book book, @Nullable SchoolClass schoolClass, @Nullable Path path) {
-    Session session = of(book, Worker.sameThread(), new AtPath(path));
+    Session session = bare(book, Worker.sameThread(), new AtPath(path));
     session.schoolClassProperty().set(schoolClass);
     return session;
   }

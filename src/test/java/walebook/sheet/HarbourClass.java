@@ -37,7 +37,6 @@ import walebook.record.Needle;
 import walebook.record.NeedlePoint;
 import walebook.record.Note;
 import walebook.record.Parent;
-import walebook.record.PieceAsked;
 import walebook.record.PieceCode;
 import walebook.record.PieceOutcome;
 import walebook.record.PlannedPiece;
@@ -367,19 +366,7 @@ final class HarbourClass implements AutoCloseable {
         false,
         "width=2.5",
         cloths.get(0).id(),
-        new PieceAsked(
-            Grain.COURSE,
-            2,
-            Method.SEAM,
-            MachineKind.SEWING,
-            "304",
-            2.5,
-            2.5,
-            null,
-            "",
-            "",
-            50.0,
-            1),
+        Classroom.ZIGZAG,
         Classroom.FRESH);
   }
 

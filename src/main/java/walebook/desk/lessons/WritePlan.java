@@ -62,7 +62,7 @@ final class WritePlan {
     for (int i = 0; i < PackForm.GRAINS; i++) {
       String path = "plan.grains[" + i + "]";
       String name = words.say("desk.lessons.write.grain", i + 1);
-      readings.add(fields.picked(path, name, name, WriteFields.keys(Grain.class)), 16);
+      readings.add(fields.picked(path, name, name, WriteFields.keys(Grain.class)), 21);
     }
     readings.add(fields.typed("plan.repeats", "desk.lessons.write.repeats"), 8);
     String firstGrain = words.say("desk.lessons.write.first-grain");
@@ -70,7 +70,7 @@ final class WritePlan {
         fields.picked(PackDraft.FIRST_GRAIN, firstGrain, firstGrain, WriteFields.keys(Grain.class));
     readings
         .add(fields.typed(PackDraft.FIRST_CLOTH, "desk.lessons.write.first-cloth"), 16)
-        .add(first, 16);
+        .add(first, 21);
     onlyWhen(pieces, false);
     onlyWhen(readings, true);
     return new VBox(16, asks, cloths, pieces, readings, tiers(), success());

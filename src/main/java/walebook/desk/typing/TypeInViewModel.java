@@ -12,7 +12,6 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyIntegerProperty;
-import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
@@ -22,7 +21,6 @@ import org.jspecify.annotations.Nullable;
 import walebook.act.card.Card;
 import walebook.act.card.CardClashes;
 import walebook.act.card.CardSheet;
-import walebook.act.card.KeepCards;
 import walebook.act.card.LoadCards;
 import walebook.act.card.LogCards;
 import walebook.act.piece.PieceEntry;
@@ -47,21 +45,21 @@ public final class TypeInViewModel {
 
   private final Session session;
   private final Grid grid;
+  private final CardsKept kept;
   private final BooleanProperty settings = new SimpleBooleanProperty(this, "settings");
   private final BooleanProperty down = new SimpleBooleanProperty(this, "down");
   private final ReadOnlyObjectWrapper<@Nullable CardSheet> sheet =
       new ReadOnlyObjectWrapper<>(this, "sheet");
-  private final ReadOnlyIntegerWrapper edits = new ReadOnlyIntegerWrapper(this, "edits");
   private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper(this, "busy");
   private final ObjectProperty<Notice> notice =
       new SimpleObjectProperty<>(this, "notice", Notice.NONE);
-  private int kept;
   private int free;
   private Task loading = new Task();
 
   public TypeInViewModel(Session session) {
     this.session = session;
     this.grid = new Grid(session.clock(), session.words(), this::edited);
+    this.kept = new CardsKept(session, grid);
     settings.addListener((from, old, now) -> columnsChanged());
     session.wishProperty().addListener((from, old, now) -> take(now));
     take(session.wishProperty().get());
@@ -106,7 +104,7 @@ public final class TypeInViewModel {
 
   /** Moves at each edit, so that a view can wait for a pause in the typing. */
   public ReadOnlyIntegerProperty editsProperty() {
-    return edits.getReadOnlyProperty();
+    return kept.editsProperty();
   }
 
   public ObjectProperty<Notice> noticeProperty() {
@@ -172,8 +170,7 @@ public final class TypeInViewModel {
     columnsChanged();
     free = ready.free().size();
     grid.load(found, ready.free());
-    edits.set(0);
-    kept = 0;
+    kept.fresh();
     say(found.draft().isEmpty() ? "" : session.words().say("desk.typing.resumed"));
     grid.cursor().begin();
   }
@@ -301,34 +298,18 @@ public final class TypeInViewModel {
   /** Keeps what is typed, so that it is there again after a crash or another day. */
   public void keepDraft() {
     CardSheet now = sheet.get();
-    if (now != null && edits.get() != kept) {
-      kept = edits.get();
-      Map<String, String> typed = draft(now);
-      session.run(
-          progress -> {
-            new KeepCards(session.book()).keep(now.lesson().id(), typed);
-            return typed;
-          },
-          done -> {});
+    if (now != null) {
+      kept.keep(now);
     }
   }
 
   /** Keeps what is typed at once, before the book is closed. */
   public void rest() {
     CardSheet now = sheet.get();
-    if (now != null && edits.get() != kept) {
-      new KeepCards(session.book()).keep(now.lesson().id(), draft(now));
+    if (now != null) {
+      kept.rest(now);
     }
     sheet.set(null);
-  }
-
-  private Map<String, String> draft(CardSheet now) {
-    Map<String, String> typed = CardDraft.of(rows());
-    String on = grid.on();
-    if (!on.equals(now.lesson().taughtOn().toString())) {
-      typed.put(Grid.ON, on);
-    }
-    return typed;
   }
 
   /** Back to the lesson's plan; what is typed waits. */
@@ -384,7 +365,7 @@ public final class TypeInViewModel {
   }
 
   private void edited() {
-    edits.set(edits.get() + 1);
+    kept.edited();
   }
 
   private void say(String sentence) {

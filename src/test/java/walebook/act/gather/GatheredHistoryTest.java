@@ -59,9 +59,15 @@ class GatheredHistoryTest {
         .with(piece.stamp().next(at));
   }
 
-  private static UUID photo(Book book, UUID pieceId) {
-    PhotoInfo photo = Classroom.photo(pieceId);
-    book.photos().add(photo, new byte[] {1, 2, 3});
+  /** Saves a piece with a photo, and gives the photo's key. */
+  private UUID photographed(TestPiece piece) {
+    PhotoInfo photo = Classroom.photo(piece.id());
+    Hall.work(
+        tutor,
+        book -> {
+          book.pieces().add(piece);
+          book.photos().add(photo, new byte[] {1, 2, 3});
+        });
     return photo.id();
   }
 
@@ -180,13 +186,7 @@ class GatheredHistoryTest {
   @Test
   void aPieceInTheBinThatAStudentWentOnWithComesBackWholeAndCanBeBinnedAgain() throws Exception {
     TestPiece piece = room.piece(SeamEnd.GAVE, 140);
-    UUID photo =
-        Hall.at(
-            tutor,
-            book -> {
-              book.pieces().add(piece);
-              return photo(book, piece.id());
-            });
+    UUID photo = photographed(piece);
     Path student = Hall.copy(tutor, "ada.walebook");
     Hall.gather(tutor, student);
     Hall.work(tutor, book -> book.bin().put("test_piece", piece.id(), Hall.TUTOR));
@@ -259,13 +259,7 @@ class GatheredHistoryTest {
   @Test
   void aPhotoInTheBinWhoseCaptionWasChangedComesBackWithItsPicture() throws Exception {
     TestPiece piece = room.piece(SeamEnd.GAVE, 140);
-    UUID photo =
-        Hall.at(
-            tutor,
-            book -> {
-              book.pieces().add(piece);
-              return photo(book, piece.id());
-            });
+    UUID photo = photographed(piece);
     Path student = Hall.copy(tutor, "ada.walebook");
     Hall.gather(tutor, student);
     Hall.work(tutor, book -> book.bin().put("photo", photo, Hall.TUTOR));

@@ -15,6 +15,7 @@ import walebook.act.lesson.KitCloth;
 import walebook.act.lesson.KitTyped;
 import walebook.act.lesson.ReadLimits;
 import walebook.act.lesson.TakeUpLesson;
+import walebook.act.lesson.TakenUp;
 import walebook.act.lesson.WorkOutKit;
 import walebook.book.Classroom;
 import walebook.kit.Kit;
@@ -94,17 +95,7 @@ class PrintKitTest {
   @Test
   void aLessonsKitTakesItsClassAndTheClothsOfItsPlan() throws IOException {
     try (Classroom room = Classroom.in(folder.resolve("a.walebook"))) {
-      Lesson lesson =
-          new TakeUpLesson(room.book, Classroom.CLOCK)
-              .takeUp(
-                  SEAM,
-                  room.schoolClass.id(),
-                  LocalDate.of(2026, 10, 5),
-                  Map.of("a", room.cloth.id(), "b", room.cloth.id()),
-                  ReadLimits.Typed.NOTHING,
-                  1,
-                  true)
-              .value();
+      Lesson lesson = TakenUp.seam(room);
       Path file = folder.resolve("lesson.pdf");
       PrintScope scope = new PrintScope(room.schoolClass.id(), lesson.id(), null, Naming.NAME);
       PrintPaper.Wanted wanted =

@@ -25,7 +25,7 @@ class AwayFromWindowTest {
 
   private Session session(Classroom room) {
     Session session =
-        Sessions.of(room.book, new Worker(away::add, Runnable::run), PlannedClass.OneFile.NONE);
+        Sessions.bare(room.book, new Worker(away::add, Runnable::run), PlannedClass.OneFile.NONE);
     session.schoolClassProperty().set(room.schoolClass);
     return session;
   }

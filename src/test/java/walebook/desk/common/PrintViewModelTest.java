@@ -5,20 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import walebook.act.lesson.ReadLimits;
-import walebook.act.lesson.TakeUpLesson;
+import walebook.act.lesson.TakenUp;
 import walebook.act.print.Naming;
 import walebook.act.print.PrintPaper;
 import walebook.book.Classroom;
 import walebook.desk.PlannedClass;
 import walebook.desk.Sessions;
-import walebook.lesson.Packs;
 import walebook.paper.ReadPdf;
 import walebook.record.Lesson;
 import walebook.record.PieceCode;
@@ -50,17 +46,7 @@ class PrintViewModelTest {
   @Test
   void aLessonsKitNeedsNoNames() throws IOException {
     try (Classroom room = Classroom.in(folder.resolve("f.walebook"))) {
-      Lesson lesson =
-          new TakeUpLesson(room.book, Classroom.CLOCK)
-              .takeUp(
-                  Packs.seam(),
-                  room.schoolClass.id(),
-                  LocalDate.of(2026, 10, 5),
-                  Map.of("a", room.cloth.id(), "b", room.cloth.id()),
-                  ReadLimits.Typed.NOTHING,
-                  1,
-                  true)
-              .value();
+      Lesson lesson = TakenUp.seam(room);
       Session session = Sessions.of(room.book, room.schoolClass, folder);
       PrintViewModel model = new PrintViewModel(session, lesson.id(), KINDS);
       model.kindProperty().set(PrintPaper.Kind.KIT);

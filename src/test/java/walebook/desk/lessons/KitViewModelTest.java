@@ -6,12 +6,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import walebook.act.lesson.ReadLimits;
-import walebook.act.lesson.TakeUpLesson;
+import walebook.act.lesson.TakenUp;
 import walebook.book.Classroom;
 import walebook.desk.Sessions;
 import walebook.desk.common.Session;
@@ -136,17 +134,7 @@ class KitViewModelTest {
   @Test
   void aLessonsClothsAreFilledIn() {
     try (Classroom room = Classroom.in(folder.resolve("e.walebook"))) {
-      Lesson lesson =
-          new TakeUpLesson(room.book, Classroom.CLOCK)
-              .takeUp(
-                  SEAM,
-                  room.schoolClass.id(),
-                  LocalDate.of(2026, 10, 5),
-                  Map.of("a", room.cloth.id(), "b", room.cloth.id()),
-                  ReadLimits.Typed.NOTHING,
-                  1,
-                  true)
-              .value();
+      Lesson lesson = TakenUp.seam(room);
       KitViewModel model = new KitViewModel(Sessions.of(room), SEAM, lesson);
       assertThat(model.cloth(FIRST).text().get()).isEqualTo(room.cloth.id().toString());
       assertThat(model.isOf(SEAM, lesson)).isTrue();

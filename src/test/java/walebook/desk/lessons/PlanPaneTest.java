@@ -3,9 +3,9 @@ package walebook.desk.lessons;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.BiConsumer;
 import javafx.scene.Scene;
 import javafx.scene.control.TableView;
 import javafx.stage.Stage;
@@ -14,10 +14,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxToolkit;
 import walebook.act.cloth.LogClothReading;
 import walebook.act.lesson.ReadLessons;
-import walebook.act.lesson.TakeUpLesson;
+import walebook.act.lesson.TakenUp;
 import walebook.book.Classroom;
 import walebook.desk.MeasuredClass;
-import walebook.lesson.Packs;
 import walebook.record.PlannedReading;
 import walebook.tables.SharedTables;
 import walebook.words.Words;
@@ -28,31 +27,14 @@ class PlanPaneTest {
   @Test
   void everyColumnFitsTheRoomThereIs() throws Exception {
     try (Classroom room = Classroom.in(folder.resolve("a.walebook"))) {
-      var lesson =
-          new TakeUpLesson(room.book, Classroom.CLOCK)
-              .takeUp(
-                  Packs.seam(),
-                  room.schoolClass.id(),
-                  LocalDate.of(2026, 10, 5),
-                  Map.of("a", room.cloth.id(), "b", room.cloth.id()),
-                  1)
-              .value();
+      var lesson = TakenUp.seam(room);
       var plan = Objects.requireNonNull(new ReadLessons(room.book).plan(lesson.id(), false));
-      Stage stage = FxToolkit.registerPrimaryStage();
-      FxToolkit.setupFixture(
-          () -> {
-            PlanPane pane = new PlanPane(Words.english(), plan, SharedTables.read());
-            stage.setScene(new Scene(pane, 640, 600));
-            stage.show();
-            pane.applyCss();
-            pane.layout();
-            TableView<?> table = (TableView<?>) pane.lookup(".table-view");
-            double wide = table.getColumns().stream().mapToDouble(each -> each.getWidth()).sum();
+      shown(
+          plan,
+          (pane, table) -> {
             assertThat(table.getColumns()).hasSize(6);
-            assertThat(wide).isLessThanOrEqualTo(640);
             int pieces = plan.parts().stream().mapToInt(each -> each.pieces().size()).sum();
             assertThat(table.getItems()).hasSize(pieces);
-            stage.hide();
           });
     }
   }
@@ -69,25 +51,35 @@ class PlanPaneTest {
       assertThat(taken.measured()).isTrue();
       var plan = Objects.requireNonNull(new ReadLessons(room.book).plan(lesson.id(), false));
       assertThat(plan.isSewn()).isFalse();
-      Stage stage = FxToolkit.registerPrimaryStage();
-      FxToolkit.setupFixture(
-          () -> {
-            PlanPane pane = new PlanPane(Words.english(), plan, SharedTables.read());
-            stage.setScene(new Scene(pane, 640, 600));
-            stage.show();
-            pane.applyCss();
-            pane.layout();
-            TableView<?> table = (TableView<?>) pane.lookup(".table-view");
+      shown(
+          plan,
+          (pane, table) -> {
             assertThat(table.getItems()).hasSize(8);
             assertThat(((javafx.scene.control.Labeled) pane.lookup(".label")).getText())
                 .isEqualTo("Readings made: 1 of 24");
             assertThat(table.getColumns().get(4).getCellData(0)).isEqualTo("1 of 3");
             assertThat(table.getColumns().get(4).getCellData(1)).isEqualTo("0 of 3");
-            double wide = table.getColumns().stream().mapToDouble(each -> each.getWidth()).sum();
-            assertThat(wide).isLessThanOrEqualTo(640);
-            stage.hide();
           });
     }
+  }
+
+  /** Shows a plan in a narrow room, into which every column has to fit. */
+  private static void shown(ReadLessons.ClassPlan plan, BiConsumer<PlanPane, TableView<?>> look)
+      throws Exception {
+    Stage stage = FxToolkit.registerPrimaryStage();
+    FxToolkit.setupFixture(
+        () -> {
+          PlanPane pane = new PlanPane(Words.english(), plan, SharedTables.read());
+          stage.setScene(new Scene(pane, 640, 600));
+          stage.show();
+          pane.applyCss();
+          pane.layout();
+          TableView<?> table = (TableView<?>) pane.lookup(".table-view");
+          double wide = table.getColumns().stream().mapToDouble(each -> each.getWidth()).sum();
+          assertThat(wide).isLessThanOrEqualTo(640);
+          look.accept(pane, table);
+          stage.hide();
+        });
   }
 
   private static void measure(Classroom room, PlannedReading planned) {

@@ -215,7 +215,7 @@ class TodayViewModelTest {
         new SqliteFiles()
             .make(folder.resolve("c.walebook"), "Empty", false, Unit.MM, Classroom.CLOCK)
             .value()) {
-      Session session = Sessions.of(book, Worker.sameThread(), PlannedClass.OneFile.NONE);
+      Session session = Sessions.bare(book, Worker.sameThread(), PlannedClass.OneFile.NONE);
       TodayViewModel today = new TodayViewModel(session);
       assertThat(today.loadedProperty().get()).isTrue();
       assertThat(today.classes()).isEmpty();

@@ -5,7 +5,6 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import walebook.book.gather.Choice;
@@ -135,101 +134,10 @@ public final class Decide {
   }
 
   private void putTheirs(Link link, Open open) throws SQLException {
-    Kind kind = open.kind();
-    String before = AsJson.ours(link, kind, open.ourId());
-    Map<String, String> references = link.references(kind.table());
-    List<String> columns = new ArrayList<>();
-    List<String> values = new ArrayList<>();
-    for (String column : link.columns(kind.table())) {
-      if (column.equals("id") || link.blobs(kind.table()).contains(column)) {
-        continue;
-      }
-      String value = field("?1", kind.table() + "[0]." + column);
-      columns.add(column);
-      values.add(
-          switch (column) {
-            case "created_at" -> before == null ? value : "created_at";
-            case "changed_at" -> Long.toString(ids.now());
-            case "row_version" ->
-                before == null ? value + " + 1" : "max(" + value + ", row_version) + 1";
-            default -> seenFromHere(references.get(column), value);
-          });
-    }
-    if (before == null) {
-      link.run(
-          "INSERT INTO main."
-              + kind.table()
-              + " (id, "
-              + String.join(", ", columns)
-              + ") SELECT ?3, "
-              + String.join(", ", values)
-              + " WHERE ?2 = ?2",
-          open.theirs(),
-          open.source(),
-          open.ourId());
-    } else {
-      link.run(
-          "UPDATE main."
-              + kind.table()
-              + " SET ("
-              + String.join(", ", columns)
-              + ") = (SELECT "
-              + String.join(", ", values)
-              + " WHERE ?2 = ?2) WHERE id = ?3",
-          open.theirs(),
-          open.source(),
-          open.ourId());
-    }
-    for (Kind.Part part : kind.parts()) {
-      parts(link, open, part);
-    }
-    log(link, kind, open.ourId(), before, AsJson.ours(link, kind, open.ourId()));
-  }
-
-  private static String field(String json, String path) {
-    return "json_extract(" + json + ", '$." + path + "')";
-  }
-
-  private static String seenFromHere(@Nullable String to, String value) {
-    return to == null
-        ? value
-        : "coalesce((SELECT g.our_id FROM gathered_row g WHERE g.source_id = ?2 AND g.entity = '"
-            + to
-            + "' AND g.row_id = "
-            + value
-            + "), "
-            + value
-            + ")";
-  }
-
-  private void parts(Link link, Open open, Kind.Part part) throws SQLException {
-    if (!link.blobs(part.table()).isEmpty()) {
-      return;
-    }
-    if (part.via() == null) {
-      link.run(
-          "DELETE FROM main." + part.table() + " WHERE " + part.owner() + " = ?", open.ourId());
-    }
-    Map<String, String> references = link.references(part.table());
-    List<String> values = new ArrayList<>();
-    for (String column : link.columns(part.table())) {
-      String value = field("e.value", column);
-      values.add(
-          column.equals(part.owner()) && part.via() == null
-              ? "?3"
-              : seenFromHere(references.get(column), value));
-    }
-    link.run(
-        "INSERT INTO main."
-            + part.table()
-            + " SELECT "
-            + String.join(", ", values)
-            + " FROM json_each(?1, '$."
-            + part.table()
-            + "') e WHERE ?2 = ?2 AND ?3 = ?3",
-        open.theirs(),
-        open.source(),
-        open.ourId());
+    String before = AsJson.ours(link, open.kind(), open.ourId());
+    new PutTheirs(link, ids, open.source(), open.theirs())
+        .put(open.kind(), open.ourId(), before != null);
+    log(link, open.kind(), open.ourId(), before, AsJson.ours(link, open.kind(), open.ourId()));
   }
 
   /** After mine this book has what the other never saw; after theirs both are one. */
@@ -256,58 +164,13 @@ public final class Decide {
         open.id());
   }
 
-  /** Theirs gets the code, the number, the plan; ours gets what theirs was given meanwhile. */
   private void swap(Link link, Open open) throws SQLException {
     Kind kind = open.kind();
     String ourBefore = AsJson.ours(link, kind, open.ourId());
     String theirBefore = AsJson.ours(link, kind, open.rowId());
-    for (String column : kind.unique()) {
-      String wanted =
-          link.one("SELECT " + field("?", kind.table() + "[0]." + column), open.theirs());
-      String mine = value(link, kind, column, open.ourId());
-      String meanwhile = value(link, kind, column, open.rowId());
-      if (wanted != null && wanted.equals(mine)) {
-        // No two may share it, not even for a moment: ours steps aside first.
-        String aside = column.equals("planned_id") ? null : aside(link, kind, column);
-        set(link, kind, column, open.ourId(), aside);
-        set(link, kind, column, open.rowId(), wanted);
-        set(link, kind, column, open.ourId(), meanwhile);
-      }
-    }
-    stamp(link, kind, open.ourId());
-    stamp(link, kind, open.rowId());
+    new SwapUnique(link, ids).swap(kind, open.ourId(), open.rowId(), open.theirs());
     log(link, kind, open.ourId(), ourBefore, AsJson.ours(link, kind, open.ourId()));
     log(link, kind, open.rowId(), theirBefore, AsJson.ours(link, kind, open.rowId()));
-  }
-
-  private static String aside(Link link, Kind kind, String column) throws SQLException {
-    return column.equals("number")
-        ? link.must(
-            "SELECT max(n) FROM (WITH RECURSIVE all_n(n) AS (SELECT 1 UNION ALL SELECT n + 1 FROM"
-                + " all_n WHERE n < 999) SELECT n FROM all_n WHERE n NOT IN (SELECT number FROM "
-                + kind.table()
-                + "))")
-        : "------";
-  }
-
-  private static @Nullable String value(Link link, Kind kind, String column, String id)
-      throws SQLException {
-    return link.one("SELECT " + column + " FROM main." + kind.table() + " WHERE id = ?", id);
-  }
-
-  private static void set(Link link, Kind kind, String column, String id, @Nullable String value)
-      throws SQLException {
-    link.run("UPDATE main." + kind.table() + " SET " + column + " = ? WHERE id = ?", value, id);
-  }
-
-  private void stamp(Link link, Kind kind, String id) throws SQLException {
-    link.run(
-        "UPDATE main."
-            + kind.table()
-            + " SET row_version = row_version + 1, changed_at = ?"
-            + " WHERE id = ?",
-        ids.now(),
-        id);
   }
 
   /** Theirs is the same thing as ours: all that referred to it refers to ours from now on. */
