@@ -89,7 +89,13 @@ final class WhoAmI {
     search.sceneProperty().addListener((from, old, now) -> search.requestFocus());
   }
 
+  /** A long name goes on below: it is what one looks for. */
   private final class NameCell extends ListCell<Student> {
+    NameCell() {
+      setWrapText(true);
+      setPrefWidth(0);
+    }
+
     @Override
     protected void updateItem(@Nullable Student item, boolean empty) {
       super.updateItem(item, empty);
