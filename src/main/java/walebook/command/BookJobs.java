@@ -72,6 +72,7 @@ final class BookJobs {
         Refused.unless(
             new SqliteFiles().make(file, typed.text("name", ""), false, unit, terminal.clock()),
             Exit.NO_BOOK)) {
+      book.history().beginHere();
       return show(typed, terminal, book);
     }
   }

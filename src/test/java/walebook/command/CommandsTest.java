@@ -228,6 +228,7 @@ class CommandsTest {
   void startsAClassInABookOfItsOwn() {
     String file = folder.resolve("new.walebook").toString();
     assertThat(run("", "book", "new", "--book", file, "--name", "Pier hall").exit()).isZero();
+    assertThat(run("", "book", "undo", "--book", file).err()).contains("nothing to take back");
     Ran begun =
         run(
             "",

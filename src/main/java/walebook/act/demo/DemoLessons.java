@@ -1,5 +1,6 @@
 package walebook.act.demo;
 
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -10,17 +11,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
-import walebook.act.lesson.HandOut;
-import walebook.act.lesson.KeepPack;
 import walebook.act.lesson.TakeUpLesson;
 import walebook.book.Book;
-import walebook.book.Ids;
 import walebook.lesson.BuiltInPacks;
 import walebook.lesson.LessonPack;
-import walebook.lesson.PackSource;
-import walebook.lesson.PiecesPlan;
-import walebook.lesson.PlanPieces;
-import walebook.lesson.PlanStudent;
+import walebook.lesson.PackBytes;
 import walebook.lesson.ReadPack;
 import walebook.record.Lesson;
 import walebook.record.PieceCode;
@@ -33,6 +28,7 @@ final class DemoLessons {
   private final Book book;
   private final DemoRoom room;
   private final Chance chance;
+  private final ReadPack read = new ReadPack();
   private final Set<String> codes = new HashSet<>();
   private final Map<String, LessonPack> packs = new HashMap<>();
 
@@ -40,10 +36,6 @@ final class DemoLessons {
     this.book = book;
     this.room = room;
     this.chance = chance;
-    ReadPack read = new ReadPack();
-    for (PackSource each : BuiltInPacks.all()) {
-      packs.put(each.name(), read.read(each).value());
-    }
   }
 
   /** A lesson with what it asks of each student. */
@@ -63,16 +55,10 @@ final class DemoLessons {
     return taught;
   }
 
-  private Taught teach(Evening evening) {
-    LessonPack pack = pack(evening.pack());
-    return pack.plan() instanceof PiecesPlan plan
-        ? sewn(evening, pack, plan)
-        : measured(evening, pack);
-  }
-
   /** Taken up as any class takes it up, on the evening itself. */
-  private Taught measured(Evening evening, LessonPack pack) {
+  private Taught teach(Evening evening) {
     Clock then = Clock.fixed(evening.stamp(0).created(), ZoneOffset.UTC);
+    LessonPack pack = pack(evening);
     Lesson lesson =
         new TakeUpLesson(book, then)
             .titled(evening.title())
@@ -83,31 +69,17 @@ final class DemoLessons {
                 cloths(evening),
                 chance.source().nextLong())
             .value();
-    List<PlannedReading> readings =
-        book.readingPlans().of(lesson.id()).stream().map(ReadingLine::planned).toList();
-    return new Taught(evening, lesson, List.of(), readings);
-  }
-
-  private Taught sewn(Evening evening, LessonPack pack, PiecesPlan plan) {
-    UUID packId = KeepPack.in(book, pack, evening.stamp(0));
-    Lesson lesson =
-        new Lesson(
-            Ids.next(),
-            room.schoolClass().id(),
-            packId,
-            evening.title(),
-            evening.date(),
-            evening.stamp(0));
-    book.lessons().add(lesson);
-    List<PlanStudent> students =
-        room.students().values().stream().map(s -> new PlanStudent(s.id(), s.tier())).toList();
-    long seed = chance.source().nextLong();
-    List<PlannedPiece> pieces =
-        PlanPieces.plan(plan, evening.readings(), students, cloths(evening), seed).stream()
-            .map(each -> HandOut.piece(each, lesson.id(), code(), evening.stamp(0)))
-            .toList();
-    book.lessons().plan(pieces);
-    return new Taught(evening, lesson, pieces, List.of());
+    if (evening.pulls() > 1) {
+      // The tutor's own pack stands on the shelf, too.
+      book.packShelf().put(lesson.packId());
+    }
+    List<PlannedPiece> pieces = book.lessons().planOf(lesson.id());
+    pieces.forEach(each -> codes.add(each.code()));
+    return new Taught(
+        evening,
+        lesson,
+        pieces,
+        book.readingPlans().of(lesson.id()).stream().map(ReadingLine::planned).toList());
   }
 
   private Map<String, UUID> cloths(Evening evening) {
@@ -116,12 +88,33 @@ final class DemoLessons {
     return cloths;
   }
 
-  private LessonPack pack(String name) {
-    LessonPack pack = packs.get(name);
-    if (pack == null) {
-      throw new IllegalStateException("the program lacks its pack " + name);
-    }
-    return pack;
+  private LessonPack pack(Evening evening) {
+    LessonPack pack = packs.computeIfAbsent(evening.pack(), this::ofProgram);
+    return evening.pulls() == 1 ? pack : pulledMore(pack, evening.pulls());
+  }
+
+  private LessonPack ofProgram(String name) {
+    return BuiltInPacks.all().stream()
+        .filter(each -> each.name().equals(name))
+        .findFirst()
+        .map(each -> read.read(each).value())
+        .orElseThrow(() -> new IllegalStateException("the program lacks its pack " + name));
+  }
+
+  /** The tutor's own copy of a pack, as one would change it to have each piece pulled more. */
+  private LessonPack pulledMore(LessonPack pack, int pulls) {
+    String own = pack.about().name() + "-pulled-more";
+    String yaml =
+        pack.files()
+            .packYaml()
+            .replace("name: " + pack.about().name(), "name: " + own)
+            .replace(
+                "title: " + pack.about().title(),
+                "title: " + pack.about().title() + ", pulled again")
+            .replace("  readings: " + pack.measure().readings(), "  readings: " + pulls);
+    Map<String, byte[]> files = new HashMap<>(pack.files().byName());
+    files.put("pack.yaml", yaml.getBytes(StandardCharsets.UTF_8));
+    return read.read(new PackBytes(own, files)).value();
   }
 
   /** A code that no piece of the demo has. */

@@ -13,9 +13,9 @@ import walebook.record.Stamp;
  * @param week from 0
  * @param pack name of the pack that is taught
  * @param cloths the room's cloth for each slot of the pack's plan
- * @param readings pulls asked for on each piece
+ * @param pulls asked for on each piece
  */
-record Evening(int week, String pack, String title, Map<String, DemoCloth> cloths, int readings) {
+record Evening(int week, String pack, String title, Map<String, DemoCloth> cloths, int pulls) {
   private static final LocalDate FIRST = LocalDate.of(2026, 9, 14);
   private static final String STRETCH = "measuring-stretch";
   private static final String SEAM = "seam-that-stretches";

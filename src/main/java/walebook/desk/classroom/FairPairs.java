@@ -22,7 +22,7 @@ final class FairPairs extends BorderPane {
     table.setAccessibleText(words.say("desk.class.pairs.title"));
     var first = table.words(words.say("desk.class.col.first"), 16, FairFound.Pair::first);
     table
-        .words(words.say("desk.class.col.second"), 16, FairFound.Pair::second)
+        .words(words.say("desk.class.col.second"), 15.3, FairFound.Pair::second)
         .setCellFactory(WrappedCell::new);
     table.figures(
         words.say("desk.class.col.apart"),
@@ -31,7 +31,7 @@ final class FairPairs extends BorderPane {
         FairFound.Pair::apart);
     table.figures(
         words.say("desk.class.col.limits"),
-        10,
+        10.7,
         pair -> orNaN(pair.found().low()),
         FairFound.Pair::limits);
     table

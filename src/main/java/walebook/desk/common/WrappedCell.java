@@ -20,12 +20,19 @@ public final class WrappedCell<T> extends TableCell<T, String> {
     text.fillProperty().bind(textFillProperty());
     text.fontProperty().bind(fontProperty());
     text.wrappingWidthProperty().bind(column.widthProperty().subtract(PADDING));
+    text.wrappingWidthProperty().addListener((from, old, now) -> show());
+    text.fontProperty().addListener((from, old, now) -> show());
   }
 
   @Override
   protected void updateItem(@Nullable String item, boolean empty) {
     super.updateItem(item, empty);
-    text.setText(item == null ? "" : item);
+    show();
     setGraphic(empty ? null : text);
+  }
+
+  private void show() {
+    String item = getItem();
+    text.setText(item == null ? "" : BrokenLines.of(item, text.getFont(), text.getWrappingWidth()));
   }
 }

@@ -42,7 +42,14 @@ final class BookWays implements Ways {
 
   @Override
   public Answer<Book> makeBook(Path file, String name) {
-    return files.make(file, name, false, Unit.MM, clock);
+    // A new book has nothing to take back yet, least of all its name.
+    return files
+        .make(file, name, false, Unit.MM, clock)
+        .map(
+            book -> {
+              book.history().beginHere();
+              return book;
+            });
   }
 
   @Override

@@ -7,6 +7,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.ChoiceField;
 import walebook.desk.common.EmptyState;
@@ -19,6 +20,9 @@ import walebook.words.Words;
 
 /** Asks who sits at the screen: type a few letters, or pick from the large list. */
 final class WhoAmI {
+  /** Room for the frame and the bar that scrolls the names, px. */
+  private static final double EDGES = 20;
+
   private final Words words;
   private final TodayViewModel model;
 
@@ -89,7 +93,29 @@ final class WhoAmI {
     search.sceneProperty().addListener((from, old, now) -> search.requestFocus());
   }
 
+  /** A long name goes on below: it is what one looks for. */
   private final class NameCell extends ListCell<Student> {
+    NameCell() {
+      setWrapText(true);
+      setPrefWidth(0);
+    }
+
+    /** A list gives all cells one height, whatever stands in them. */
+    @Override
+    protected double computePrefHeight(double width) {
+      double usual = super.computePrefHeight(width);
+      if (getListView() == null || getText() == null || getText().isEmpty()) {
+        return usual;
+      }
+      Text name = new Text(getText());
+      name.setFont(getFont());
+      double sides = snappedLeftInset() + snappedRightInset() + EDGES;
+      name.setWrappingWidth(Math.max(1, getListView().getWidth() - sides));
+      // The list rounds down, and half a px too little cuts the second line.
+      double ends = snappedTopInset() + snappedBottomInset() + 2;
+      return Math.max(usual, Math.ceil(name.getLayoutBounds().getHeight() + ends));
+    }
+
     @Override
     protected void updateItem(@Nullable Student item, boolean empty) {
       super.updateItem(item, empty);

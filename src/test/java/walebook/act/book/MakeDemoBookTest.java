@@ -12,6 +12,9 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.act.decide.AnswerGarment;
+import walebook.act.lesson.ReadLimits;
+import walebook.act.lesson.ReadTaught;
+import walebook.act.lesson.ReplanLesson;
 import walebook.act.piece.JudgePiece;
 import walebook.act.piece.LoadPieceRoom;
 import walebook.act.piece.PieceRoom;
@@ -23,10 +26,14 @@ import walebook.compare.ClassProgress;
 import walebook.compare.ClothStretch;
 import walebook.garment.Advice;
 import walebook.garment.Check;
+import walebook.lesson.LessonPack;
+import walebook.lesson.ReadPack;
 import walebook.record.GarmentSheet;
 import walebook.record.Grain;
+import walebook.record.Lesson;
 import walebook.record.SeamEnd;
 import walebook.record.Step;
+import walebook.record.TaughtPack;
 import walebook.record.TestPiece;
 import walebook.statistics.Proportion;
 import walebook.tables.SharedTables;
@@ -69,6 +76,26 @@ class MakeDemoBookTest {
     assertThat(pieces)
         .filteredOn(each -> each.measure().pulls().size() == 3)
         .hasSizeGreaterThan(30);
+  }
+
+  /** As any class's lessons are: planned again for the same students, nothing is dealt anew. */
+  @Test
+  void itsLessonsAreTakenUpAndDealtAsTheWindowDoesIt() {
+    ReadTaught taught = new ReadTaught(book, new ReadPack());
+    for (Lesson lesson : book.lessons().of(book.classes().all().get(0).id())) {
+      LessonPack pack = taught.pack(lesson.packId()).value();
+      assertThat(book.lessons().planOf(lesson.id()))
+          .allMatch(each -> each.asked().readings() == pack.measure().readings());
+      ReplanLesson.Replanned change =
+          new ReplanLesson(book, Classroom.CLOCK)
+              .replan(lesson, ReadLimits.Typed.NOTHING, 1)
+              .value();
+      assertThat(change.handedOut()).as(lesson.title()).isZero();
+      assertThat(change.takenBack()).as(lesson.title()).isZero();
+    }
+    assertThat(book.packShelf().all())
+        .extracting(TaughtPack::name)
+        .containsExactly("seam-that-stretches-pulled-more");
   }
 
   @Test
