@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.UUID;
+import walebook.act.bring.BringInLog;
 import walebook.act.bring.BringInPieces;
 import walebook.act.bring.BringInRoster;
 import walebook.act.bring.BringPlan;
@@ -28,6 +29,7 @@ import walebook.record.Keyed;
 import walebook.record.SchoolClass;
 import walebook.record.Student;
 import walebook.tables.SharedTables;
+import walebook.words.Words;
 
 /** In from spreadsheets: a roster or test pieces, tried first or at once, and taken back. */
 final class BringJobs {
@@ -37,6 +39,9 @@ final class BringJobs {
     return List.of(
         job("bring roster", "command.bring.roster", BringWhat.ROSTER),
         job("bring pieces", "command.bring.pieces", BringWhat.PIECES),
+        job("bring readings", "command.bring.readings", BringWhat.READINGS),
+        job("bring washes", "command.bring.washes", BringWhat.WASHES),
+        job("bring notes", "command.bring.notes", BringWhat.NOTES),
         Job.shows(
                 "bring undo",
                 "command.bring.undo",
@@ -61,6 +66,8 @@ final class BringJobs {
                 Option.of("by", "NAME", "command.option.bring-by")));
     if (what == BringWhat.PIECES) {
       options.add(Option.of("student", "NAME", "command.option.bring-student"));
+    }
+    if (what != BringWhat.ROSTER) {
       options.add(Option.of("days", "ORDER", "command.option.days"));
       options.add(Job.SURE);
     }
@@ -90,7 +97,7 @@ final class BringJobs {
             student == null ? null : student.id(),
             order(typed, what),
             typed.has("good-rows"),
-            what == BringWhat.PIECES && typed.has("sure"));
+            what != BringWhat.ROSTER && typed.has("sure"));
     boolean dry = typed.has("dry-run");
     Trial trial = dry ? tried(plan, terminal, book) : brought(plan, typed, terminal, book);
     if (typed.text("rejected") != null && trial.hasProblems()) {
@@ -113,12 +120,19 @@ final class BringJobs {
   private static Trial brought(BringPlan plan, Typed typed, Terminal terminal, Book book) {
     By by = By.named(typed.text("by", ""));
     SharedTables tables = SharedTables.read();
+    Words words = terminal.words();
     return Refused.unless(
-        plan.what() == BringWhat.PIECES
-            ? new BringInPieces(book, tables, terminal.words(), terminal.clock(), terminal.chance())
-                .bring(plan, by)
-            : new BringInRoster(book, tables, terminal.words(), terminal.clock(), terminal.chance())
-                .bring(plan, by));
+        switch (plan.what()) {
+          case ROSTER ->
+              new BringInRoster(book, tables, words, terminal.clock(), terminal.chance())
+                  .bring(plan, by);
+          case PIECES ->
+              new BringInPieces(book, tables, words, terminal.clock(), terminal.chance())
+                  .bring(plan, by);
+          case READINGS, WASHES, NOTES ->
+              new BringInLog(book, tables, words, terminal.clock(), terminal.chance())
+                  .bring(plan, by);
+        });
   }
 
   /** The guesses with what was typed in their place: {@code C=gauge}, {@code C=gauge:cm}. */
@@ -174,7 +188,7 @@ final class BringJobs {
   }
 
   private static DayOrder order(Typed typed, BringWhat what) {
-    String text = what == BringWhat.PIECES ? typed.text("days") : null;
+    String text = what == BringWhat.ROSTER ? null : typed.text("days");
     if (text == null) {
       return DayOrder.UNKNOWN;
     }

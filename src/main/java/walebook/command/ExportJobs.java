@@ -214,7 +214,7 @@ final class ExportJobs {
     String name = typed.text("to", "");
     Path file = AtBook.path("to", name);
     if (TermFormat.find(name) == null) {
-      throw Refused.field("to", "sheet.no-workbook-name", name, ".xlsx, .csv, .json");
+      throw Refused.field("to", "sheet.no-workbook-name", name, ".xlsx, .csv, .zip, .json");
     }
     return file;
   }

@@ -31,6 +31,32 @@ final class MarkColumns {
   }
 
   private List<Column<AssessedPiece>> all() {
+    which();
+    for (CheckedBy by : CheckedBy.values()) {
+      checked(by);
+    }
+    columns.add(
+        Column.text(
+            "standing",
+            "sheet.checks.standing",
+            "sheet.checks.standing.says",
+            Origin.COVERAGE,
+            Format.TEXT,
+            piece -> words.say(piece.standing().says())));
+    columns.add(
+        Column.figure(
+            "comments",
+            "sheet.checks.comments",
+            "",
+            "sheet.checks.comments.says",
+            Origin.COUNT,
+            Format.TALLY,
+            AssessedPiece::comments));
+    return columns;
+  }
+
+  /** Whose piece it is, and what for. */
+  private void which() {
     columns.add(
         Column.text(
             "student",
@@ -74,27 +100,6 @@ final class MarkColumns {
                 Format.LONG_TEXT,
                 assessed::codesOf)
             .wide(14));
-    for (CheckedBy by : CheckedBy.values()) {
-      checked(by);
-    }
-    columns.add(
-        Column.text(
-            "standing",
-            "sheet.checks.standing",
-            "sheet.checks.standing.says",
-            Origin.COVERAGE,
-            Format.TEXT,
-            piece -> words.say(piece.standing().says())));
-    columns.add(
-        Column.figure(
-            "comments",
-            "sheet.checks.comments",
-            "",
-            "sheet.checks.comments.says",
-            Origin.COUNT,
-            Format.TALLY,
-            AssessedPiece::comments));
-    return columns;
   }
 
   private void checked(CheckedBy by) {

@@ -10,6 +10,8 @@ public enum TermFormat {
   WORKBOOK(".xlsx"),
   /** The table of pieces alone (RFC 4180). */
   CSV(".csv"),
+  /** Every table as a CSV file of its own, in one zip. */
+  TABLES(".zip"),
   /** Every table, for machines. */
   JSON(".json");
 

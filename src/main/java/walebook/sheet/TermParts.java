@@ -51,6 +51,29 @@ final class TermParts {
             "ProgressTable",
             ProgressColumns.of(facts),
             facts.progress().rows()));
+    planned(choices);
+    AssessedParts.of(facts, words).forEach(this::onlyFilled);
+    return List.copyOf(parts);
+  }
+
+  private void measured(Choices choices) {
+    onlyFilled(
+        SheetPart.of(
+            "sheet.readings.name",
+            "sheet.term.about-readings",
+            "ReadingTable",
+            ReadingColumns.of(facts.lookup(), choices),
+            facts.log().readings()));
+    onlyFilled(
+        SheetPart.of(
+            "sheet.washes.name",
+            "sheet.term.about-washes",
+            "WashTable",
+            WashColumns.of(choices),
+            facts.log().washes()));
+  }
+
+  private void planned(Choices choices) {
     onlyFilled(
         SheetPart.of(
             "sheet.plan.name",
@@ -86,25 +109,6 @@ final class TermParts {
             "NoteTable",
             NoteColumns.of(facts.lookup(), words),
             facts.log().notes()));
-    AssessedParts.of(facts, words).forEach(this::onlyFilled);
-    return List.copyOf(parts);
-  }
-
-  private void measured(Choices choices) {
-    onlyFilled(
-        SheetPart.of(
-            "sheet.readings.name",
-            "sheet.term.about-readings",
-            "ReadingTable",
-            ReadingColumns.of(facts.lookup(), choices),
-            facts.log().readings()));
-    onlyFilled(
-        SheetPart.of(
-            "sheet.washes.name",
-            "sheet.term.about-washes",
-            "WashTable",
-            WashColumns.of(choices),
-            facts.log().washes()));
   }
 
   private SheetPart<?> pieces() {

@@ -83,7 +83,7 @@ public record TermPreview(
   static Set<TermFormat> formats(SheetPart<?> part) {
     return part.streamed()
         ? Set.of(TermFormat.values())
-        : Set.of(TermFormat.WORKBOOK, TermFormat.JSON);
+        : Set.of(TermFormat.WORKBOOK, TermFormat.JSON, TermFormat.TABLES);
   }
 
   private static int pieces(TermFacts facts, java.util.UUID student) {

@@ -82,6 +82,7 @@ public final class WorkbookFile {
       throws IOException {
     switch (format) {
       case WORKBOOK -> TermWorkbook.write(facts, words, out, progress);
+      case TABLES -> TermTables.write(facts, words, out, progress);
       case JSON -> TermJson.write(facts, words, out, progress);
       case CSV -> {
         progress.at(0);

@@ -50,25 +50,36 @@ final class BringIn {
                 return Answer.bad(missing);
               }
               return Answer.good(
-                  plan.what() == BringWhat.ROSTER
-                      ? roster(plan, places, dry, by)
-                      : pieces(plan, places, dry, by));
+                  switch (plan.what()) {
+                    case ROSTER -> roster(plan, places, dry, by);
+                    case PIECES -> pieces(plan, places, dry, by);
+                    case READINGS, WASHES, NOTES -> log(plan, places, dry, by);
+                  });
             });
   }
 
   private static @Nullable Problem missing(BringPlan plan, Map<String, Integer> places) {
-    if (plan.what() == BringWhat.ROSTER) {
-      return places.containsKey(BringField.NAME) ? null : column(BringField.NAME);
-    }
-    if (!places.containsKey(BringField.STUDENT) && plan.studentId() == null) {
+    if (plan.what() == BringWhat.PIECES
+        && !places.containsKey(BringField.STUDENT)
+        && plan.studentId() == null) {
       return column(BringField.STUDENT);
     }
-    for (PieceField each : List.of(PieceField.CLOTH, PieceField.GRAIN, PieceField.STITCH)) {
-      if (!places.containsKey(each.key())) {
-        return column(each.key());
+    for (String each : needed(plan.what())) {
+      if (!places.containsKey(each)) {
+        return column(each);
       }
     }
     return null;
+  }
+
+  private static List<String> needed(BringWhat what) {
+    return switch (what) {
+      case ROSTER -> List.of(BringField.NAME);
+      case PIECES -> List.of("cloth", "grain", "stitch");
+      case READINGS -> List.of("cloth", "grain", "gauge", "stretched");
+      case WASHES -> List.of("cloth", "grain", "before", "after");
+      case NOTES -> List.of(BringField.NOTE_ABOUT, BringField.NOTE_WHICH, "note-body");
+    };
   }
 
   private static Problem column(String field) {
@@ -85,12 +96,8 @@ final class BringIn {
   }
 
   private Trial pieces(BringPlan plan, Map<String, Integer> places, boolean dry, By by) {
-    DayOrder order = plan.order();
-    List<String> days = days(plan, places);
-    if (order == DayOrder.UNKNOWN) {
-      order = DayText.order(days);
-    }
-    boolean needsOrder = order == DayOrder.UNKNOWN && days.stream().anyMatch(DayText::isAmbiguous);
+    DayOrder order = order(plan, places);
+    boolean needsOrder = needsOrder(plan, places, order);
     PieceTable table =
         new PieceTable(
             plan, room(plan), book.lessons().of(plan.classId()), words, LocalDate.now(clock));
@@ -108,6 +115,35 @@ final class BringIn {
             step -> new PieceRows(book, clock, chance, table, rows, numbers).run(step, by));
   }
 
+  private Trial log(BringPlan plan, Map<String, Integer> places, boolean dry, By by) {
+    DayOrder order = order(plan, places);
+    return new InOneStep(book)
+        .run(
+            plan,
+            dry,
+            needsOrder(plan, places, order),
+            step -> new LogRows<>(book, plan, places, order, kind(plan)).run(step, by));
+  }
+
+  private LogKind<?> kind(BringPlan plan) {
+    LogTable table = new LogTable(book, plan.classId());
+    ChoiceText choices = new ChoiceText(words);
+    return switch (plan.what()) {
+      case READINGS -> new ReadingKind(book, clock, plan.classId(), table, choices);
+      case WASHES -> new WashKind(book, clock, table, choices);
+      case NOTES -> new NoteKind(book, clock, plan.classId(), table, words);
+      case ROSTER, PIECES -> throw new IllegalArgumentException("no log: " + plan.what());
+    };
+  }
+
+  private static DayOrder order(BringPlan plan, Map<String, Integer> places) {
+    return plan.order() == DayOrder.UNKNOWN ? DayText.order(days(plan, places)) : plan.order();
+  }
+
+  private static boolean needsOrder(BringPlan plan, Map<String, Integer> places, DayOrder order) {
+    return order == DayOrder.UNKNOWN && days(plan, places).stream().anyMatch(DayText::isAmbiguous);
+  }
+
   /** What was sewn once was sewn on cloths and machines that may be out of use by now. */
   private PieceRoom room(BringPlan plan) {
     PieceRoom now = LoadPieceRoom.of(book, tables, plan.classId());
@@ -123,7 +159,7 @@ final class BringIn {
 
   private static List<String> days(BringPlan plan, Map<String, Integer> places) {
     List<String> days = new ArrayList<>();
-    for (BringField each : BringField.of(BringWhat.PIECES)) {
+    for (BringField each : BringField.of(plan.what())) {
       Integer column = places.get(each.key());
       if (each.kind() == PieceField.Kind.DATE && column != null) {
         for (InRow row : plan.sheet().rows()) {

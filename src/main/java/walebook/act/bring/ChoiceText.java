@@ -3,8 +3,10 @@ package walebook.act.bring;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import walebook.act.bring.match.BringField;
 import walebook.act.piece.PieceField;
 import walebook.record.Broke;
+import walebook.record.CutEdge;
 import walebook.record.Fold;
 import walebook.record.Grain;
 import walebook.record.Keyed;
@@ -53,6 +55,7 @@ final class ChoiceText {
     put(PieceField.FOLD, Fold.values(), Map.of());
     put(PieceField.PULL, Pull.values(), Map.of());
     put(PieceField.OUTCOME, PieceOutcome.values(), Map.of());
+    put(BringField.READ_AT, CutEdge.values(), Map.of());
     put("student-tier", Tier.values(), Map.of());
   }
 

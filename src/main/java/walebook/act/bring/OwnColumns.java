@@ -2,20 +2,74 @@ package walebook.act.bring;
 
 import java.util.HashMap;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import walebook.act.bring.match.BringField;
 import walebook.act.bring.match.BringWhat;
 import walebook.act.piece.PieceField;
 import walebook.sheet.Column;
+import walebook.sheet.LogTables;
 import walebook.sheet.PieceColumns;
 import walebook.sheet.PieceLookup;
 import walebook.words.Words;
 
-/** The headers of our own workbook's pieces, taken from where it is written. */
+/** The headers of our own workbook's tables, taken from where it is written. */
 final class OwnColumns {
   private OwnColumns() {}
 
-  /** The key of the field that each title holds; empty for what is worked out from the others. */
-  static Map<String, String> of(Words words) {
+  /**
+   * The key of the field that each title holds; empty for what is worked out from the others. No
+   * workbook of ours has a roster to bring in.
+   */
+  static Map<String, String> of(BringWhat what, Words words) {
+    Map<String, String> fields = new HashMap<>();
+    switch (what) {
+      case ROSTER -> {}
+      case PIECES -> fields.putAll(pieces(words));
+      case READINGS ->
+          put(fields, what, LogTables.readings(words), Map.of("edge", BringField.READ_AT));
+      case WASHES -> put(fields, what, LogTables.washes(words), Map.of());
+      case NOTES ->
+          put(
+              fields,
+              what,
+              LogTables.notes(words),
+              Map.of(
+                  "about",
+                  BringField.NOTE_ABOUT,
+                  "which",
+                  BringField.NOTE_WHICH,
+                  "author",
+                  "note-from",
+                  "words",
+                  "note-body"));
+    }
+    return fields;
+  }
+
+  /** The sheet of our own workbook that holds this; null for a roster. */
+  static @Nullable String sheet(BringWhat what, Words words) {
+    return switch (what) {
+      case ROSTER -> null;
+      case PIECES -> words.say("sheet.pieces.name");
+      case READINGS -> words.say("sheet.readings.name");
+      case WASHES -> words.say("sheet.washes.name");
+      case NOTES -> words.say("sheet.notes.name");
+    };
+  }
+
+  private static void put(
+      Map<String, String> fields,
+      BringWhat what,
+      Map<String, String> titles,
+      Map<String, String> renamed) {
+    titles.forEach(
+        (key, title) -> {
+          String field = renamed.getOrDefault(key, key);
+          fields.put(title, BringField.find(what, field) == null ? "" : field);
+        });
+  }
+
+  private static Map<String, String> pieces(Words words) {
     Map<String, String> fields = new HashMap<>();
     for (Column<?> each : PieceColumns.all(PieceLookup.NONE, words)) {
       fields.put(each.title(words), field(each.key()));

@@ -1,7 +1,6 @@
 package walebook.act.bring;
 
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import walebook.act.bring.match.BringField;
@@ -35,9 +34,9 @@ public final class ReadSpreadsheet {
     return ReadTables.open(file)
         .map(
             found -> {
-              String own = words.say("sheet.pieces.name");
-              boolean isOwn = what == BringWhat.PIECES && found.sheets().contains(own);
-              String usual = isOwn ? own : found.sheets().get(0);
+              String own = OwnColumns.sheet(what, words);
+              String usual =
+                  own != null && found.sheets().contains(own) ? own : found.sheets().get(0);
               return new SpreadsheetFile(file, found.sheets(), usual, found.remarks());
             });
   }
@@ -63,7 +62,7 @@ public final class ReadSpreadsheet {
   }
 
   private Map<String, String> own(BringWhat what) {
-    return what == BringWhat.PIECES ? OwnColumns.of(words) : new HashMap<>();
+    return OwnColumns.of(what, words);
   }
 
   /** The row among the first that names most columns; none when no header is understood. */

@@ -46,13 +46,22 @@ final class BringPane extends VBox {
   private VBox source() {
     Segments<BringWhat> what =
         new Segments<>(
-            List.of(BringWhat.PIECES, BringWhat.ROSTER),
+            List.of(
+                BringWhat.PIECES,
+                BringWhat.ROSTER,
+                BringWhat.READINGS,
+                BringWhat.WASHES,
+                BringWhat.NOTES),
             model.whatProperty(),
             each ->
                 words.say(
-                    each == BringWhat.PIECES
-                        ? "desk.term.bring.pieces"
-                        : "desk.term.bring.roster"));
+                    switch (each) {
+                      case PIECES -> "desk.term.bring.pieces";
+                      case ROSTER -> "desk.term.bring.roster";
+                      case READINGS -> "desk.term.bring.readings";
+                      case WASHES -> "desk.term.bring.washes";
+                      case NOTES -> "desk.term.bring.notes";
+                    }));
     Label file = Texts.text("", "strong");
     file.textProperty()
         .bind(

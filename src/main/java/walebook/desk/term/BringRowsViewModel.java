@@ -14,6 +14,7 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import javafx.collections.transformation.FilteredList;
 import org.jspecify.annotations.Nullable;
+import walebook.act.bring.BringInLog;
 import walebook.act.bring.BringInPieces;
 import walebook.act.bring.BringInRoster;
 import walebook.act.bring.BringPlan;
@@ -23,14 +24,16 @@ import walebook.act.bring.Trial;
 import walebook.act.bring.TryRows;
 import walebook.act.bring.UndoBringIn;
 import walebook.act.bring.WriteRejected;
-import walebook.act.bring.match.BringWhat;
 import walebook.act.bring.match.DayOrder;
+import walebook.book.Book;
 import walebook.desk.common.Notice;
 import walebook.desk.common.PickFile;
 import walebook.desk.common.Session;
 import walebook.problem.Answer;
 import walebook.record.SchoolClass;
 import walebook.record.Student;
+import walebook.tables.SharedTables;
+import walebook.words.Words;
 
 /** The rows of a spreadsheet in hand: tried, brought in, taken back, or given back. */
 public final class BringRowsViewModel {
@@ -177,21 +180,20 @@ public final class BringRowsViewModel {
   }
 
   private Answer<Trial> bring(BringPlan plan) {
-    return plan.what() == BringWhat.PIECES
-        ? new BringInPieces(
-                session.book(),
-                session.tables(),
-                session.words(),
-                session.clock(),
-                session.chance())
-            .bring(plan, session.by())
-        : new BringInRoster(
-                session.book(),
-                session.tables(),
-                session.words(),
-                session.clock(),
-                session.chance())
-            .bring(plan, session.by());
+    Book book = session.book();
+    SharedTables tables = session.tables();
+    Words words = session.words();
+    return switch (plan.what()) {
+      case ROSTER ->
+          new BringInRoster(book, tables, words, session.clock(), session.chance())
+              .bring(plan, session.by());
+      case PIECES ->
+          new BringInPieces(book, tables, words, session.clock(), session.chance())
+              .bring(plan, session.by());
+      case READINGS, WASHES, NOTES ->
+          new BringInLog(book, tables, words, session.clock(), session.chance())
+              .bring(plan, session.by());
+    };
   }
 
   private void brought(Trial done) {

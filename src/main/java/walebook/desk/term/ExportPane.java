@@ -165,6 +165,7 @@ final class ExportPane extends VBox {
         switch (each) {
           case WORKBOOK -> "desk.term.export.workbook";
           case CSV -> "desk.term.export.csv";
+          case TABLES -> "desk.term.export.tables";
           case JSON -> "desk.term.export.json";
         });
   }

@@ -59,6 +59,7 @@ public final class ExportViewModel {
   public enum Kind {
     WORKBOOK(".xlsx"),
     CSV(".csv"),
+    TABLES(".zip"),
     JSON(".json");
 
     private final String ending;

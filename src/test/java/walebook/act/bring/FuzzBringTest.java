@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.Set;
 import java.util.logging.Level;
@@ -109,6 +110,27 @@ class FuzzBringTest {
           new Object[] {"Nuur Ebb", "S11", "core"},
           new Object[] {"ליאור גל", "", "own"});
 
+  /** What stands beside the pieces, each with a sound row. */
+  private static final Map<BringWhat, byte[]> LOGS =
+      Map.of(
+          BringWhat.READINGS,
+          MadeWorkbook.of(
+              "Readings",
+              new Object[] {"Cloth", "Grain", "Date", "L0 (mm)", "L1 (mm)", "Pull", "Remark"},
+              new Object[] {
+                "Grey jersey", "course", LocalDate.of(2026, 10, 5), 100, 152.5, "firm", "+44"
+              }),
+          BringWhat.WASHES,
+          MadeWorkbook.of(
+              "Washes",
+              new Object[] {"Cloth", "Grain", "Date", "Before (cm)", "After (cm)", "Wash"},
+              new Object[] {"grey jersey", "wale", "5.10.2026", 50, 47.5, "40 °C"}),
+          BringWhat.NOTES,
+          MadeWorkbook.of(
+              "Notes",
+              new Object[] {"About", "Which", "From", "Note"},
+              new Object[] {"cloth", "Grey jersey", "Ada Pier", "=1+1 נור"}));
+
   private final Map<BringWhat, Integer> brought = new EnumMap<>(BringWhat.class);
   private int refused;
   private int rowsOnly;
@@ -131,19 +153,15 @@ class FuzzBringTest {
         BookContent content = new BookContent(file)) {
       String steady = content.hash(GROWS);
       for (int i = 0; i < FILES; i++) {
-        boolean text = random.nextInt(3) == 0;
-        BringWhat what = random.nextInt(3) == 0 ? BringWhat.ROSTER : BringWhat.PIECES;
-        byte[] good =
-            what == BringWhat.PIECES
-                ? text ? PIECES_TEXT.getBytes(StandardCharsets.UTF_8) : PIECES
-                : text ? ROSTER_TEXT.getBytes(StandardCharsets.UTF_8) : ROSTER;
+        BringWhat what = kind(random);
+        boolean text = !what.isLog() && random.nextInt(3) == 0;
+        byte[] good = good(what, text);
         byte[] spoiled = text ? mutator.text(good) : mutator.workbook(good);
         // A commit waits for the disk, so in the short form half of the files are only tried.
         boolean forReal = FILES > 2000 || random.nextBoolean();
         one(room, content, steady, what, spoiled, forReal, "seed " + seed + ", file " + i);
       }
-      assertThat(brought.getOrDefault(BringWhat.PIECES, 0)).isPositive();
-      assertThat(brought.getOrDefault(BringWhat.ROSTER, 0)).isPositive();
+      assertThat(brought).containsOnlyKeys(BringWhat.values());
       assertThat(refused).isPositive();
       System.out.println(
           "FuzzBringTest: brought in "
@@ -201,6 +219,20 @@ class FuzzBringTest {
     return out.toByteArray();
   }
 
+  /** Half of them are pieces. */
+  private static BringWhat kind(Random random) {
+    BringWhat[] all = BringWhat.values();
+    return random.nextBoolean() ? BringWhat.PIECES : all[random.nextInt(all.length)];
+  }
+
+  private static byte[] good(BringWhat what, boolean text) {
+    return switch (what) {
+      case PIECES -> text ? PIECES_TEXT.getBytes(StandardCharsets.UTF_8) : PIECES;
+      case ROSTER -> text ? ROSTER_TEXT.getBytes(StandardCharsets.UTF_8) : ROSTER;
+      default -> Objects.requireNonNull(LOGS.get(what));
+    };
+  }
+
   private void one(
       Classroom room,
       BookContent content,
@@ -255,12 +287,19 @@ class FuzzBringTest {
               if (!forReal) {
                 return tried;
               }
+              Random chance = new Random(1);
               Answer<Trial> done =
-                  what == BringWhat.PIECES
-                      ? new BringInPieces(room.book, TABLES, WORDS, Classroom.CLOCK, new Random(1))
-                          .bring(plan, By.NOBODY)
-                      : new BringInRoster(room.book, TABLES, WORDS, Classroom.CLOCK, new Random(1))
-                          .bring(plan, By.NOBODY);
+                  switch (what) {
+                    case PIECES ->
+                        new BringInPieces(room.book, TABLES, WORDS, Classroom.CLOCK, chance)
+                            .bring(plan, By.NOBODY);
+                    case ROSTER ->
+                        new BringInRoster(room.book, TABLES, WORDS, Classroom.CLOCK, chance)
+                            .bring(plan, By.NOBODY);
+                    case READINGS, WASHES, NOTES ->
+                        new BringInLog(room.book, TABLES, WORDS, Classroom.CLOCK, chance)
+                            .bring(plan, By.NOBODY);
+                  };
               assertThat(done.value().fates())
                   .as("what is foretold is what comes")
                   .isEqualTo(tried.value().fates());

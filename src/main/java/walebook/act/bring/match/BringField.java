@@ -26,12 +26,61 @@ public record BringField(String key, PieceField.Kind kind) {
   public static final String ALIAS = "student-alias";
   public static final String TIER = "student-tier";
 
+  /** Where on the cloth a reading was taken. */
+  public static final String READ_AT = "read-at";
+
+  /** What kind of thing a note is about. */
+  public static final String NOTE_ABOUT = "note-about";
+
+  /** The piece's code, the cloth's name or the lesson's title. */
+  public static final String NOTE_WHICH = "note-which";
+
+  public static final String CLOTH = "cloth";
+  public static final String MEASURED_BY = "measured-by";
+
+  private static final List<BringField> READINGS =
+      List.of(
+          choice(CLOTH),
+          choice("grain"),
+          choice(LESSON),
+          choice(MEASURED_BY),
+          new BringField("measured-on", PieceField.Kind.DATE),
+          new BringField("gauge", PieceField.Kind.LENGTH),
+          new BringField("stretched", PieceField.Kind.LENGTH),
+          new BringField("released", PieceField.Kind.LENGTH),
+          choice("pull"),
+          new BringField("load", PieceField.Kind.NUMBER),
+          choice("fold"),
+          choice(READ_AT),
+          new BringField("hold", PieceField.Kind.NUMBER),
+          new BringField("rest", PieceField.Kind.NUMBER),
+          new BringField("cycle", PieceField.Kind.WHOLE),
+          text("remark"));
+
+  private static final List<BringField> WASHES =
+      List.of(
+          choice(CLOTH),
+          choice("grain"),
+          new BringField("washed-on", PieceField.Kind.DATE),
+          new BringField("before", PieceField.Kind.LENGTH),
+          new BringField("after", PieceField.Kind.LENGTH),
+          text("wash"));
+
+  private static final List<BringField> NOTES =
+      List.of(choice(NOTE_ABOUT), choice(NOTE_WHICH), text("note-from"), text("note-body"));
+
   private static final List<BringField> ROSTER = List.of(text(NAME), text(ALIAS), choice(TIER));
   private static final List<BringField> PIECES = pieces();
 
   /** The fields of a kind of table, in the order of the work. */
   public static List<BringField> of(BringWhat what) {
-    return what == BringWhat.ROSTER ? ROSTER : PIECES;
+    return switch (what) {
+      case ROSTER -> ROSTER;
+      case PIECES -> PIECES;
+      case READINGS -> READINGS;
+      case WASHES -> WASHES;
+      case NOTES -> NOTES;
+    };
   }
 
   /** The field with this key, or null when a table of this kind has none. */

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Guesses what each column holds from its header; a person has the last word. */
 public final class GuessColumns {
-  /** So many of our own headers together stand only in a workbook of our own. */
+  /** So many of our own headers together, or all there are, stand only in our own workbook. */
   private static final int OWN = 20;
 
   private static final double SAME = 1.0;
@@ -34,7 +34,9 @@ public final class GuessColumns {
       Map<String, ColumnMatch> kept) {
     @Nullable ColumnMatch[] found = new ColumnMatch[headers.size()];
     Set<String> taken = new HashSet<>();
-    boolean isOwn = headers.stream().filter(own::containsKey).count() >= OWN;
+    boolean isOwn =
+        !own.isEmpty()
+            && headers.stream().filter(own::containsKey).count() >= Math.min(OWN, own.size());
     for (int i = 0; i < found.length; i++) {
       String header = headers.get(i);
       ColumnMatch known = kept.get(header);

@@ -1,0 +1,121 @@
+package walebook.act.bring;
+
+import java.time.Clock;
+import java.util.List;
+import java.util.Locale;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import walebook.act.bring.match.BringField;
+import walebook.act.note.KeepNote;
+import walebook.book.Book;
+import walebook.book.Ids;
+import walebook.problem.Answer;
+import walebook.problem.Problem;
+import walebook.record.ClassNote;
+import walebook.record.Note;
+import walebook.record.PieceCode;
+import walebook.record.Stamp;
+import walebook.record.Student;
+import walebook.record.TestPiece;
+import walebook.words.Words;
+
+/** Notes about pieces, cloths and lessons, one a row. */
+final class NoteKind implements LogKind<Note> {
+  private final Book book;
+  private final Clock clock;
+  private final UUID classId;
+  private final LogTable table;
+  private final Words words;
+
+  NoteKind(Book book, Clock clock, UUID classId, LogTable table, Words words) {
+    this.book = book;
+    this.clock = clock;
+    this.classId = classId;
+    this.table = table;
+    this.words = words;
+  }
+
+  @Override
+  public String about(CellReader cells) {
+    return cells.text(BringField.NOTE_WHICH);
+  }
+
+  @Override
+  public Answer<Note> read(CellReader cells) {
+    Note.About about = kind(cells);
+    UUID which = about == null ? null : which(cells, about);
+    String body = cells.text(KeepNote.BODY);
+    if (body.isEmpty()) {
+      refuse(cells, KeepNote.BODY, "field.needed", "");
+    }
+    if (about == null || which == null || body.isEmpty()) {
+      return Answer.bad(cells.problems());
+    }
+    Stamp stamp = Stamp.fresh(clock.instant());
+    return Answer.good(new Note(Ids.next(), about, which, author(cells), body, stamp));
+  }
+
+  private Note.@Nullable About kind(CellReader cells) {
+    String typed = cells.text(BringField.NOTE_ABOUT).toLowerCase(Locale.ROOT);
+    String piece = words.say("sheet.notes.of-piece");
+    String cloth = words.say("sheet.notes.of-cloth");
+    String lesson = words.say("sheet.notes.of-lesson");
+    if (typed.equals(piece.toLowerCase(Locale.ROOT)) || typed.equals("piece")) {
+      return Note.About.PIECE;
+    } else if (typed.equals(cloth.toLowerCase(Locale.ROOT))) {
+      return Note.About.CLOTH;
+    } else if (typed.equals(lesson.toLowerCase(Locale.ROOT))) {
+      return Note.About.LESSON;
+    }
+    refuse(cells, BringField.NOTE_ABOUT, "choice.unknown", piece + "; " + cloth + "; " + lesson);
+    return null;
+  }
+
+  private @Nullable UUID which(CellReader cells, Note.About about) {
+    if (about == Note.About.CLOTH) {
+      return table.cloth(cells, BringField.NOTE_WHICH);
+    }
+    String typed = cells.text(BringField.NOTE_WHICH);
+    if (about == Note.About.LESSON) {
+      UUID lesson = table.lesson(typed);
+      if (lesson == null) {
+        refuse(cells, BringField.NOTE_WHICH, "bring.note-lesson", "");
+      }
+      return lesson;
+    }
+    TestPiece piece = book.pieces().byCode(PieceCode.bare(typed));
+    if (piece == null || !piece.whose().classId().equals(classId)) {
+      refuse(cells, BringField.NOTE_WHICH, "bring.note-piece", "");
+      return null;
+    }
+    return piece.id();
+  }
+
+  /** A student's code stands for the student. */
+  private String author(CellReader cells) {
+    String typed = cells.text(KeepNote.FROM);
+    Student student = typed.isEmpty() ? null : table.student(typed);
+    boolean isCode =
+        student != null && PieceTable.plain(student.alias()).equals(PieceTable.plain(typed));
+    return student != null && isCode ? student.name() : typed;
+  }
+
+  private static void refuse(CellReader cells, String field, String code, String wanted) {
+    cells.problems().add(Problem.refuse(code, cells.place(field), cells.text(field), wanted));
+  }
+
+  @Override
+  public List<Note> there() {
+    return book.notes().ofClass(classId).stream().map(ClassNote::note).toList();
+  }
+
+  @Override
+  public Object likeness(Note found) {
+    return List.of(found.about(), found.aboutId(), found.author(), found.body());
+  }
+
+  @Override
+  public void save(Note found) {
+    book.notes().add(found);
+  }
+}
