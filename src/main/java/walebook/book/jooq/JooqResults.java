@@ -23,13 +23,30 @@ import walebook.record.ResultLine;
 
 /** The columns that comparisons need and no more, found by the index of classes or cloths. */
 record JooqResults(Access access) implements Results {
+  /** Three keys as one: the piece's own, whose it is, what it was set to; then what is in them. */
   static final List<SelectField<?>> COLUMNS =
       List.of(
-          TEST_PIECE.ID,
-          TEST_PIECE.CODE,
-          TEST_PIECE.CLASS_ID,
-          TEST_PIECE.STUDENT_ID,
-          TEST_PIECE.SEWN_ON,
+          SharedKey.together(
+              SharedKey.plain(
+                  TEST_PIECE.ID, TEST_PIECE.CODE, TEST_PIECE.PLANNED_ID, TEST_PIECE.SEAM_END),
+              SharedKey.plain(
+                  TEST_PIECE.CLASS_ID,
+                  TEST_PIECE.STUDENT_ID,
+                  TEST_PIECE.SEWN_ON,
+                  TEST_PIECE.LESSON_ID),
+              SharedKey.of(
+                  TEST_PIECE.CLOTH_ID,
+                  TEST_PIECE.GRAIN,
+                  TEST_PIECE.STITCH_NAME,
+                  TEST_PIECE.DIAL_WIDTH,
+                  TEST_PIECE.DIAL_LENGTH,
+                  TEST_PIECE.NEEDLE_POINT,
+                  TEST_PIECE.NEEDLE_NM,
+                  TEST_PIECE.HEM_METHOD,
+                  TEST_PIECE.DIFFERENTIAL_FEED,
+                  TEST_PIECE.PRESSURE,
+                  TEST_PIECE.STABILISER,
+                  TEST_PIECE.MACHINE_ID)),
           TEST_PIECE.CLOTH_ID,
           TEST_PIECE.GRAIN,
           TEST_PIECE.STITCH_NAME,
@@ -42,29 +59,12 @@ record JooqResults(Access access) implements Results {
           TEST_PIECE.PRESSURE,
           TEST_PIECE.STABILISER,
           TEST_PIECE.MACHINE_ID,
-          TEST_PIECE.SEAM_END,
           TEST_PIECE.GAUGE_MM,
           TEST_PIECE.END_MM,
           TEST_PIECE.EDGE_BEFORE_MM,
-          TEST_PIECE.EDGE_SEWN_MM,
-          TEST_PIECE.EDGE_PRESSED_MM,
+          DSL.coalesce(TEST_PIECE.EDGE_PRESSED_MM, TEST_PIECE.EDGE_SEWN_MM),
           TEST_PIECE.GRADE,
-          TEST_PIECE.SEWING_MINUTES,
-          SharedKey.of(
-              TEST_PIECE.CLASS_ID, TEST_PIECE.STUDENT_ID, TEST_PIECE.SEWN_ON, TEST_PIECE.LESSON_ID),
-          SharedKey.of(
-              TEST_PIECE.CLOTH_ID,
-              TEST_PIECE.GRAIN,
-              TEST_PIECE.STITCH_NAME,
-              TEST_PIECE.DIAL_WIDTH,
-              TEST_PIECE.DIAL_LENGTH,
-              TEST_PIECE.NEEDLE_POINT,
-              TEST_PIECE.NEEDLE_NM,
-              TEST_PIECE.HEM_METHOD,
-              TEST_PIECE.DIFFERENTIAL_FEED,
-              TEST_PIECE.PRESSURE,
-              TEST_PIECE.STABILISER,
-              TEST_PIECE.MACHINE_ID));
+          TEST_PIECE.SEWING_MINUTES);
 
   private static final List<SelectField<?>> DONE =
       List.of(
@@ -100,7 +100,7 @@ record JooqResults(Access access) implements Results {
         .fetchMap(FAULT_SEEN.PIECE_ID, worst);
   }
 
-  /** Lines first, then planned piece and worst fault. */
+  /** Lines first, then the worst fault. */
   @Override
   public void each(ResultFilter filter, BiConsumer<ResultLine, DoneLine> to) {
     Field<Integer> worst =
@@ -109,7 +109,6 @@ record JooqResults(Access access) implements Results {
                 .from(FAULT_SEEN)
                 .where(FAULT_SEEN.PIECE_ID.eq(TEST_PIECE.ID)));
     List<SelectField<?>> columns = new ArrayList<>(COLUMNS);
-    columns.add(TEST_PIECE.PLANNED_ID);
     if (filter.faults()) {
       columns.add(worst);
     }
