@@ -54,7 +54,7 @@ final class Findings {
     return found;
   }
 
-  /** The settings that held most and least often, and whether that may be luck. */
+  /** The settings that held most and least, how they were picked, and whether that may be luck. */
   private static List<Message> ends(TermFacts facts, Words words) {
     Extremes<TalliedRow> ends = Extremes.of(facts.comparison().rows());
     if (ends == null) {
@@ -65,8 +65,8 @@ final class Findings {
     }
     SettingLabel label = new SettingLabel(facts.comparison().factors(), new Choices(words));
     return List.of(
-        row("sheet.found.most", label, ends.most()),
-        row("sheet.found.least", label, ends.least()),
+        row(ends.surely() ? "sheet.found.most" : "sheet.found.most-share", label, ends.most()),
+        row(ends.surely() ? "sheet.found.least" : "sheet.found.least-share", label, ends.least()),
         Message.of(
             ends.apart() ? "sheet.found.apart" : "sheet.found.may-be-luck", n(ends.settings())));
   }

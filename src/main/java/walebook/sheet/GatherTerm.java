@@ -15,6 +15,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
+import walebook.book.PieceOrder;
+import walebook.book.ResultFilter;
 import walebook.compare.ClassProgress;
 import walebook.compare.ClothStretch;
 import walebook.compare.Names;
@@ -69,7 +71,8 @@ public final class GatherTerm {
     try (Ahead<Found> looking =
         new Ahead<>(() -> List.of(found(of.id(), choice, readings, shown)).iterator())) {
       TermExtras said = extras.get();
-      return facts(of, choice, said, shown, readings, looking.next());
+      PieceOrder order = TermScan.order(book, ResultFilter.ALL.ofClass(of.id()), choice);
+      return facts(of, choice, said, shown, readings, order, looking.next());
     }
   }
 
@@ -84,6 +87,7 @@ public final class GatherTerm {
       TermExtras extras,
       Names shown,
       List<ClothReading> readings,
+      PieceOrder order,
       Found found) {
     TermScan scan = found.scan();
     TermFindings findings = found.findings();
@@ -101,7 +105,7 @@ public final class GatherTerm {
         choice,
         students(of.id(), choice),
         scan.tally().perStudent(),
-        new PieceRun(scan::order, parents),
+        new PieceRun(() -> order, parents),
         lookup(of.id(), choice, parents, shown, findings),
         findings,
         progress(of.id(), choice, scan.logged()),
@@ -111,7 +115,12 @@ public final class GatherTerm {
         plan(of.id(), choice, scan.planned()),
         GatherLog.of(book, of.id(), choice, readings, cloths, tutorWord),
         extras,
-        student -> new PieceRun(() -> scan.order(student), parents),
+        student ->
+            new PieceRun(
+                () ->
+                    TermScan.order(
+                        book, ResultFilter.ALL.ofClass(of.id()).ofStudent(student), choice),
+                parents),
         piece -> book.photos().ofPiece(piece),
         everyName(),
         cover(choice.names()),

@@ -24,8 +24,6 @@ import walebook.record.ValueMark;
 
 /** One look at every piece of a class, of which none is kept but those that were looked over. */
 final class TermScan {
-  private final Book book;
-  private final ResultFilter all;
   private final TermChoice choice;
   private final LookOver look;
   private final LineTally tally;
@@ -37,9 +35,7 @@ final class TermScan {
 
   private TermScan(
       Book book, UUID classId, TermChoice choice, Map<MarkedValue, Set<UUID>> setAside) {
-    this.book = book;
     this.choice = choice;
-    all = ResultFilter.ALL.ofClass(classId);
     look = LookOver.of(book, classId);
     coverage = new Coverage.Count(book.assessments().criteriaOf(classId));
     tally = new LineTally(setAside);
@@ -52,7 +48,7 @@ final class TermScan {
   static TermScan of(
       Book book, UUID classId, TermChoice choice, Map<MarkedValue, Set<UUID>> setAside) {
     TermScan scan = new TermScan(book, classId, choice, setAside);
-    book.results().each(scan.all.withFaults(), scan::add);
+    book.results().each(ResultFilter.ALL.ofClass(classId).withFaults(), scan::add);
     return scan;
   }
 
@@ -117,16 +113,7 @@ final class TermScan {
   }
 
   /** The chosen pieces in the order they go out. */
-  PieceOrder order() {
-    return order(all);
-  }
-
-  /** Those of one student. */
-  PieceOrder order(UUID student) {
-    return order(all.ofStudent(student));
-  }
-
-  private PieceOrder order(ResultFilter of) {
+  static PieceOrder order(Book book, ResultFilter of, TermChoice choice) {
     return book.pieces().inOrder(of, choice.studentIds(), choice.lessonIds(), !choice.names());
   }
 }

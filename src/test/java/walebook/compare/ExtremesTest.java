@@ -39,6 +39,7 @@ class ExtremesTest {
         of(row("few", 2, 0), row("many", 19, 1), row("one", 0, 1), row("none", 1, 19));
     assertThat(ends.most().levels()).containsExactly("many");
     assertThat(ends.least().levels()).containsExactly("none");
+    assertThat(ends.surely()).isTrue();
     assertThat(ends.apart()).isTrue();
   }
 
@@ -76,6 +77,7 @@ class ExtremesTest {
     Extremes<SettingRow> ends = of(row("a", 50, 50), row("b", 3, 1), row("c", 1, 0));
     assertThat(Objects.requireNonNull(ends.most().heldShare()).share())
         .isGreaterThan(Objects.requireNonNull(ends.least().heldShare()).share());
+    assertThat(ends.surely()).isFalse();
     assertThat(ends.apart()).isFalse();
   }
 }

@@ -87,8 +87,9 @@ final class JooqPieceOrder implements PieceOrder {
     return size;
   }
 
+  /** One at a time, since what rows share is found again by all who read. */
   @Override
-  public List<TestPiece> some(int from, int before) {
+  public synchronized List<TestPiece> some(int from, int before) {
     Objects.checkFromToIndex(from, before, size);
     Table<?> some = list(from, before, row -> true);
     return access.read(

@@ -49,30 +49,28 @@ record JooqResults(Access access) implements Results {
           TEST_PIECE.PLANNED_ID,
           TEST_PIECE.SEWN_ON);
 
+  /** Three keys as one: the piece's own, whose it is, what it was set to; then what is in them. */
   private static List<SelectField<?>> columns() {
-    List<SelectField<?>> columns =
-        new ArrayList<>(
-            List.of(
-                TEST_PIECE.ID,
-                TEST_PIECE.CODE,
+    List<SelectField<?>> columns = new ArrayList<>();
+    columns.add(
+        SharedKey.together(
+            SharedKey.plain(
+                TEST_PIECE.ID, TEST_PIECE.CODE, TEST_PIECE.PLANNED_ID, TEST_PIECE.SEAM_END),
+            SharedKey.plain(
                 TEST_PIECE.CLASS_ID,
                 TEST_PIECE.STUDENT_ID,
-                TEST_PIECE.SEWN_ON));
+                TEST_PIECE.SEWN_ON,
+                TEST_PIECE.LESSON_ID),
+            SharedKey.of(SET_TO.toArray(Field<?>[]::new))));
     columns.addAll(SET_TO);
     columns.addAll(
         List.of(
-            TEST_PIECE.SEAM_END,
             TEST_PIECE.GAUGE_MM,
             TEST_PIECE.END_MM,
             TEST_PIECE.EDGE_BEFORE_MM,
-            TEST_PIECE.EDGE_SEWN_MM,
-            TEST_PIECE.EDGE_PRESSED_MM,
+            DSL.coalesce(TEST_PIECE.EDGE_PRESSED_MM, TEST_PIECE.EDGE_SEWN_MM),
             TEST_PIECE.GRADE,
             TEST_PIECE.SEWING_MINUTES));
-    columns.add(
-        SharedKey.of(
-            TEST_PIECE.CLASS_ID, TEST_PIECE.STUDENT_ID, TEST_PIECE.SEWN_ON, TEST_PIECE.LESSON_ID));
-    columns.add(SharedKey.of(SET_TO.toArray(Field<?>[]::new)));
     return List.copyOf(columns);
   }
 
@@ -101,7 +99,7 @@ record JooqResults(Access access) implements Results {
         .fetchMap(FAULT_SEEN.PIECE_ID, worst);
   }
 
-  /** Lines first, then planned piece and worst fault. */
+  /** Lines first, then the worst fault. */
   @Override
   public void each(ResultFilter filter, BiConsumer<ResultLine, DoneLine> to) {
     Field<Integer> worst =
@@ -110,7 +108,6 @@ record JooqResults(Access access) implements Results {
                 .from(FAULT_SEEN)
                 .where(FAULT_SEEN.PIECE_ID.eq(TEST_PIECE.ID)));
     List<SelectField<?>> columns = new ArrayList<>(COLUMNS);
-    columns.add(TEST_PIECE.PLANNED_ID);
     if (filter.faults()) {
       columns.add(worst);
     }

@@ -16,13 +16,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * The row of a piece that the cursor stands on. All its words come as one text in four parts, since
  * each text that is fetched costs as much as several numbers: its own keys, whose it is, how it was
- * measured, how the machine was set. The last may hold what a person typed, even the signs between
- * parts.
+ * measured, how the machine was set.
  */
 final class PieceRow {
-  /** Stands between the parts. */
-  private static final char BEHIND = '\u001e';
-
   private static final Map<String, Integer> PLACES = places();
   private static final int REMARK = place(TEST_PIECE.REMARK);
 
@@ -49,20 +45,15 @@ final class PieceRow {
 
   private static List<SelectField<?>> columns() {
     List<SelectField<?>> columns = new ArrayList<>();
-    Field<String> behind = DSL.function("char", String.class, DSL.inline((int) BEHIND));
     columns.add(
-        DSL.function(
-            "concat",
-            String.class,
+        SharedKey.together(
             SharedKey.plain(
                 TEST_PIECE.ID, TEST_PIECE.CODE, TEST_PIECE.PLANNED_ID, TEST_PIECE.PARENT_ID),
-            behind,
             SharedKey.plain(
                 TEST_PIECE.CLASS_ID,
                 TEST_PIECE.STUDENT_ID,
                 TEST_PIECE.LESSON_ID,
                 TEST_PIECE.SEWN_ON),
-            behind,
             SharedKey.of(
                 TEST_PIECE.SEAM_END,
                 TEST_PIECE.OUTCOME,
@@ -74,7 +65,6 @@ final class PieceRow {
                 TEST_PIECE.REST_S,
                 TEST_PIECE.MEASURED_BY,
                 TEST_PIECE.MEASURED_ON),
-            behind,
             SharedKey.of(
                 TEST_PIECE.CLOTH_ID,
                 TEST_PIECE.GRAIN,
@@ -120,14 +110,11 @@ final class PieceRow {
     if (!row.next()) {
       return false;
     }
-    String all = text(1);
-    int first = all.indexOf(BEHIND);
-    int second = all.indexOf(BEHIND, first + 1);
-    int third = all.indexOf(BEHIND, second + 1);
-    own = all.substring(0, first);
-    whose = all.substring(first + 1, second);
-    measured = all.substring(second + 1, third);
-    set = all.substring(third + 1);
+    String[] parts = SharedKey.apart(text(1), 4);
+    own = parts[0];
+    whose = parts[1];
+    measured = parts[2];
+    set = parts[3];
     return true;
   }
 

@@ -73,12 +73,13 @@ final class ResultReader {
     return true;
   }
 
-  /** Lines, then planned piece and, if asked for, worst fault; true when all were told. */
+  /** Lines, then, if asked for, the worst fault; true when all were told. */
   boolean each(Select<?> query, boolean withFault, BiConsumer<ResultLine, DoneLine> to) {
     try (ResultSet row = query.fetchResultSet()) {
       while (row.next()) {
-        Whose of = whose(row);
-        ResultLine line = line(row, of, withFault ? row.getInt(LINE + 2) : 0);
+        Keys keys = new Keys(row);
+        Whose of = whose(keys.whose);
+        ResultLine line = line(row, keys, of, withFault ? row.getInt(LINE + 1) : 0);
         to.accept(
             line,
             new DoneLine(
@@ -86,13 +87,43 @@ final class ResultReader {
                 line.code(),
                 line.studentId(),
                 of.lessonId(),
-                planned(row.getString(LINE + 1)),
+                keys.planned(),
                 line.sewnOn()));
       }
     } catch (SQLException e) {
       throw Trouble.of(e);
     }
     return true;
+  }
+
+  /** The three keys of a row. */
+  private static final class Keys {
+    private final String[] own;
+    private final String whose;
+    private final String setTo;
+
+    Keys(ResultSet row) throws SQLException {
+      String[] keys = SharedKey.apart(row.getString(1), 3);
+      own = keys[0].split(SharedKey.BETWEEN, -1);
+      whose = keys[1];
+      setTo = keys[2];
+    }
+
+    UUID id() {
+      return UUID.fromString(own[0]);
+    }
+
+    String code() {
+      return own[1];
+    }
+
+    @Nullable UUID planned() {
+      return own[2].isEmpty() ? null : UUID.fromString(own[2]);
+    }
+
+    @Nullable SeamEnd end() {
+      return Keyed.find(SeamEnd.class, own[3]);
+    }
   }
 
   private @Nullable UUID lesson(@Nullable String id) {
@@ -104,34 +135,32 @@ final class ResultReader {
   }
 
   private ResultLine line(ResultSet row) throws SQLException {
-    return line(row, whose(row), null);
+    Keys keys = new Keys(row);
+    return line(row, keys, whose(keys.whose), null);
   }
 
   /** With a worst fault that is known already, or to be looked up. */
-  private ResultLine line(ResultSet row, Whose of, @Nullable Integer worst) throws SQLException {
-    UUID id = UUID.fromString(row.getString(1));
-    Double edgeBefore = number(row, 21);
-    Double pressed = number(row, 23);
-    Double edgeAfter = pressed == null ? number(row, 22) : pressed;
-    Double grade = number(row, 24);
+  private ResultLine line(ResultSet row, Keys keys, Whose of, @Nullable Integer worst)
+      throws SQLException {
+    UUID id = keys.id();
+    Double grade = number(row, 18);
     return new ResultLine(
         id,
-        row.getString(2),
+        keys.code(),
         of.classId(),
         of.studentId(),
         of.sewnOn(),
-        setTo(row),
-        Keyed.find(SeamEnd.class, row.getString(18)),
-        ResultLine.changePercent(number(row, 19), number(row, 20)),
-        ResultLine.changePercent(edgeBefore, edgeAfter),
+        setTo(row, keys.setTo),
+        keys.end(),
+        ResultLine.changePercent(number(row, 14), number(row, 15)),
+        ResultLine.changePercent(number(row, 16), number(row, 17)),
         grade == null ? null : Integer.valueOf(grade.intValue()),
-        number(row, 25),
+        number(row, 19),
         worst == null ? faults.getOrDefault(id, 0) : worst);
   }
 
   /** Without the planned piece, which only one piece has. */
-  private Whose whose(ResultSet row) throws SQLException {
-    String key = row.getString(LINE - 1);
+  private Whose whose(String key) {
     Whose known = whose.get(key);
     if (known == null) {
       String[] parts = key.split(SharedKey.BETWEEN, -1);
@@ -147,23 +176,22 @@ final class ResultReader {
     return known;
   }
 
-  private SetTo setTo(ResultSet row) throws SQLException {
-    String key = row.getString(LINE);
+  private SetTo setTo(ResultSet row, String key) throws SQLException {
     SetTo known = settings.get(key);
     if (known == null) {
-      String machine = row.getString(17);
+      String machine = row.getString(13);
       known =
           new SetTo(
-              UUID.fromString(row.getString(6)),
-              Keyed.of(Grain.class, row.getString(7)),
-              row.getString(8),
-              number(row, 9),
+              UUID.fromString(row.getString(2)),
+              Keyed.of(Grain.class, row.getString(3)),
+              row.getString(4),
+              number(row, 5),
+              number(row, 6),
+              needle(row.getString(7), number(row, 8)),
+              row.getString(9),
               number(row, 10),
-              needle(row.getString(11), number(row, 12)),
-              row.getString(13),
-              number(row, 14),
-              Keyed.find(Step.class, row.getString(15)),
-              row.getString(16),
+              Keyed.find(Step.class, row.getString(11)),
+              row.getString(12),
               machine == null ? null : UUID.fromString(machine));
       settings.put(key, known);
     }
@@ -176,8 +204,8 @@ final class ResultReader {
   }
 
   private static @Nullable Double number(ResultSet row, int column) throws SQLException {
-    Object value = row.getObject(column);
-    return value == null ? null : Double.valueOf(((Number) value).doubleValue());
+    double value = row.getDouble(column);
+    return value == 0 && row.wasNull() ? null : Double.valueOf(value);
   }
 
   private static <T> T shared(Map<String, T> known, String text, Function<String, T> read) {

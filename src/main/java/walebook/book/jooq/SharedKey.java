@@ -13,6 +13,9 @@ final class SharedKey {
   /** Stands after each column's words. */
   static final String BETWEEN = "\u001f";
 
+  /** Stands between keys that are fetched as one. */
+  private static final String BEHIND = "\u001e";
+
   private SharedKey() {}
 
   /** Words and numbers stand as in a statement, so that no two rows that differ look alike. */
@@ -23,6 +26,29 @@ final class SharedKey {
       quoted.add(typed ? DSL.function("quote", String.class, each) : each);
     }
     return plain(quoted.toArray(Field<?>[]::new));
+  }
+
+  /**
+   * Several keys to be fetched as one text, since each text costs as much as several numbers.
+   *
+   * @param keys none but the last may hold what a person typed
+   */
+  @SafeVarargs
+  static Field<String> together(Field<String>... keys) {
+    Field<String> behind = DSL.function("char", String.class, DSL.inline(30));
+    List<Field<?>> parts = new ArrayList<>();
+    for (Field<String> each : keys) {
+      if (!parts.isEmpty()) {
+        parts.add(behind);
+      }
+      parts.add(each);
+    }
+    return DSL.function("concat", String.class, parts.toArray(Field<?>[]::new));
+  }
+
+  /** So many keys that were fetched as one. */
+  static String[] apart(String together, int keys) {
+    return together.split(BEHIND, keys);
   }
 
   /** Keys, days and codes as they are: none of them holds the sign between them. */

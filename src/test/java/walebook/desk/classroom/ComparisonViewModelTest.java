@@ -97,7 +97,7 @@ class ComparisonViewModelTest {
       session.changed();
       // Three settings make three pairs.
       assertThat(found(model).says().get(0))
-          .contains("Of 3 pairs of settings these two lie furthest apart", "so many pairs");
+          .contains("Picked out of 3 pairs of settings", "so many pairs");
     }
   }
 
