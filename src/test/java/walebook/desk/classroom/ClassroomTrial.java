@@ -18,6 +18,7 @@ import walebook.act.book.MakeDemoBook;
 import walebook.book.Book;
 import walebook.book.Classroom;
 import walebook.book.open.SqliteFiles;
+import walebook.desk.Pulses;
 import walebook.desk.RoomBook;
 import walebook.desk.Sessions;
 import walebook.desk.common.Session;
@@ -92,6 +93,7 @@ public final class ClassroomTrial {
       session.namesHiddenProperty().set(false);
       ClassroomView view = new ClassroomView(session, look);
       scene.setRoot(view);
+      Pulses.some();
       layout(scene);
       List<ToggleButton> parts =
           view.lookupAll(".segments .toggle-button").stream()
@@ -99,6 +101,7 @@ public final class ClassroomTrial {
               .toList();
       for (ToggleButton part : parts) {
         part.fire();
+        Pulses.some();
         String file = name + "-" + part.getText().replace(' ', '-');
         for (Theme theme : Theme.values()) {
           look.themeProperty().set(theme);
