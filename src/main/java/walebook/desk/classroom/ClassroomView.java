@@ -123,8 +123,9 @@ public final class ClassroomView extends BorderPane {
         },
         done -> {});
     PartView shown = now();
-    parts.forEach((each, view) -> view.shown(each == next));
+    // The fields take their turns before what is found.
     filters.show(shown.asks());
+    parts.forEach((each, view) -> view.shown(each == next));
     waiting.of(shown.asking());
     // Only what is below the filters is another, so that the keyboard stays where it is.
     below.getChildren().setAll(shown.node());

@@ -93,7 +93,7 @@ public final class ClassroomTrial {
       session.namesHiddenProperty().set(false);
       ClassroomView view = new ClassroomView(session, look);
       scene.setRoot(view);
-      Pulses.some();
+      settle(view);
       layout(scene);
       List<ToggleButton> parts =
           view.lookupAll(".segments .toggle-button").stream()
@@ -101,7 +101,7 @@ public final class ClassroomTrial {
               .toList();
       for (ToggleButton part : parts) {
         part.fire();
-        Pulses.some();
+        settle(view);
         String file = name + "-" + part.getText().replace(' ', '-');
         for (Theme theme : Theme.values()) {
           look.themeProperty().set(theme);
@@ -113,6 +113,12 @@ public final class ClassroomTrial {
         write(scene, folder, file + "-200", 800);
         look.textSizeProperty().set(TextSize.USUAL);
       }
+    }
+
+    private static void settle(ClassroomView view) {
+      do {
+        Pulses.some();
+      } while (!view.isAtRest());
     }
 
     private static void layout(Scene scene) {
