@@ -39,7 +39,7 @@ public final class FramesWhileComparing {
   private static final int ROUNDS = 8;
   private static final long LONGEST_MS = 50;
   private static final long PATIENCE_NS = 120_000_000_000L;
-  private static final int FRAMES_AFTER = 30;
+  private static final int FRAMES_AFTER = 45;
   private static final Words WORDS = Words.english();
 
   private final Frames frames;

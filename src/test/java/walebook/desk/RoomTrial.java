@@ -83,6 +83,7 @@ public final class RoomTrial {
         scene.setRoot(bare);
         for (String place : List.of("class", "cloths", "lessons", "term", "settings")) {
           bare.show(place);
+          Pulses.some();
           both(scene, "empty-" + place);
         }
         Platform.exit();
@@ -121,6 +122,7 @@ public final class RoomTrial {
 
     private void walk(Scene scene, Shell shell) throws IOException {
       shell.show("class");
+      Pulses.some();
       both(scene, "class");
       press(scene, words.say("desk.class.show-large"));
       Window board = Window.getWindows().get(Window.getWindows().size() - 1);
@@ -134,6 +136,7 @@ public final class RoomTrial {
       write(scene, "class-200");
       look.textSizeProperty().set(TextSize.USUAL);
       press(scene, words.say("desk.class.progress"));
+      Pulses.some();
       both(scene, "progress");
       shell.show("cloths");
       both(scene, "cloths");

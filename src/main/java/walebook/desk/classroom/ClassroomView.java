@@ -94,7 +94,7 @@ public final class ClassroomView extends BorderPane {
 
   private PartView build(Part which) {
     return switch (which) {
-      case PROGRESS -> new ProgressView(new ProgressViewModel(session));
+      case PROGRESS -> new ProgressView(new ProgressViewModel(session), inTurn);
       case OVERVIEW -> new ComparisonView(new ComparisonViewModel(asked), around);
       case COMPARE -> new FairView(new FairViewModel(asked), around);
       case CONTROL -> new ControlView(new ControlViewModel(asked), around);
@@ -123,8 +123,9 @@ public final class ClassroomView extends BorderPane {
         },
         done -> {});
     PartView shown = now();
-    parts.forEach((each, view) -> view.shown(each == next));
+    // The fields take their turns before what is found.
     filters.show(shown.asks());
+    parts.forEach((each, view) -> view.shown(each == next));
     waiting.of(shown.asking());
     // Only what is below the filters is another, so that the keyboard stays where it is.
     below.getChildren().setAll(shown.node());

@@ -1,5 +1,6 @@
 package walebook.desk.classroom;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import javafx.beans.Observable;
@@ -12,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import walebook.desk.common.BeingRead;
 import walebook.desk.common.ColumnTable;
 import walebook.desk.common.EmptyState;
+import walebook.desk.common.InTurn;
 import walebook.desk.common.Texts;
 import walebook.record.Lesson;
 import walebook.words.Words;
@@ -22,9 +24,11 @@ final class ProgressView extends VBox implements PartView {
 
   private final ProgressViewModel model;
   private final Words words;
+  private final InTurn inTurn;
 
-  ProgressView(ProgressViewModel model) {
+  ProgressView(ProgressViewModel model, InTurn inTurn) {
     super(8);
+    this.inTurn = inTurn;
     this.model = model;
     this.words = model.words();
     model.rows().addListener((Observable change) -> show());
@@ -58,6 +62,7 @@ final class ProgressView extends VBox implements PartView {
   }
 
   private void show() {
+    inTurn.stop(this);
     if (!model.loadedProperty().get()) {
       getChildren().setAll(new BeingRead(words));
       return;
@@ -71,7 +76,16 @@ final class ProgressView extends VBox implements PartView {
                   model::enrol));
       return;
     }
-    getChildren().setAll(table(model.rows()), Texts.caption(words.say("desk.class.progress.note")));
+    List<ProgressRow> rows = List.copyOf(model.rows());
+    List<Runnable> steps = new ArrayList<>();
+    ColumnTable<ProgressRow> table = table(List.of());
+    steps.add(() -> stand(table));
+    steps.addAll(table.others(rows));
+    inTurn.run(this, steps);
+  }
+
+  private void stand(Node table) {
+    getChildren().setAll(table, Texts.caption(words.say("desk.class.progress.note")));
     for (Lesson lesson : model.lessons()) {
       getChildren().add(Texts.caption(Choice.of(lesson, words).name()));
     }

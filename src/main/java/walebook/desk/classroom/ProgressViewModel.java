@@ -76,7 +76,6 @@ public final class ProgressViewModel {
 
   private void show(ClassProgress progress) {
     boolean hidden = session.namesHiddenProperty().get();
-    rows.clear();
     if (!lessons.equals(progress.lessons())) {
       lessons.setAll(progress.lessons());
     }

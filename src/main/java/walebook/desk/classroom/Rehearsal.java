@@ -3,6 +3,7 @@ package walebook.desk.classroom;
 import java.util.List;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
+import javafx.scene.canvas.Canvas;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.TableCell;
@@ -54,6 +55,7 @@ public final class Rehearsal {
             new FairRows(words, row -> {}),
             new FairPairs(words))
         .forEach(each -> dress((TableView<?>) each.getCenter()));
+    new Canvas(WIDE, 1).getGraphicsContext2D().strokeLine(0, 0, WIDE, 0);
     List<Drawing> again = drawings();
     for (Drawing each : drawings()) {
       each.at(WIDE, words);

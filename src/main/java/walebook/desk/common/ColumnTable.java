@@ -59,8 +59,8 @@ public final class ColumnTable<T> extends TableView<T> {
   /** Rows that stand in the window where nothing else is said. */
   private static final int SEEN = 12;
 
-  /** Rows that a frame has the time to make cells for. */
-  private static final int ROWS_A_FRAME = 2;
+  /** Rows that a frame has the time to make cells for, while the program is young. */
+  private static final int ROWS_A_FRAME = 1;
 
   /** Columns whose words go on below. */
   private final List<TableColumn<T, String>> wrapped = new ArrayList<>();

@@ -18,6 +18,7 @@ import walebook.act.book.MakeDemoBook;
 import walebook.book.Book;
 import walebook.book.Classroom;
 import walebook.book.open.SqliteFiles;
+import walebook.desk.Pulses;
 import walebook.desk.RoomBook;
 import walebook.desk.Sessions;
 import walebook.desk.common.Session;
@@ -83,6 +84,7 @@ public final class ClassroomTrial {
       session.namesHiddenProperty().set(false);
       ClassroomView view = new ClassroomView(session, look);
       scene.setRoot(view);
+      settle(view);
       layout(scene);
       List<ToggleButton> parts =
           view.lookupAll(".segments .toggle-button").stream()
@@ -90,6 +92,7 @@ public final class ClassroomTrial {
               .toList();
       for (ToggleButton part : parts) {
         part.fire();
+        settle(view);
         String file = name + "-" + part.getText().replace(' ', '-');
         for (Theme theme : Theme.values()) {
           look.themeProperty().set(theme);
@@ -101,6 +104,12 @@ public final class ClassroomTrial {
         write(scene, folder, file + "-200", 800);
         look.textSizeProperty().set(TextSize.USUAL);
       }
+    }
+
+    private static void settle(ClassroomView view) {
+      do {
+        Pulses.some();
+      } while (!view.isAtRest());
     }
 
     private static void layout(Scene scene) {

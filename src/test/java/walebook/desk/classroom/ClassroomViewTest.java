@@ -67,7 +67,7 @@ class ClassroomViewTest {
     assertThat(parts).hasSize(8);
     ToggleButton progress = parts.get(0);
     robot.interact(progress::fire);
-    WaitForAsyncUtils.waitForFxEvents();
+    settle();
     assertThat(view.built()).isEqualTo(2);
     assertThat(view.lookupAll(".table-view"))
         .anyMatch(each -> !((TableView<?>) each).getItems().isEmpty());
