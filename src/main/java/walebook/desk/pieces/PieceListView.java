@@ -24,6 +24,7 @@ final class PieceListView {
   private final PieceListViewModel model;
   private final PlaceFrame frame;
   private final ColumnTable<PieceRow> table = new ColumnTable<>();
+  private final Button next = new Button();
 
   PieceListView(Words words, PiecesViewModel place) {
     this.words = words;
@@ -39,7 +40,6 @@ final class PieceListView {
     list.getStyleClass().add("piece-list");
     VBox.setVgrow(list, Priority.ALWAYS);
     frame.context(count).work(list);
-    Button next = new Button();
     next.textProperty()
         .bind(
             place
@@ -59,8 +59,10 @@ final class PieceListView {
   }
 
   private void body(StackPane body) {
-    boolean empty = model.rows().isEmpty();
-    if (empty && model.isUnfiltered()) {
+    boolean none = model.rows().isEmpty() && model.isUnfiltered();
+    next.setVisible(!none);
+    next.setManaged(!none);
+    if (none) {
       body.getChildren()
           .setAll(
               new EmptyState(
@@ -101,15 +103,16 @@ final class PieceListView {
 
   private void fill(ColumnTable<PieceRow> table) {
     table.words(words.say("desk.pieces.column.code"), 6, PieceRow::code);
-    table.words(words.say("desk.pieces.column.student"), 7.5, PieceRow::student);
-    table.words(words.say("desk.pieces.column.cloth"), 13, PieceRow::cloth);
-    table.words(words.say("desk.pieces.column.stitch"), 8, PieceRow::stitch);
+    table.wrapped(words.say("desk.pieces.column.student"), 7.5, PieceRow::student);
+    var cloth = table.words(words.say("desk.pieces.column.cloth"), 11, PieceRow::cloth);
+    table.wrapped(words.say("desk.pieces.column.stitch"), 8, PieceRow::stitch);
     table.words(words.say("desk.pieces.column.end"), 8.8, PieceRow::end);
     table.figures(
         words.say("desk.pieces.column.stretch"), 6, PieceRow::stretchPercent, PieceRow::stretch);
     table.words(words.say("desk.pieces.column.verdict"), 7.6, PieceRow::verdict);
     table.words(words.say("desk.pieces.column.sewn-on"), 7, PieceRow::sewnOn);
-    table.words(words.say("desk.pieces.column.faults"), 8, PieceRow::faults);
+    table.wrapped(words.say("desk.pieces.column.faults"), 7.5, PieceRow::faults);
+    table.takesRest(cloth, 9);
     table.setItems(model.rows());
     table.setPlaceholder(Texts.text(words.say("desk.pieces.none-fits"), "soft"));
     table.setAccessibleText(words.say("desk.pieces.title"));

@@ -50,6 +50,7 @@ final class RosterPane extends VBox {
         words.say("desk.term.col.tier"),
         16,
         each -> words.say("common.choice." + each.tier().key()));
+    table.takesRest(name, 16);
     table.setItems(model.students());
     table.asHighAs(ROWS);
     table.opens(model::open);

@@ -1,17 +1,9 @@
 package walebook.desk.cloths;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Objects;
-import javafx.scene.Node;
 import javafx.scene.Scene;
-import javafx.scene.control.Labeled;
-import javafx.scene.control.TableColumn;
-import javafx.scene.control.TableView;
-import javafx.scene.text.Text;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -25,6 +17,7 @@ import walebook.book.Book;
 import walebook.book.Classroom;
 import walebook.book.open.SqliteFiles;
 import walebook.desk.Sessions;
+import walebook.desk.WholeTable;
 import walebook.desk.common.Session;
 import walebook.desk.common.Wish;
 import walebook.desk.look.Look;
@@ -68,7 +61,7 @@ class ClothTablesFitTest {
 
   @Test
   void theListAndTheReadingsStandWholeWhateverTheyAreSortedBy(FxRobot robot) {
-    whole(robot);
+    WholeTable.is(robot, view, WIDE);
     robot.interact(
         () ->
             session.wish(
@@ -77,38 +70,6 @@ class ClothTablesFitTest {
                     Wish.What.OPEN,
                     Objects.requireNonNull(demo.cloths().all().get(0)).id())));
     WaitForAsyncUtils.waitForFxEvents();
-    whole(robot);
-  }
-
-  private void whole(FxRobot robot) {
-    TableView<?> table = (TableView<?>) view.lookup(".table-view");
-    double columns = table.getColumns().stream().mapToDouble(TableColumn::getWidth).sum();
-    assertThat(columns).isLessThanOrEqualTo(table.getWidth());
-    assertThat(table.getWidth()).isLessThanOrEqualTo(WIDE);
-    for (int i = 0; i < table.getColumns().size(); i++) {
-      sort(robot, table, i);
-      nothingCut(table, ".column-header > .label");
-      nothingCut(table, ".table-cell");
-    }
-  }
-
-  private static <T> void sort(FxRobot robot, TableView<T> table, int column) {
-    robot.interact(() -> table.getSortOrder().setAll(List.of(table.getColumns().get(column))));
-    WaitForAsyncUtils.waitForFxEvents();
-  }
-
-  /** What is cut short ends in dots on the screen, while its own text is whole. */
-  private static void nothingCut(TableView<?> table, String kind) {
-    for (Node node : table.lookupAll(kind)) {
-      // Rows that are put by for later are neither seen nor laid out.
-      if (node.getParent().isVisible()
-          && node instanceof Labeled cell
-          && cell.lookup(".text") instanceof Text seen) {
-        String whole = cell.getText() == null ? "" : cell.getText();
-        if (!whole.isEmpty()) {
-          assertThat(seen.getText()).isEqualTo(whole);
-        }
-      }
-    }
+    WholeTable.is(robot, view, WIDE);
   }
 }

@@ -67,7 +67,7 @@ class BackupsViewModelTest {
     BackupsViewModel again = model(file);
     assertThat(again.backups().get(0).pieces()).isEqualTo(ListBackups.UNREADABLE);
     again.choose(again.backups().get(0));
-    assertThat(again.saysProperty().get()).contains("damaged");
+    assertThat(again.saysProperty().get()).contains("can’t be read");
     again.goBack();
     assertThat(goneBack).isEmpty();
   }
