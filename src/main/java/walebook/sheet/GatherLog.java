@@ -45,7 +45,11 @@ final class GatherLog {
       instead.put(NameCover.plain(each.name()), tutorWord);
     }
     for (Student each : book.students().all()) {
-      instead.put(NameCover.plain(each.name()), each.alias());
+      // Whom of two with one name it was nobody knows, and no code is better than the wrong one.
+      instead.merge(
+          NameCover.plain(each.name()), each.alias(), (one, other) -> one.equals(other) ? one : "");
+    }
+    for (Student each : book.students().all()) {
       instead.put(NameCover.plain(each.alias()), each.alias());
     }
   }

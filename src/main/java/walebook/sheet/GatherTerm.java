@@ -5,6 +5,7 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -96,7 +97,11 @@ public final class GatherTerm {
             .only(choice.studentIds(), choice.lessonIds());
     ParentCodes parents = new ParentCodes(book);
     UUID tutorId = of.tutorId();
-    List<ClothLine> cloths = cloths(scan.cloths(), readings, findings.stretches());
+    Set<UUID> used = new HashSet<>(scan.cloths());
+    readings.stream()
+        .filter(each -> of.id().equals(each.classId()) && choice.hasLesson(each.lessonId()))
+        .forEach(each -> used.add(each.clothId()));
+    List<ClothLine> cloths = cloths(used, readings, findings.stretches());
     return new TermFacts(
         book.info(),
         of,

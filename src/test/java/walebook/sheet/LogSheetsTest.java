@@ -14,8 +14,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.act.classroom.ExportTerm;
 import walebook.book.Classroom;
+import walebook.book.Ids;
+import walebook.record.Cloth;
+import walebook.record.ClothReading;
 import walebook.record.Note;
 import walebook.record.PieceCode;
+import walebook.record.Student;
+import walebook.record.Tier;
 
 /** What was measured, planned and noted beside the pieces has sheets of its own. */
 class LogSheetsTest {
@@ -120,6 +125,70 @@ class LogSheetsTest {
             assertThat(workbook.getSheet(each).getLastRowNum()).isEqualTo(rows.get(each));
           }
         }
+      }
+    }
+  }
+
+  @Test
+  void readingsOfAClothThatIsUsedUpAndWasNeverSewnGoOutToo() throws IOException {
+    try (HarbourClass harbour = HarbourClass.in(folder.resolve("e.walebook"), 12)) {
+      Cloth like = harbour.book.cloths().all().get(0);
+      Cloth usedUp =
+          new Cloth(
+              Ids.next(),
+              "Used-up rib",
+              like.kind(),
+              like.fibre(),
+              like.elastanePercent(),
+              like.massGm2(),
+              like.widthMm(),
+              like.thicknessMm(),
+              like.edge(),
+              "",
+              /* retired= */ true,
+              Classroom.FRESH);
+      harbour.book.cloths().add(usedUp);
+      ClothReading was = harbour.book.clothLog().readingsOf(like.id()).get(0);
+      harbour
+          .book
+          .clothLog()
+          .add(
+              new ClothReading(
+                  Ids.next(),
+                  usedUp.id(),
+                  was.classId(),
+                  was.lessonId(),
+                  was.measuredBy(),
+                  was.grain(),
+                  was.gaugeMm(),
+                  was.stretchedMm(),
+                  was.releasedMm(),
+                  was.how(),
+                  was.edge(),
+                  was.cycle(),
+                  was.measuredOn(),
+                  "",
+                  Classroom.FRESH));
+      try (XSSFWorkbook workbook = Grid.open(export(harbour, TermChoice.CODES))) {
+        Grid readings = new Grid(workbook.getSheet("Readings"));
+        assertThat(readings.sheet().getLastRowNum()).isEqualTo(7);
+        assertThat(readings.text(7, "Cloth")).isNotEmpty();
+      }
+    }
+  }
+
+  @Test
+  void aNameThatTwoPeopleHaveStandsForNoCode() throws IOException {
+    try (HarbourClass harbour = HarbourClass.in(folder.resolve("f.walebook"), 12)) {
+      String name = HarbourClass.NAMES.get(1);
+      harbour
+          .book
+          .students()
+          .add(new Student(Ids.next(), name, "Z99", Tier.STANDARD, Classroom.FRESH));
+      harbour.note(Note.About.PIECE, harbour.pieces.get(0).id(), name, "Once more.");
+      try (XSSFWorkbook workbook = Grid.open(export(harbour, TermChoice.CODES))) {
+        Grid notes = new Grid(workbook.getSheet("Notes"));
+        assertThat(notes.text(row(notes, "test piece"), "From")).isEmpty();
       }
     }
   }
