@@ -5,7 +5,9 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import walebook.statistics.Additivity;
@@ -91,6 +93,14 @@ public record FairComparison(
 
   public @Nullable FairRow row(List<String> levels) {
     return rows.stream().filter(row -> row.levels().equals(levels)).findFirst().orElse(null);
+  }
+
+  /** The settings of which one piece alone counts. */
+  public Set<List<String>> ofOnePiece() {
+    return rows.stream()
+        .filter(row -> row.pieces() == 1)
+        .map(FairRow::levels)
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   /** All pieces that count, the best first. */
