@@ -85,14 +85,18 @@ final class ShowAlike {
               each.who(),
               String.valueOf(each.readings().size()),
               Show.fixed(member.summary().mean(), 1),
-              Show.fixed(member.bias(), 1),
+              ShowFair.number(study.bias(each)),
               ShowFair.interval(member.biasInterval(), 1),
               two(member.h()),
               two(member.k()),
               two(member.criticalK())));
     }
-    String critical = words.say("command.say.critical-h", two(study.criticalH()));
-    return table + System.lineSeparator() + critical;
+    Double critical = study.criticalH();
+    return critical == null
+        ? table.toString()
+        : table
+            + System.lineSeparator()
+            + words.say("command.say.critical-h", Show.fixed(critical, 2));
   }
 
   private static String two(@Nullable Double value) {
@@ -133,7 +137,7 @@ final class ShowAlike {
       }
       Member member = each.member();
       person.put("mean", member.summary().mean());
-      person.put("bias", member.bias());
+      person.put("bias", study.bias(each));
       FairJson.limits(person, "bias", member.biasInterval(), 1);
       person.put("h", member.h());
       person.put("k", member.k());

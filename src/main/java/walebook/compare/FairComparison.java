@@ -5,7 +5,9 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import walebook.statistics.Additivity;
@@ -93,6 +95,14 @@ public record FairComparison(
     return rows.stream().filter(row -> row.levels().equals(levels)).findFirst().orElse(null);
   }
 
+  /** The settings of which one piece alone counts. */
+  public Set<List<String>> ofOnePiece() {
+    return rows.stream()
+        .filter(row -> row.pieces() == 1)
+        .map(FairRow::levels)
+        .collect(Collectors.toUnmodifiableSet());
+  }
+
   /** All pieces that count, the best first. */
   public List<Dot> bestFirst() {
     Outcome outcome = question.outcome();
@@ -106,16 +116,24 @@ public record FairComparison(
   }
 
   /**
-   * Pieces of which photos are wanted: the best few and the worst few, none twice; none for a rate,
-   * where all that held are alike.
+   * Pieces of which photos are wanted: the best few and the worst few, none twice. A piece that
+   * only held may lie above any other, so it is never among the worst; nor is one as good as one of
+   * the best. None at all where nothing is worse than the best, for a rate, where all that held are
+   * alike, and where settings fall into groups that nothing compares.
    */
   public Standouts standouts(int each) {
-    List<Dot> all = question.outcome().isRate() ? List.of() : bestFirst();
-    int best = Math.min(each, (all.size() + 1) / 2);
-    int worst = Math.min(each, all.size() - best);
-    List<Dot> last = new ArrayList<>(all.subList(all.size() - worst, all.size()));
+    Outcome outcome = question.outcome();
+    List<Dot> all = outcome.isRate() || groups.size() > 1 ? List.of() : bestFirst();
+    List<Dot> best = all.subList(0, Math.min(each, (all.size() + 1) / 2));
+    double least = best.isEmpty() ? 0 : outcome.goodness(best.get(best.size() - 1).value());
+    List<Dot> worse =
+        all.stream()
+            .skip(best.size())
+            .filter(dot -> !dot.atLeast() && outcome.goodness(dot.value()) < least)
+            .toList();
+    List<Dot> last = new ArrayList<>(worse.subList(Math.max(0, worse.size() - each), worse.size()));
     Collections.reverse(last);
-    return new Standouts(all.subList(0, best), last, Map.of());
+    return new Standouts(last.isEmpty() ? List.of() : best, last, Map.of());
   }
 
   /**

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import walebook.statistics.Additivity;
@@ -118,14 +119,17 @@ public final class FairFindings {
       apart();
       return;
     }
+    Set<List<String>> single = found.ofOnePiece();
     List<FairPair> sorted =
         found.pairs().stream()
             .filter(pair -> pair.size() != FairPair.Size.NOT_COMPARABLE)
             .map(PairFindings::upwards)
             .sorted(
-                Comparator.comparingDouble(FairFindings::nearEnd)
-                    .thenComparingDouble(FairFindings::width)
-                    .reversed())
+                Comparator.comparing((FairPair pair) -> pair.isOfAny(single))
+                    .thenComparing(
+                        Comparator.comparingDouble(FairFindings::nearEnd)
+                            .thenComparingDouble(FairFindings::width)
+                            .reversed()))
             .toList();
     if (found.rows().size() <= FEW_ROWS) {
       sorted.forEach(pair -> says.addAll(pairs.of(pair)));

@@ -1,6 +1,7 @@
 package walebook.compare;
 
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import walebook.statistics.Interval;
 
@@ -86,6 +87,11 @@ public record FairPair(
   /** True when a difference of any size is sure. */
   public boolean isSure() {
     return size == Size.MORE || size == Size.DIFFERS || size == Size.DIFFERS_MAYBE_LITTLE;
+  }
+
+  /** True when one or both of the two are among these. */
+  public boolean isOfAny(Set<List<String>> settings) {
+    return settings.contains(first) || settings.contains(second);
   }
 
   /** The two in the other order. */

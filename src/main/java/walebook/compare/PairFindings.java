@@ -52,36 +52,45 @@ final class PairFindings {
     String high = wording.apart(pair.high());
     String unit = wording.unit();
     String matters = matters();
+    String many = n(pair.first());
+    String others = n(pair.second());
     if (found.question().outcome() == Outcome.TIME && pair.size() != FairPair.Size.CANT_TELL) {
-      says.add(times(pair, new String[] {first, second, apart, low, high, matters}));
-      return;
+      says.add(times(pair, new String[] {first, second, apart, low, high, matters, many, others}));
+    } else {
+      says.add(
+          means(pair, new String[] {first, second, apart, low, high, unit, matters, many, others}));
     }
-    says.add(
-        switch (pair.size()) {
-          case MORE ->
-              Message.of("compare.mean.more", first, second, apart, low, high, unit, matters);
-          case LESS ->
-              Message.of("compare.mean.less", first, second, apart, low, high, unit, matters);
-          case DIFFERS -> Message.of("compare.mean.differs", first, second, apart, low, high, unit);
-          case DIFFERS_MAYBE_LITTLE ->
-              Message.of("compare.mean.maybe", first, second, apart, low, high, unit, matters);
-          case CANT_TELL, NOT_COMPARABLE ->
-              Message.of(
-                  "compare.mean.cant-tell",
-                  first,
-                  second,
-                  apart,
-                  low,
-                  high,
-                  unit,
-                  n(pair.first()),
-                  n(pair.second()));
-        });
+    onOnePiece(pair, says);
     MeasuringError measuring = found.measuring();
     if (measuring != null && Boolean.TRUE.equals(pair.onlyMeasuring())) {
       double limit = measuring.limit(pieces(pair.first()), pieces(pair.second()));
       says.add(Message.of("compare.found.only-measuring", wording.apart(limit), unit));
     }
+  }
+
+  private static Message means(FairPair pair, String[] numbers) {
+    return switch (pair.size()) {
+      case MORE -> Message.of("compare.mean.more", numbers);
+      case LESS -> Message.of("compare.mean.less", numbers);
+      case DIFFERS -> Message.of("compare.mean.differs", numbers);
+      case DIFFERS_MAYBE_LITTLE -> Message.of("compare.mean.maybe", numbers);
+      case CANT_TELL, NOT_COMPARABLE -> Message.of("compare.mean.cant-tell", numbers);
+    };
+  }
+
+  /** One piece has no scatter of its own: what is claimed of it leans on the others'. */
+  private void onOnePiece(FairPair pair, List<Message> says) {
+    boolean first = pieces(pair.first()) == 1;
+    boolean second = pieces(pair.second()) == 1;
+    if (pair.size() == FairPair.Size.CANT_TELL || !(first || second)) {
+      return;
+    }
+    says.add(
+        first && second
+            ? Message.of("compare.found.on-one-each")
+            : Message.of(
+                "compare.found.on-one-piece",
+                wording.setting(first ? pair.first() : pair.second())));
   }
 
   /** A time is longer or shorter rather than higher or lower. */
@@ -121,15 +130,15 @@ final class PairFindings {
     String first = wording.setting(pair.first());
     String second = wording.setting(pair.second());
     String least = wording.orDash(pair.low());
+    String[] numbers = {
+      first, second, least, wording.unit(), matters(), n(pair.first()), n(pair.second())
+    };
     return switch (pair.size()) {
-      case MORE ->
-          Message.of("compare.median.more", first, second, least, wording.unit(), matters());
-      case LESS -> Message.of("compare.median.less", first, second, matters(), wording.unit());
-      case DIFFERS -> Message.of("compare.median.differs", first, second, least, wording.unit());
-      case DIFFERS_MAYBE_LITTLE ->
-          Message.of("compare.median.maybe", first, second, least, wording.unit(), matters());
-      case CANT_TELL, NOT_COMPARABLE ->
-          Message.of("compare.median.cant-tell", first, second, n(pair.first()), n(pair.second()));
+      case MORE -> Message.of("compare.median.more", numbers);
+      case LESS -> Message.of("compare.median.less", numbers);
+      case DIFFERS -> Message.of("compare.median.differs", numbers);
+      case DIFFERS_MAYBE_LITTLE -> Message.of("compare.median.maybe", numbers);
+      case CANT_TELL, NOT_COMPARABLE -> Message.of("compare.median.cant-tell", numbers);
     };
   }
 

@@ -11,6 +11,7 @@ import tools.jackson.databind.JsonNode;
 import walebook.act.book.MakeDemoBook;
 import walebook.book.Classroom;
 import walebook.book.open.SqliteFiles;
+import walebook.record.Grain;
 
 /** Comparisons at the command line, on the demo class. */
 class FairCommandsTest {
@@ -88,6 +89,24 @@ class FairCommandsTest {
     assertThat(ran.out()).contains("S01").doesNotContain("Bashir");
     Ran shown = run("alike");
     assertThat(shown.out()).contains("Bashir", "Two of us may differ by up to");
+  }
+
+  @Test
+  void oneStudentAloneHasNoBiasAndNoLimit() {
+    Path alone = folder.resolve("alone.walebook");
+    try (Classroom room = Classroom.in(alone)) {
+      for (double stretched : new double[] {150, 152, 151}) {
+        room.book.clothLog().add(room.reading(Grain.COURSE, stretched));
+      }
+    }
+    Ran text = Ran.on(alone, "alike");
+    assertThat(text.exit()).isZero();
+    assertThat(text.out())
+        .contains("Only one of us measured this")
+        .doesNotContain("An h beyond", "±–")
+        .containsPattern("Ada Pier +3 +51\\.0 +– +– +– ");
+    JsonNode study = Ran.on(alone, "alike", "--json").json().get("studies").get(0);
+    assertThat(study.get("people").get(0).get("bias").isNull()).isTrue();
   }
 
   @Test

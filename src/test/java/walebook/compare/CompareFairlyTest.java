@@ -212,11 +212,53 @@ class CompareFairlyTest {
     FairComparison found =
         new MadeClass()
             .edge("Ada", 1, -0.5, 3, -7)
-            .edge("Bo", 3, 1, 5)
+            .edge("Bo", 1, 1)
+            .edge("Bo", 3, 5)
             .ask(Outcome.EDGE_CHANGE, null);
     FairComparison.Standouts some = found.standouts(3);
     assertThat(some.best()).extracting(Dot::value).containsExactly(-0.5, 1.0, 3.0);
     assertThat(some.worst()).extracting(Dot::value).containsExactly(-7.0, 5.0);
+  }
+
+  private static FairComparison.Standouts standouts(MadeClass made, Outcome outcome) {
+    return made.ask(outcome, null).standouts(3);
+  }
+
+  @Test
+  void whatOnlyHeldIsNeverWorst() {
+    FairComparison.Standouts some =
+        standouts(
+            new MadeClass().held("Ada", 1, 100, 100, 100, 100, 40).gave("Ada", 3, 90, 70),
+            Outcome.SEAM_SHARE);
+    assertThat(some.best()).hasSize(3).allMatch(Dot::atLeast);
+    assertThat(some.worst()).extracting(Dot::value).containsExactly(70.0, 90.0);
+    FairComparison.Standouts none =
+        standouts(
+            new MadeClass().held("Ada", 1, 100, 100, 90).held("Ada", 3, 80), Outcome.SEAM_SHARE);
+    assertThat(none.pieceIds()).isEmpty();
+  }
+
+  @Test
+  void whatIsAsGoodAsTheBestIsNeverWorst() {
+    FairComparison.Standouts some =
+        standouts(new MadeClass().grade("Ada", 1, 5, 4, 4).grade("Ada", 3, 4, 4, 2), Outcome.GRADE);
+    assertThat(some.best()).extracting(Dot::value).containsExactly(5.0, 4.0, 4.0);
+    assertThat(some.worst()).extracting(Dot::value).containsExactly(2.0);
+    assertThat(standouts(new MadeClass().grade("Ada", 1, 4, 4, 4, 4), Outcome.GRADE).pieceIds())
+        .isEmpty();
+  }
+
+  @Test
+  void onePieceAloneIsNeitherBestNorWorst() {
+    assertThat(standouts(new MadeClass().edge("Ada", 1, 2), Outcome.EDGE_CHANGE).pieceIds())
+        .isEmpty();
+  }
+
+  @Test
+  void noPieceIsBestAcrossGroupsThatNothingCompares() {
+    MadeClass made = new MadeClass().edge("Ada", 1, 1, 2).edge("Bo", 3, 3, 4);
+    assertThat(standouts(made, Outcome.EDGE_CHANGE).pieceIds()).isEmpty();
+    assertThat(standouts(made.edge("Ada", 3, 3), Outcome.EDGE_CHANGE).pieceIds()).isNotEmpty();
   }
 
   @Test

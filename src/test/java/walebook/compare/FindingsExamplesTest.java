@@ -41,6 +41,7 @@ class FindingsExamplesTest {
         Arguments.of("looks-real-and-is-not", noise(), edges.mattering(3.0)),
         Arguments.of("small-for-sure", smallForSure(), edges.mattering(2.0)),
         Arguments.of("nobody-twice", nobodyTwice(), edges),
+        Arguments.of("one-odd-piece", oneOddPiece(), edges),
         Arguments.of("left-out", leftOut(), edges),
         Arguments.of("rates-differ", ratesDiffer(), held),
         Arguments.of("quicker", quicker(), times.mattering(1.0)),
@@ -185,6 +186,16 @@ class FindingsExamplesTest {
         .minutes("Bo", 3, 25.0)
         .minutes("Cy", 1, 3.5)
         .minutes("Cy", 3, 4.0);
+  }
+
+  /** One piece far off that leads by its size, beside a smaller difference of many pieces. */
+  private static MadeClass oneOddPiece() {
+    return new MadeClass()
+        .edge("Ada", 1, 1.0, 1.5, 2.0, 1.5)
+        .edge("Ada", 2, 5.0, 5.5, 6.0, 5.5)
+        .edge("Bo", 1, 2.0, 1.5, 1.0, 1.5)
+        .edge("Bo", 2, 6.0, 5.5, 5.0, 5.5)
+        .edge("Ada", 5, 40.0);
   }
 
   private static double round(double value) {

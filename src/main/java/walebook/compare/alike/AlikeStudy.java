@@ -39,6 +39,17 @@ public record AlikeStudy(
     return positive(agreement.reproducibilityLimit());
   }
 
+  /** How far a person reads off the room, points; null where nobody else measured. */
+  public @Nullable Double bias(Person person) {
+    return people.size() < 2 ? null : Double.valueOf(person.member().bias());
+  }
+
+  /** True when there is a limit beyond which somebody's h or k is odd. */
+  public boolean hasLimits() {
+    return criticalH != null
+        || people.stream().anyMatch(person -> person.member().criticalK() != null);
+  }
+
   /** A limit of 0 comes from equal readings on a coarse scale: that is no limit known. */
   private static @Nullable Double positive(@Nullable Double limit) {
     return limit == null || limit == 0 ? null : limit;

@@ -30,6 +30,9 @@ public record Growth(List<Period> periods, int notJudged) {
   /** A piece of which it wasn't said whether to keep it is good from this grade on. */
   public static final int GOOD_GRADE = 4;
 
+  /** A rule of ours: fewer tries than these at a piece number tell nothing of half of them. */
+  private static final int FEWEST = 3;
+
   private static final double CONFIDENCE = 0.95;
 
   /**
@@ -39,10 +42,16 @@ public record Growth(List<Period> periods, int notJudged) {
    * @param tries each chain, the earliest first
    * @param firstTimeRight of how many the first piece was good
    * @param half by how many pieces half of the tries came to a good one, tries without one counted
-   *     as going on; null when less than half did
+   *     as going on; null when less than half did, or when {@code tooFew}
+   * @param tooFew true when half came to a good one, but by a piece number that fewer than three
+   *     tries reached
    */
   public record Period(
-      String name, List<Attempts> tries, Proportion firstTimeRight, @Nullable Double half) {
+      String name,
+      List<Attempts> tries,
+      Proportion firstTimeRight,
+      @Nullable Double half,
+      boolean tooFew) {
     public Period {
       tries = List.copyOf(tries);
     }
@@ -105,7 +114,11 @@ public record Growth(List<Period> periods, int notJudged) {
         ProductLimit.of(
             inOrder.stream().map(each -> new Lifetime(each.untilGood(), each.good())).toList(),
             CONFIDENCE);
-    return new Period(name, inOrder, new Proportion(right, inOrder.size()), limit.median());
+    Double half = limit.median();
+    boolean tooFew =
+        half != null && inOrder.stream().filter(each -> each.untilGood() >= half).count() < FEWEST;
+    return new Period(
+        name, inOrder, new Proportion(right, inOrder.size()), tooFew ? null : half, tooFew);
   }
 
   /** Pieces by the first of their chain; a parent that is not among them begins no chain. */

@@ -25,10 +25,7 @@ public final class GrowthFindings {
       says.add(
           Message.of(
               "compare.growth.period", period.name(), count(right.count()), count(right.n())));
-      says.add(
-          period.half() == null
-              ? Message.of("compare.growth.not-half")
-              : Message.of("compare.growth.half", Show.fixed(period.half(), 0)));
+      says.add(half(period));
     }
     TwoRates rates = growth.lastAgainstFirst();
     if (rates != null) {
@@ -38,6 +35,15 @@ public final class GrowthFindings {
       says.add(Message.of("compare.growth.not-judged", count(growth.notJudged())));
     }
     return List.copyOf(says);
+  }
+
+  private static Message half(Growth.Period period) {
+    if (period.tooFew()) {
+      return Message.of("compare.growth.few-left");
+    }
+    return period.half() == null
+        ? Message.of("compare.growth.not-half")
+        : Message.of("compare.growth.half", Show.fixed(period.half(), 0));
   }
 
   /** Sure only when the interval and Fisher's exact test agree. */

@@ -93,11 +93,7 @@ final class AlikeView extends AskedPart<AlikeViewModel.Found> {
 
   private Node hk(AlikeViewModel.Study study) {
     PlotCard card = card();
-    card.show(
-        words.say("desk.class.alike.hk-title"),
-        words.say("desk.class.alike.hk-note"),
-        study.hk(),
-        study::table);
+    card.show(words.say("desk.class.alike.hk-title"), study.hkNote(), study.hk(), study::table);
     return card;
   }
 }

@@ -45,6 +45,7 @@ public final class AlikeViewModel extends AskingModel<AlikeViewModel.Found> {
    * @param says what it means
    * @param practise what to practise
    * @param bias each one's readings less the room's mean, over the interval of the bias
+   * @param hkNote how h and k read; of a limit only where there is one
    * @param table the numbers, the header first
    */
   record Study(
@@ -53,6 +54,7 @@ public final class AlikeViewModel extends AskingModel<AlikeViewModel.Found> {
       List<String> practise,
       DotPlot bias,
       HkPlot hk,
+      String hkNote,
       List<List<String>> table) {}
 
   public AlikeViewModel(FiltersViewModel filters) {
@@ -139,6 +141,7 @@ public final class AlikeViewModel extends AskingModel<AlikeViewModel.Found> {
         AlikeFindings.practise(study).stream().map(words::say).toList(),
         bias(study, words),
         new HkPlot(study.people().stream().map(AlikeViewModel::hk).toList(), study.criticalH()),
+        words.say(study.hasLimits() ? "desk.class.alike.hk-note" : "desk.class.alike.hk-no-limits"),
         table(study, words));
   }
 
@@ -158,7 +161,7 @@ public final class AlikeViewModel extends AskingModel<AlikeViewModel.Found> {
               person.readings().stream()
                   .map(each -> new DotRow.Dot(each.stretch() - middle, false))
                   .toList(),
-              person.member().bias(),
+              study.bias(person),
               interval == null ? null : interval.low(),
               interval == null ? null : interval.high(),
               0));
@@ -186,7 +189,7 @@ public final class AlikeViewModel extends AskingModel<AlikeViewModel.Found> {
               person.who(),
               Integer.toString(person.readings().size()),
               FairViewModel.number(member.summary().mean()),
-              FairViewModel.number(member.bias()),
+              FairViewModel.number(study.bias(person)),
               interval == null ? "–" : FairViewModel.limits(interval.low(), interval.high()),
               two(member.h()),
               two(member.k()),

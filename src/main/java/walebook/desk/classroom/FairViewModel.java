@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import walebook.act.classroom.CompareFair;
@@ -166,9 +167,11 @@ public final class FairViewModel extends AskingModel<FairFound> {
               limits(pair.low(), pair.high()),
               words.say(verdict(pair.size()))));
     }
-    // What is sure comes first, the largest first: there may be hundreds.
+    // What is sure comes first, then what rests on several pieces: there may be hundreds.
+    Set<List<String>> single = comparison.ofOnePiece();
     pairs.sort(
         Comparator.comparing((FairFound.Pair pair) -> !pair.found().isSure())
+            .thenComparing(pair -> pair.found().isOfAny(single))
             .thenComparing(pair -> -Math.abs(orNought(pair.found().estimate()))));
     return pairs;
   }

@@ -72,13 +72,33 @@ class GrowthTest {
     assertThat(autumn.tries()).extracting(Attempts::good).containsExactly(true, true, false);
     assertThat(autumn.firstTimeRight().count()).isEqualTo(1);
     assertThat(autumn.pieces()).isEqualTo(6);
-    // Kaplan and Meier by hand: 1 of 3 at 1, one drops out at 2, the last at 3.
-    assertThat(autumn.half()).isEqualTo(3.0);
+    // Kaplan and Meier by hand: 1 of 3 at 1, one drops out at 2, the last at 3 - and that alone.
+    assertThat(autumn.half()).isNull();
+    assertThat(autumn.tooFew()).isTrue();
     assertThat(growth().notJudged()).isEqualTo(1);
     assertThat(says())
         .contains(
             "Autumn: the first piece was good in 1 of 3 tries.",
+            "By which piece number half of these tries come to a good one can’t be told: too few"
+                + " went on that far.",
             "Tries of which no piece was judged, left out: 1.");
+  }
+
+  @Test
+  void whereHalfCameToAGoodOneIsToldFromThreeTriesOn() {
+    try (Classroom room = Classroom.in(folder.resolve("c.walebook"))) {
+      chain(room, AUTUMN, "2026-10-05", PieceOutcome.KEEP);
+      chain(room, AUTUMN, "2026-10-12", PieceOutcome.CHANGE, PieceOutcome.KEEP);
+      chain(room, AUTUMN, "2026-10-19", PieceOutcome.CHANGE, PieceOutcome.KEEP);
+      assertThat(growth().periods().get(0).tooFew()).isTrue();
+      chain(room, AUTUMN, "2026-10-26", PieceOutcome.CHANGE, PieceOutcome.CHANGE);
+    }
+    // Kaplan and Meier by hand: 3/4 left after 1, of three still followed two are good at 2: 1/4.
+    assertThat(growth().periods().get(0).half()).isEqualTo(2.0);
+    assertThat(says())
+        .containsExactly(
+            "Autumn: the first piece was good in 1 of 4 tries.",
+            "Half of these tries came to a good piece by piece number 2.");
   }
 
   @Test

@@ -70,6 +70,21 @@ class AlikeViewModelTest {
   }
 
   @Test
+  void aLimitOfHAndKIsSpokenOfOnlyWhereThereIsOne() {
+    try (Classroom room = Classroom.in(folder.resolve("e.walebook"))) {
+      read(room, room.first.id(), 150);
+      read(room, room.second.id(), 160);
+      AlikeViewModel model = model(Sessions.of(room));
+      assertThat(found(model).studies().get(0).hkNote()).doesNotContain("broken line");
+      // Two who both read twice: each one's k has the other's repeats to be judged by.
+      read(room, room.first.id(), 152);
+      read(room, room.second.id(), 161);
+      model.session().changed();
+      assertThat(found(model).studies().get(0).hkNote()).contains("broken line");
+    }
+  }
+
+  @Test
   void theBoardNeverShowsNames() {
     try (Classroom room = Classroom.in(folder.resolve("c.walebook"))) {
       read(room, room.first.id(), 150);
