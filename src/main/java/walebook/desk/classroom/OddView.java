@@ -135,9 +135,8 @@ final class OddView extends AskedPart<List<OddViewModel.Row>> {
             model.fieldProperty(),
             model::fieldName);
     TypedField right =
-        new TypedField(
-            words, words.say("desk.class.odd.right"), "", model.form().field(OddViewModel.RIGHT));
-    which.setStyle("-fx-pref-width: 15em;");
+        new TypedField(words, model.rightName(), "", model.form().field(OddViewModel.RIGHT));
+    which.setStyle("-fx-pref-width: 22em;");
     right.setStyle("-fx-pref-width: 12em;");
     return row(which, right, button(words.say("desk.class.odd.mistype"), model::mistyped));
   }

@@ -21,6 +21,7 @@ import walebook.desk.common.Session;
 import walebook.desk.common.Wish;
 import walebook.problem.Answer;
 import walebook.quantity.Show;
+import walebook.quantity.Unit;
 import walebook.record.By;
 import walebook.record.ClothReading;
 import walebook.record.PieceCode;
@@ -31,15 +32,27 @@ import walebook.words.Words;
 public final class OddViewModel extends AskingModel<List<OddViewModel.Row>> {
   static final String RIGHT = "right";
   static final String REASON = "reason";
+  private static final String GRADE = "grade";
 
   private final Session session;
   private final Words words;
   private final MarkReading mark;
+  private final CorrectReading correct;
   private final FormFields form;
   private final ObjectProperty<String> field = new SimpleObjectProperty<>(this, "field", "");
   private final ObjectProperty<@Nullable Row> chosen = new SimpleObjectProperty<>(this, "chosen");
   private final ObjectProperty<Notice> notice =
       new SimpleObjectProperty<>(this, "notice", Notice.NONE);
+
+  private Standing standing = new Standing(Map.of(), Unit.MM);
+
+  /**
+   * What stands in the fields of the chosen value.
+   *
+   * @param numbers lengths in mm, a look as its grade; without those that are not noted
+   * @param unit in which lengths are typed
+   */
+  private record Standing(Map<String, Double> numbers, Unit unit) {}
 
   /**
    * An odd value.
@@ -58,6 +71,7 @@ public final class OddViewModel extends AskingModel<List<OddViewModel.Row>> {
     this.session = session();
     this.words = words();
     this.mark = new MarkReading(session.book(), session.clock());
+    this.correct = new CorrectReading(session.book(), session.clock());
     this.form = new FormFields(() -> {}, RIGHT, REASON);
     foundProperty().addListener((from, old, now) -> again(now));
   }
@@ -93,16 +107,52 @@ public final class OddViewModel extends AskingModel<List<OddViewModel.Row>> {
     return row == null ? List.of() : CorrectReading.fields(row.odd().value());
   }
 
-  /** How a number is called. */
+  /** How a number is called, with its unit and what stands there now. */
   String fieldName(String name) {
-    return words.has("problem.field." + name) ? words.say("problem.field." + name) : name;
+    String called = words.has("problem.field." + name) ? words.say("problem.field." + name) : name;
+    Double now = standing.numbers().get(name);
+    if (name.equals(GRADE)) {
+      return now == null
+          ? words.say("desk.class.odd.look-none", called)
+          : words.say("desk.class.odd.look-now", called, Show.fixed(now, 0));
+    }
+    Unit unit = standing.unit();
+    return now == null
+        ? words.say("desk.class.odd.length-none", called, unit.sign())
+        : words.say("desk.class.odd.length-now", called, unit.sign(), number(now, unit));
   }
 
+  private static String number(double mm, Unit unit) {
+    return Show.upTo(mm / unit.inBase(), unit == Unit.MM ? 1 : 2);
+  }
+
+  /** What is to be typed in place of the number, with its unit. */
+  String rightName() {
+    return fields().contains(GRADE)
+        ? words.say("desk.class.odd.right-look")
+        : words.say("desk.class.odd.right", standing.unit().sign());
+  }
+
+  /** Looks at a value; it is chosen once what stands in its fields was read. */
   void choose(@Nullable Row row) {
-    chosen.set(row);
+    if (row == null) {
+      choose(null, new Standing(Map.of(), Unit.MM));
+      return;
+    }
+    OddReading odd = row.odd();
+    session.run(
+        progress ->
+            new Standing(
+                correct.standing(odd.value(), odd.targetId()), session.book().info().lengthUnit()),
+        read -> choose(row, read));
+  }
+
+  private void choose(@Nullable Row row, Standing read) {
+    standing = read;
     form.put(Map.of());
-    List<String> all = fields();
+    List<String> all = row == null ? List.of() : CorrectReading.fields(row.odd().value());
     field.set(all.isEmpty() ? "" : all.get(0));
+    chosen.set(row);
   }
 
   /** Shows the piece, or the cloth of a reading, in its own place. */
