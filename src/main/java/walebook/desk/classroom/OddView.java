@@ -113,7 +113,11 @@ final class OddView extends AskedPart<List<OddViewModel.Row>> {
                     row.odd().who(),
                     row.value(),
                     row.number())));
-    row.why().forEach(each -> chosen.getChildren().add(Texts.text(each)));
+    // The first reason stands in the row above.
+    row.why().stream().skip(1).forEach(each -> chosen.getChildren().add(Texts.text(each)));
+    if (!row.rule().isEmpty()) {
+      chosen.getChildren().add(Texts.caption(row.rule()));
+    }
     if (!row.marked().isEmpty()) {
       chosen.getChildren().add(Texts.caption(row.marked()));
     }

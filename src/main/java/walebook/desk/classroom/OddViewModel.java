@@ -27,6 +27,7 @@ import walebook.record.ClothReading;
 import walebook.record.PieceCode;
 import walebook.record.ValueMark;
 import walebook.words.Words;
+import walebook.working.Message;
 
 /** Odd readings and what the tutor makes of them: kept, mistyped or set aside, each undone. */
 public final class OddViewModel extends AskingModel<List<OddViewModel.Row>> {
@@ -61,10 +62,17 @@ public final class OddViewModel extends AskingModel<List<OddViewModel.Row>> {
    * @param value what kind of value
    * @param number the value
    * @param why reasons, the first first
+   * @param rule the rule that it broke, in figures; may be empty
    * @param marked what was made of it; empty while nobody looked
    */
   record Row(
-      OddReading odd, String what, String value, String number, List<String> why, String marked) {}
+      OddReading odd,
+      String what,
+      String value,
+      String number,
+      List<String> why,
+      String rule,
+      String marked) {}
 
   public OddViewModel(FiltersViewModel filters) {
     super(filters);
@@ -262,12 +270,14 @@ public final class OddViewModel extends AskingModel<List<OddViewModel.Row>> {
     }
     String what = odd.code().isEmpty() ? String.join(" · ", about) : PieceCode.spoken(odd.code());
     ValueMark mark = odd.mark();
+    Message rule = OddFindings.rule(odd);
     return new Row(
         odd,
         what.isEmpty() ? settings.setting(List.of(), List.of()) : what,
         words.say("compare.value." + odd.value().key()),
         Show.fixed(odd.number(), 1),
         OddFindings.of(odd).stream().map(words::say).toList(),
+        rule == null ? "" : words.say(rule),
         mark == null ? words.say("desk.class.odd.not-yet") : marked(mark, words));
   }
 
