@@ -10,6 +10,7 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.ChoiceField;
 import walebook.desk.common.ColumnTable;
+import walebook.desk.common.IntoView;
 import walebook.desk.common.Texts;
 import walebook.desk.common.TypedField;
 import walebook.desk.common.WrappedCell;
@@ -128,6 +129,7 @@ final class OddView extends AskedPart<List<OddViewModel.Row>> {
             button(open, model::openChosen),
             button(words.say("desk.class.odd.keep"), model::keep));
     chosen.getChildren().addAll(first, mistyped(), aside());
+    IntoView.showWhole(chosen);
   }
 
   private Node mistyped() {
