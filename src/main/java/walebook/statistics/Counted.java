@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -61,6 +62,11 @@ public final class Counted {
   /** Null when there are none. */
   public @Nullable Double greatest() {
     return counts.keySet().stream().max(Double::compare).orElse(null);
+  }
+
+  /** Each value once, however often it came, in no order. */
+  public DoubleStream different() {
+    return counts.keySet().stream().mapToDouble(Double::doubleValue);
   }
 
   /** How often each came, the least first. */

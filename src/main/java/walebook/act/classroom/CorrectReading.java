@@ -2,6 +2,7 @@ package walebook.act.classroom;
 
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -43,6 +44,52 @@ public final class CorrectReading {
       case EDGE_CHANGE -> List.of("edge-pressed", "edge-sewn", "edge-before");
       case GRADE -> List.of("grade");
       case CLOTH_STRETCH -> List.of("stretched", "gauge", "released");
+    };
+  }
+
+  /**
+   * What stands in the fields that a value hangs on.
+   *
+   * @return lengths in mm, a look as its grade; without those that are not noted
+   */
+  public Map<String, Double> standing(MarkedValue value, UUID targetId) {
+    Map<String, Double> standing = new HashMap<>();
+    for (String field : fields(value)) {
+      Double number =
+          value.isOfCloth()
+              ? standing(book.clothLog().find(targetId), field)
+              : standing(book.pieces().find(targetId), field);
+      if (number != null) {
+        standing.put(field, number);
+      }
+    }
+    return standing;
+  }
+
+  private static @Nullable Double standing(@Nullable ClothReading reading, String field) {
+    if (reading == null) {
+      return null;
+    }
+    return switch (field) {
+      case "gauge" -> Double.valueOf(reading.gaugeMm());
+      case "stretched" -> Double.valueOf(reading.stretchedMm());
+      default -> reading.releasedMm();
+    };
+  }
+
+  private static @Nullable Double standing(@Nullable TestPiece piece, String field) {
+    if (piece == null) {
+      return null;
+    }
+    Measure measure = piece.measure();
+    PullReading counting = measure.counting();
+    return switch (field) {
+      case "gauge" -> measure.gaugeMm();
+      case "edge-before" -> measure.edgeBeforeMm();
+      case "edge-sewn" -> measure.edgeSewnMm();
+      case "edge-pressed" -> measure.edgePressedMm();
+      case "end-length" -> counting == null ? null : Double.valueOf(counting.endMm());
+      default -> whole(piece.seen().grade());
     };
   }
 

@@ -83,7 +83,7 @@ public final class FindOdd {
           reasons.add(OddReading.Reason.READER_SCATTERS);
         }
         if (!reasons.isEmpty()) {
-          found.add(reading(study, person, dot, robust, all.size(), reasons));
+          found.add(reading(study, person, dot, robust, all, reasons));
         }
       }
     }
@@ -102,7 +102,7 @@ public final class FindOdd {
       Person person,
       ReadingDot dot,
       @Nullable Robust robust,
-      int among,
+      List<Double> all,
       List<OddReading.Reason> reasons) {
     return new OddReading(
         MarkedValue.CLOTH_STRETCH,
@@ -112,7 +112,10 @@ public final class FindOdd {
         person.who(),
         dot.stretch(),
         robust == null ? null : robust.median(),
-        among,
+        all.size(),
+        robust == null
+            ? null
+            : OddReading.Mostly.of(robust, all.stream().mapToDouble(Double::doubleValue)),
         robust == null ? null : robust.z(dot.stretch()),
         reasons,
         marks.get(new Key(MarkedValue.CLOTH_STRETCH, dot.readingId())));

@@ -206,6 +206,7 @@ public final class OddLots {
         number,
         robust == null ? null : robust.median(),
         like.values.n(),
+        robust == null ? null : OddReading.Mostly.of(robust, like.values.different()),
         robust == null ? null : robust.z(number),
         reasons,
         marks.get(new Key(value, piece.pieceId())));

@@ -1,10 +1,13 @@
 package walebook.compare.odd;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.UUID;
+import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
 import walebook.record.MarkedValue;
 import walebook.record.ValueMark;
+import walebook.statistics.Robust;
 
 /**
  * A value that deserves a second look.
@@ -16,6 +19,7 @@ import walebook.record.ValueMark;
  * @param number the value: percent, or a grade
  * @param median the middle of those it is compared with; null when flagged by a limit alone
  * @param among how many it is compared with
+ * @param mostly where most of those lie, the odd ones not among them; null when not told
  * @param z robust standard deviations from that middle; null when not told
  * @param reasons why, at least one
  * @param mark what the tutor made of it; null when not looked at yet
@@ -29,9 +33,24 @@ public record OddReading(
     double number,
     @Nullable Double median,
     int among,
+    @Nullable Mostly mostly,
     @Nullable Double z,
     List<Reason> reasons,
     @Nullable ValueMark mark) {
+
+  /** From where to where most values lie: at least half of them, never one that is odd. */
+  public record Mostly(double least, double greatest) {
+    private static final double USUAL_SPREADS = 2;
+
+    /** Of values whose robust scale is known; the median is among them or lies between two. */
+    static Mostly of(Robust robust, DoubleStream values) {
+      DoubleSummaryStatistics near =
+          values
+              .filter(each -> Math.abs(each - robust.median()) <= USUAL_SPREADS * robust.scale())
+              .summaryStatistics();
+      return new Mostly(near.getMin(), near.getMax());
+    }
+  }
 
   /** Why a value is odd. */
   public enum Reason {

@@ -69,7 +69,7 @@ abstract class AskedPart<T> extends VBox implements PartView {
   }
 
   @Override
-  public final void showLarge(Large board) {
+  public void showLarge(Large board) {
     asking.forBoard(found -> board.show(large(found)));
   }
 

@@ -10,6 +10,8 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
+import javafx.stage.Window;
+import org.jspecify.annotations.Nullable;
 import walebook.book.open.SqliteFiles;
 import walebook.desk.common.Board;
 import walebook.desk.common.InTurn;
@@ -69,7 +71,7 @@ public final class ClassroomView extends BorderPane {
     whose.textProperty().bind(session.schoolClassProperty().map(SchoolClass::name).orElse(""));
     frame.context(whose);
     Button large = new Button(words.say("desk.class.show-large"));
-    large.setOnAction(pressed -> now().showLarge(content -> board(look, content)));
+    large.setOnAction(pressed -> now().showLarge(new OnBoard(look)));
     frame.primary(large);
     Segments<Part> segments =
         new Segments<>(List.of(Part.values()), part, each -> words.say(each.title));
@@ -105,13 +107,31 @@ public final class ClassroomView extends BorderPane {
     };
   }
 
-  private void board(Look look, List<Node> content) {
-    if (content.isEmpty()) {
-      frame.say(words.say("desk.class.nothing-large"));
-      return;
+  /** The whole screen of the window. */
+  private final class OnBoard implements PartView.Large {
+    private final Look look;
+
+    OnBoard(Look look) {
+      this.look = look;
     }
-    new Board(words, look)
-        .show(getScene() == null ? null : getScene().getWindow(), content.toArray(new Node[0]));
+
+    @Override
+    public void show(List<Node> content) {
+      if (content.isEmpty()) {
+        frame.say(words.say("desk.class.nothing-large"));
+      } else {
+        new Board(words, look).show(over(), content.toArray(new Node[0]));
+      }
+    }
+
+    @Override
+    public void show(FairBoard.Shown comparison) {
+      FairBoard.show(words, look, over(), comparison);
+    }
+
+    private @Nullable Window over() {
+      return getScene() == null ? null : getScene().getWindow();
+    }
   }
 
   private void arrange() {

@@ -68,6 +68,17 @@ final class FairView extends AskedPart<FairFound> {
   }
 
   @Override
+  public void showLarge(Large board) {
+    String title = model.boardTitle();
+    asking()
+        .forBoard(
+            found ->
+                board.show(
+                    new FairBoard.Shown(
+                        title, found.says(), found.plot(), FairViewModel.foot(words, found))));
+  }
+
+  @Override
   void show(@Nullable FairFound found) {
     inTurn(List.of());
     pieces.getChildren().clear();

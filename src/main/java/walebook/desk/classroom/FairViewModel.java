@@ -48,6 +48,27 @@ public final class FairViewModel extends AskingModel<FairFound> {
     filters().outcomeProperty().set(Outcome.HELD);
   }
 
+  /** Of what the comparison is that stands on the board. */
+  String boardTitle() {
+    return words()
+        .say(
+            "desk.class.board.title",
+            filters().lessonProperty().get().name(),
+            filters().clothProperty().get().name(),
+            words().say("compare.outcome." + filters().outcomeProperty().get().key()));
+  }
+
+  /** On how much a comparison rests, and how much of it is open. */
+  static String foot(Words words, FairFound found) {
+    List<FairPair> pairs = found.comparison().pairs();
+    long open = pairs.stream().filter(pair -> pair.size() == FairPair.Size.CANT_TELL).count();
+    int pieces = found.comparison().rows().stream().mapToInt(FairRow::pieces).sum();
+    int aside = found.comparison().setAside();
+    return pairs.isEmpty()
+        ? words.say("desk.class.board.foot", pieces, aside)
+        : words.say("desk.class.board.foot-pairs", pieces, aside, open, pairs.size());
+  }
+
   /** One piece's code and value, as a link reads. */
   static String piece(Words words, Dot dot, Outcome outcome) {
     String code = PieceCode.spoken(dot.code());

@@ -10,6 +10,7 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.ChoiceField;
 import walebook.desk.common.ColumnTable;
+import walebook.desk.common.IntoView;
 import walebook.desk.common.Texts;
 import walebook.desk.common.TypedField;
 import walebook.desk.common.WrappedCell;
@@ -113,7 +114,11 @@ final class OddView extends AskedPart<List<OddViewModel.Row>> {
                     row.odd().who(),
                     row.value(),
                     row.number())));
-    row.why().forEach(each -> chosen.getChildren().add(Texts.text(each)));
+    // The first reason stands in the row above.
+    row.why().stream().skip(1).forEach(each -> chosen.getChildren().add(Texts.text(each)));
+    if (!row.rule().isEmpty()) {
+      chosen.getChildren().add(Texts.caption(row.rule()));
+    }
     if (!row.marked().isEmpty()) {
       chosen.getChildren().add(Texts.caption(row.marked()));
     }
@@ -124,6 +129,7 @@ final class OddView extends AskedPart<List<OddViewModel.Row>> {
             button(open, model::openChosen),
             button(words.say("desk.class.odd.keep"), model::keep));
     chosen.getChildren().addAll(first, mistyped(), aside());
+    IntoView.showWhole(chosen);
   }
 
   private Node mistyped() {
@@ -135,9 +141,8 @@ final class OddView extends AskedPart<List<OddViewModel.Row>> {
             model.fieldProperty(),
             model::fieldName);
     TypedField right =
-        new TypedField(
-            words, words.say("desk.class.odd.right"), "", model.form().field(OddViewModel.RIGHT));
-    which.setStyle("-fx-pref-width: 15em;");
+        new TypedField(words, model.rightName(), "", model.form().field(OddViewModel.RIGHT));
+    which.setStyle("-fx-pref-width: 22em;");
     right.setStyle("-fx-pref-width: 12em;");
     return row(which, right, button(words.say("desk.class.odd.mistype"), model::mistyped));
   }

@@ -21,25 +21,39 @@ import walebook.desk.common.Session;
 import walebook.desk.common.Wish;
 import walebook.problem.Answer;
 import walebook.quantity.Show;
+import walebook.quantity.Unit;
 import walebook.record.By;
 import walebook.record.ClothReading;
 import walebook.record.PieceCode;
 import walebook.record.ValueMark;
 import walebook.words.Words;
+import walebook.working.Message;
 
 /** Odd readings and what the tutor makes of them: kept, mistyped or set aside, each undone. */
 public final class OddViewModel extends AskingModel<List<OddViewModel.Row>> {
   static final String RIGHT = "right";
   static final String REASON = "reason";
+  private static final String GRADE = "grade";
 
   private final Session session;
   private final Words words;
   private final MarkReading mark;
+  private final CorrectReading correct;
   private final FormFields form;
   private final ObjectProperty<String> field = new SimpleObjectProperty<>(this, "field", "");
   private final ObjectProperty<@Nullable Row> chosen = new SimpleObjectProperty<>(this, "chosen");
   private final ObjectProperty<Notice> notice =
       new SimpleObjectProperty<>(this, "notice", Notice.NONE);
+
+  private Standing standing = new Standing(Map.of(), Unit.MM);
+
+  /**
+   * What stands in the fields of the chosen value.
+   *
+   * @param numbers lengths in mm, a look as its grade; without those that are not noted
+   * @param unit in which lengths are typed
+   */
+  private record Standing(Map<String, Double> numbers, Unit unit) {}
 
   /**
    * An odd value.
@@ -48,16 +62,24 @@ public final class OddViewModel extends AskingModel<List<OddViewModel.Row>> {
    * @param value what kind of value
    * @param number the value
    * @param why reasons, the first first
+   * @param rule the rule that it broke, in figures; may be empty
    * @param marked what was made of it; empty while nobody looked
    */
   record Row(
-      OddReading odd, String what, String value, String number, List<String> why, String marked) {}
+      OddReading odd,
+      String what,
+      String value,
+      String number,
+      List<String> why,
+      String rule,
+      String marked) {}
 
   public OddViewModel(FiltersViewModel filters) {
     super(filters);
     this.session = session();
     this.words = words();
     this.mark = new MarkReading(session.book(), session.clock());
+    this.correct = new CorrectReading(session.book(), session.clock());
     this.form = new FormFields(() -> {}, RIGHT, REASON);
     foundProperty().addListener((from, old, now) -> again(now));
   }
@@ -93,16 +115,52 @@ public final class OddViewModel extends AskingModel<List<OddViewModel.Row>> {
     return row == null ? List.of() : CorrectReading.fields(row.odd().value());
   }
 
-  /** How a number is called. */
+  /** How a number is called, with its unit and what stands there now. */
   String fieldName(String name) {
-    return words.has("problem.field." + name) ? words.say("problem.field." + name) : name;
+    String called = words.has("problem.field." + name) ? words.say("problem.field." + name) : name;
+    Double now = standing.numbers().get(name);
+    if (name.equals(GRADE)) {
+      return now == null
+          ? words.say("desk.class.odd.look-none", called)
+          : words.say("desk.class.odd.look-now", called, Show.fixed(now, 0));
+    }
+    Unit unit = standing.unit();
+    return now == null
+        ? words.say("desk.class.odd.length-none", called, unit.sign())
+        : words.say("desk.class.odd.length-now", called, unit.sign(), number(now, unit));
   }
 
+  private static String number(double mm, Unit unit) {
+    return Show.upTo(mm / unit.inBase(), unit == Unit.MM ? 1 : 2);
+  }
+
+  /** What is to be typed in place of the number, with its unit. */
+  String rightName() {
+    return fields().contains(GRADE)
+        ? words.say("desk.class.odd.right-look")
+        : words.say("desk.class.odd.right", standing.unit().sign());
+  }
+
+  /** Looks at a value; it is chosen once what stands in its fields was read. */
   void choose(@Nullable Row row) {
-    chosen.set(row);
+    if (row == null) {
+      choose(null, new Standing(Map.of(), Unit.MM));
+      return;
+    }
+    OddReading odd = row.odd();
+    session.run(
+        progress ->
+            new Standing(
+                correct.standing(odd.value(), odd.targetId()), session.book().info().lengthUnit()),
+        read -> choose(row, read));
+  }
+
+  private void choose(@Nullable Row row, Standing read) {
+    standing = read;
     form.put(Map.of());
-    List<String> all = fields();
+    List<String> all = row == null ? List.of() : CorrectReading.fields(row.odd().value());
     field.set(all.isEmpty() ? "" : all.get(0));
+    chosen.set(row);
   }
 
   /** Shows the piece, or the cloth of a reading, in its own place. */
@@ -212,12 +270,14 @@ public final class OddViewModel extends AskingModel<List<OddViewModel.Row>> {
     }
     String what = odd.code().isEmpty() ? String.join(" · ", about) : PieceCode.spoken(odd.code());
     ValueMark mark = odd.mark();
+    Message rule = OddFindings.rule(odd);
     return new Row(
         odd,
         what.isEmpty() ? settings.setting(List.of(), List.of()) : what,
         words.say("compare.value." + odd.value().key()),
         Show.fixed(odd.number(), 1),
         OddFindings.of(odd).stream().map(words::say).toList(),
+        rule == null ? "" : words.say(rule),
         mark == null ? words.say("desk.class.odd.not-yet") : marked(mark, words));
   }
 

@@ -23,8 +23,11 @@ interface PartView {
   void showLarge(Large board);
 
   /** The board. */
-  @FunctionalInterface
   interface Large {
+    /** Lines one under the other. */
     void show(List<Node> content);
+
+    /** A comparison, fitted to the screen. */
+    void show(FairBoard.Shown comparison);
   }
 }

@@ -43,6 +43,21 @@ public final class IntoView {
 
   /** Scrolls to something that has just come, wherever the focus is. */
   public static void show(Node control) {
+    scrollTo(control, (at, seen) -> at.getMinY() - seen / 3);
+  }
+
+  /** Scrolls so far that all of something is seen, or its beginning where it is too high. */
+  public static void showWhole(Node control) {
+    scrollTo(control, (at, seen) -> Math.min(at.getMinY(), at.getMaxY() - seen));
+  }
+
+  /** Where the top of what is seen is to lie. */
+  @FunctionalInterface
+  private interface Above {
+    double of(Bounds at, double seen);
+  }
+
+  private static void scrollTo(Node control, Above wanted) {
     // What was shown or hidden just now has to lie where it will before it can be scrolled to.
     if (control.getScene() != null) {
       control.getScene().getRoot().applyCss();
@@ -51,9 +66,10 @@ public final class IntoView {
     for (Node up = control.getParent(); up != null; up = up.getParent()) {
       if (up instanceof ScrollPane scroll && scroll.getContent() instanceof Region content) {
         Bounds at = content.sceneToLocal(control.localToScene(control.getBoundsInLocal()));
-        double room = content.getHeight() - scroll.getViewportBounds().getHeight();
+        double seen = scroll.getViewportBounds().getHeight();
+        double room = content.getHeight() - seen;
         if (room > 0) {
-          double above = at.getMinY() - scroll.getViewportBounds().getHeight() / 3;
+          double above = wanted.of(at, seen);
           scroll.setVvalue(Math.max(0, Math.min(1, above / room)));
         }
       }

@@ -1,5 +1,6 @@
 package walebook.compare.odd;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -38,9 +39,28 @@ class FindOddTest {
     assertThat(odd.z()).isCloseTo(33.7, within(0.05));
     assertThat(odd.reasons()).containsExactly(OddReading.Reason.FAR_FROM_MIDDLE);
     assertThat(Words.english().say(OddFindings.of(odd).get(0)))
+        .isEqualTo("Far from the others like it: 143.0 % where they are mostly 40.0 to 45.0 %.");
+    assertThat(Words.english().say(requireNonNull(OddFindings.rule(odd))))
         .isEqualTo(
-            "143.0 lies far from the middle, 43.0, of its 7 like: 33.7 times their"
-                + " usual spread, odd beyond 3.5 times.");
+            "By the rule: 33.7 times the usual spread from 43.0 %, the middle of 7 alike;"
+                + " odd beyond 3.5 times.");
+  }
+
+  /** Another odd one is no part of where most of them lie. */
+  @Test
+  void whereMostLieLeavesOutWhatIsOdd() {
+    List<OddReading> found = odd(slip().gave("Di", 2, 150));
+    assertThat(found)
+        .extracting(OddReading::mostly)
+        .containsExactly(new OddReading.Mostly(40, 45), new OddReading.Mostly(40, 45));
+  }
+
+  /** More than half are alike: a grade is told without a percent sign. */
+  @Test
+  void aGradeFarFromTheOthersIsToldPlainly() {
+    OddReading odd = odd(new MadeClass().grade("Ada", 2, 4, 4, 4, 4, 4, 4, 1)).get(0);
+    assertThat(Words.english().say(OddFindings.of(odd).get(0)))
+        .isEqualTo("Far from the others like it: 1 where they are mostly 4.");
   }
 
   @Test

@@ -10,6 +10,8 @@ import walebook.book.Classroom;
 import walebook.desk.Sessions;
 import walebook.desk.common.Session;
 import walebook.desk.common.Wish;
+import walebook.quantity.Unit;
+import walebook.record.BookInfo;
 import walebook.record.Mark;
 import walebook.record.MarkedValue;
 import walebook.record.SeamEnd;
@@ -104,6 +106,30 @@ class OddViewModelTest {
       model.choose(seam(model));
       model.keep();
       assertThat(requireNonNull(seam(model).odd().mark()).mark()).isEqualTo(Mark.KEPT);
+    }
+  }
+
+  /** The piece reads 510 mm at a gauge of 100 mm; one inch is 25.4 mm: 510 / 25.4 = 20.08. */
+  @Test
+  void whatCanBePutRightIsAskedWithItsUnitAndWhatStandsThere() {
+    try (Classroom room = Classroom.in(folder.resolve("f.walebook"))) {
+      odd(room);
+      OddViewModel model = model(Sessions.of(room));
+      model.choose(seam(model));
+      assertThat(model.fields().stream().map(model::fieldName))
+          .containsExactly("length reached, mm (now 510)", "gauge, mm (now 100)");
+      assertThat(model.rightName()).isEqualTo("the right one, mm");
+      BookInfo info = room.book.info();
+      room.book.keep(
+          new BookInfo(
+              info.id(),
+              info.name(),
+              info.invented(),
+              Unit.INCH,
+              info.stamp().next(Classroom.NOW)));
+      model.choose(seam(model));
+      assertThat(model.fieldName("end-length")).isEqualTo("length reached, in (now 20.08)");
+      assertThat(model.rightName()).isEqualTo("the right one, in");
     }
   }
 }
