@@ -1,6 +1,8 @@
 package walebook.act.bring;
 
 import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -55,12 +57,27 @@ final class NoteKind implements LogKind<Note> {
     if (body.isEmpty()) {
       refuse(cells, KeepNote.BODY, "field.needed", "");
     }
+    Stamp stamp = stamp(cells);
     if (about == null || which == null || body.isEmpty()) {
       return Answer.bad(cells.problems());
     }
-    Stamp stamp = Stamp.fresh(clock.instant());
     return Answer.good(
         new Note(Ids.next(), about, which, author(cells, about, which, body), body, stamp));
+  }
+
+  /** Saved first on the day that the row says, at its beginning; now where it says none. */
+  private Stamp stamp(CellReader cells) {
+    Instant now = clock.instant();
+    String day = cells.text(BringField.NOTE_WRITTEN);
+    if (day.isEmpty()) {
+      return Stamp.fresh(now);
+    }
+    LocalDate today = LocalDate.now(clock);
+    LocalDate written = LocalDate.parse(day);
+    if (written.isAfter(today)) {
+      refuse(cells, BringField.NOTE_WRITTEN, "date.future", today.toString());
+    }
+    return new Stamp(written.atStartOfDay(clock.getZone()).toInstant(), now, 1);
   }
 
   private Note.@Nullable About kind(CellReader cells) {

@@ -3,6 +3,7 @@ package walebook.act.bring;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -218,7 +219,8 @@ class RoundTripTest {
   }
 
   private static void note(Book book, Note.About about, UUID id, String author, String body) {
-    book.notes().add(new Note(Ids.next(), about, id, author, body, Classroom.FRESH));
+    Stamp stamp = Stamp.fresh(Classroom.NOW.minus(Duration.ofDays(9)));
+    book.notes().add(new Note(Ids.next(), about, id, author, body, stamp));
   }
 
   /** Everything but keys and stamps. */
@@ -269,6 +271,7 @@ class RoundTripTest {
                         each.about(),
                         codes.getOrDefault(each.aboutId(), each.aboutId().toString()),
                         each.author(),
+                        LocalDate.ofInstant(each.stamp().created(), Classroom.CLOCK.getZone()),
                         each.body())));
   }
 
