@@ -105,7 +105,8 @@ final class BringJobs {
       Refused.unless(
           new WriteRejected(terminal.words()).write(rejected, sheet, trial, typed.has("replace")));
     }
-    new ShowBring(terminal, typed.has("json")).show(file, plan, trial, dry);
+    new ShowBring(terminal, typed.has("json"), column -> read.saysNothingNew(sheet, what, column))
+        .show(file, plan, trial, dry);
     boolean nothing = !dry && trial.stepId() == null && trial.hasProblems();
     return nothing ? Exit.REFUSED : Exit.DONE;
   }

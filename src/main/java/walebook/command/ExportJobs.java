@@ -83,8 +83,18 @@ final class ExportJobs {
         .println(
             typed.has("json")
                 ? Json.write(json)
-                : terminal.say("command.say.exported", written, preview.people().size(), pieces));
+                : terminal.say(said(written), written, preview.people().size(), pieces));
     return Exit.DONE;
+  }
+
+  private static String said(Path written) {
+    TermFormat format = TermFormat.find(written.toString());
+    return switch (format == null ? TermFormat.WORKBOOK : format) {
+      case WORKBOOK -> "command.say.exported";
+      case CSV -> "command.say.exported-csv";
+      case TABLES -> "command.say.exported-tables";
+      case JSON -> "command.say.exported-json";
+    };
   }
 
   private static Exit preview(Typed typed, Terminal terminal, Book book) {

@@ -6,6 +6,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
+import walebook.act.book.RescueBook;
 import walebook.book.BookTrouble;
 import walebook.problem.Place;
 import walebook.problem.Problem;
@@ -72,6 +73,9 @@ public final class RunCommand {
     } catch (Refused e) {
       boolean sure = job.options().contains(Job.SURE);
       complain(terminal, job.json() && typed.has("json"), e.problems(), sure);
+      if (e.exit() == Exit.NO_BOOK && !(job.json() && typed.has("json"))) {
+        sayNext(typed.text("book", ""), e.problems());
+      }
       return e.exit();
     } catch (BookTrouble e) {
       Problem problem =
@@ -82,6 +86,13 @@ public final class RunCommand {
               e.code());
       complain(terminal, job.json() && typed.has("json"), List.of(problem), false);
       return Exit.NO_BOOK;
+    }
+  }
+
+  /** What helps a damaged book: its backups first, since they are whole. */
+  private void sayNext(String book, List<Problem> problems) {
+    if (problems.stream().anyMatch(RescueBook::helps)) {
+      terminal.err().println(terminal.say("command.say.damaged-next", book));
     }
   }
 

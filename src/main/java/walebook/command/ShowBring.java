@@ -1,6 +1,7 @@
 package walebook.command;
 
 import java.util.List;
+import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -9,10 +10,15 @@ import walebook.act.bring.RowFate;
 import walebook.act.bring.Spreadsheet;
 import walebook.act.bring.SpreadsheetFile;
 import walebook.act.bring.Trial;
+import walebook.act.bring.match.ColumnMatch;
 import walebook.problem.Problem;
 
-/** Shows what the columns were taken for and what became of each row. */
-record ShowBring(Terminal terminal, boolean json) {
+/**
+ * Shows what the columns were taken for and what became of each row.
+ *
+ * @param nothingNew whether a column that is left out holds only what the others say
+ */
+record ShowBring(Terminal terminal, boolean json, IntPredicate nothingNew) {
 
   void show(SpreadsheetFile file, BringPlan plan, Trial trial, boolean dry) {
     if (json) {
@@ -27,12 +33,11 @@ record ShowBring(Terminal terminal, boolean json) {
                 terminal.say("command.column.header"),
                 terminal.say("command.column.holds")));
     for (int i = 0; i < plan.columns().size(); i++) {
-      String unit = plan.columns().get(i).unit();
       columns.row(
           List.of(
               Spreadsheet.letters(i),
               plan.sheet().headers().get(i),
-              plan.columns().get(i).field() + (unit.isEmpty() ? "" : ":" + unit)));
+              holds(plan.columns().get(i), i)));
     }
     terminal.out().println(columns);
     terminal.out().println();
@@ -62,6 +67,18 @@ record ShowBring(Terminal terminal, boolean json) {
     }
   }
 
+  private String holds(ColumnMatch match, int column) {
+    if (match.isLeftOut()) {
+      return whyLeftOut(column);
+    }
+    return match.field() + (match.unit().isEmpty() ? "" : ":" + match.unit());
+  }
+
+  private String whyLeftOut(int column) {
+    return terminal.say(
+        nothingNew.test(column) ? "command.say.bring-left-own" : "command.say.bring-left");
+  }
+
   private String reasons(RowFate fate) {
     return fate.problems().stream().map(terminal.words()::say).collect(Collectors.joining("; "));
   }
@@ -84,6 +101,9 @@ record ShowBring(Terminal terminal, boolean json) {
       column.put("header", plan.sheet().headers().get(i));
       column.put("field", plan.columns().get(i).field());
       column.put("unit", plan.columns().get(i).unit());
+      if (plan.columns().get(i).isLeftOut()) {
+        column.put("leftOut", whyLeftOut(i));
+      }
     }
     ArrayNode rows = node.putArray("rows");
     for (RowFate each : trial.fates()) {

@@ -17,8 +17,6 @@ import walebook.record.Lesson;
 import walebook.record.Note;
 import walebook.record.PieceCode;
 import walebook.record.ReadingLine;
-import walebook.record.Student;
-import walebook.record.Tutor;
 
 /** Reads what was measured, planned and noted beside the pieces of a class. */
 final class GatherLog {
@@ -27,9 +25,7 @@ final class GatherLog {
   private final TermChoice choice;
   private final Map<UUID, Cloth> cloths = new HashMap<>();
   private final Map<UUID, String> lessons;
-
-  /** What stands for the people of the book where codes were chosen, by plain name. */
-  private final Map<String, String> instead = new HashMap<>();
+  private final WithoutNames without;
 
   private GatherLog(
       Book book, UUID classId, TermChoice choice, List<ClothLine> cloths, String tutorWord) {
@@ -41,17 +37,7 @@ final class GatherLog {
         book.lessons().of(classId).stream()
             .filter(each -> choice.hasLesson(each.id()))
             .collect(Collectors.toMap(Lesson::id, Lesson::title));
-    for (Tutor each : book.tutors().all()) {
-      instead.put(NameCover.plain(each.name()), tutorWord);
-    }
-    for (Student each : book.students().all()) {
-      // Whom of two with one name it was nobody knows, and no code is better than the wrong one.
-      instead.merge(
-          NameCover.plain(each.name()), each.alias(), (one, other) -> one.equals(other) ? one : "");
-    }
-    for (Student each : book.students().all()) {
-      instead.put(NameCover.plain(each.alias()), each.alias());
-    }
+    this.without = WithoutNames.of(book, tutorWord);
   }
 
   /**
@@ -129,8 +115,6 @@ final class GatherLog {
   }
 
   private String author(Note note) {
-    return choice.names()
-        ? note.author()
-        : instead.getOrDefault(NameCover.plain(note.author()), "");
+    return choice.names() ? note.author() : without.person(note.author());
   }
 }

@@ -211,13 +211,6 @@ public final class GatherTerm {
   }
 
   private UnaryOperator<String> cover(boolean names) {
-    Map<String, String> instead = new HashMap<>();
-    if (!names) {
-      book.tutors().all().forEach(each -> instead.put(each.name(), tutorWord));
-      for (Student each : book.students().all()) {
-        instead.put(each.name(), each.alias());
-      }
-    }
-    return NameCover.of(instead);
+    return names ? UnaryOperator.identity() : WithoutNames.of(book, tutorWord).cover();
   }
 }

@@ -90,6 +90,28 @@ class BringCommandTest {
   }
 
   @Test
+  void aColumnThatIsLeftOutSaysWhy() throws IOException {
+    Path notes =
+        Files.writeString(
+            folder.resolve("notes.csv"),
+            "About;Which;Student;Written;From;Note\ncloth;Grey jersey;;2026-09-28 18:30;;Curls\n");
+    Ran own = run("bring", "notes", notes.toString());
+    assertThat(own.exit()).as(own.out() + own.err()).isZero();
+    assertThat(own.out()).containsPattern("Written +note-written");
+    assertThat(own.out()).containsPattern("Student +– left out: the other columns");
+    Path other =
+        Files.writeString(
+            folder.resolve("other.csv"), "About;Which;Note;Shoe size\ncloth;Grey jersey;Thin;38\n");
+    assertThat(run("bring", "notes", other.toString(), "--dry-run").out())
+        .containsPattern("Shoe size +– left out: no field for it here; --map");
+    Path late =
+        Files.writeString(
+            folder.resolve("late.csv"),
+            "About;Which;Note;Written\ncloth;Grey jersey;Late;2126-09-28\n");
+    refused(run("bring", "notes", late.toString()));
+  }
+
+  @Test
   void aRosterIsBroughtIn() throws IOException {
     Path roster = Files.writeString(folder.resolve("class.csv"), "Name,Code\nNuur Ebb,S09\n");
     Ran ran = run("bring", "roster", roster.toString());

@@ -16,6 +16,8 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.JsonNode;
 import walebook.act.book.MakeDemoBook;
 import walebook.book.Book;
@@ -74,6 +76,19 @@ class ExportCommandTest {
       codes.add(pieces.getRow(i).getCell(0).getStringCellValue().replaceAll("[^A-Z0-9]", ""));
     }
     return codes;
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "t.xlsx, Workbook written",
+    "t.csv, Table of test pieces written as CSV",
+    "t.zip, Zip of CSV tables written",
+    "t.json, All tables written as JSON"
+  })
+  void whatWasWrittenIsSaid(String name, String says) {
+    Path file = folder.resolve(name);
+    assertThat(done(export(smallBook(), file))).startsWith(says + ": ").contains(name);
+    assertThat(file).isNotEmptyFile();
   }
 
   private static void holdsWhatTheBookHolds(Path workbook, Path file) throws IOException {

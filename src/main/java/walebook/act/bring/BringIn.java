@@ -126,7 +126,7 @@ final class BringIn {
   }
 
   private LogKind<?> kind(BringPlan plan) {
-    LogTable table = new LogTable(book, plan.classId());
+    LogTable table = new LogTable(book, plan.classId(), words);
     ChoiceText choices = new ChoiceText(words);
     return switch (plan.what()) {
       case READINGS -> new ReadingKind(book, clock, plan.classId(), table, choices);

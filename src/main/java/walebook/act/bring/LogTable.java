@@ -4,10 +4,13 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
 import walebook.problem.Problem;
 import walebook.record.Student;
+import walebook.sheet.WithoutNames;
+import walebook.words.Words;
 
 /** What a row of readings, washes or notes names: cloths, lessons and people of the class. */
 final class LogTable {
@@ -16,7 +19,12 @@ final class LogTable {
   private final Map<String, UUID> lessons = new HashMap<>();
   private final Map<String, Student> students = new HashMap<>();
 
-  LogTable(Book book, UUID classId) {
+  private final WithoutNames without;
+  private final UnaryOperator<String> cover;
+
+  LogTable(Book book, UUID classId, Words words) {
+    without = WithoutNames.of(book, words.say("sheet.tutor-word"));
+    cover = without.cover();
     book.cloths()
         .all()
         .forEach(
@@ -55,6 +63,16 @@ final class LogTable {
 
   @Nullable UUID lesson(String title) {
     return lessons.get(PieceTable.plain(title));
+  }
+
+  /** Free text as it goes out with codes: what differs in this alone is the same. */
+  String covered(String text) {
+    return cover.apply(text);
+  }
+
+  /** What stands for somebody where codes were chosen; nothing for a stranger. */
+  String standIn(String name) {
+    return without.person(name);
   }
 
   /** Somebody of the class by code or by name. */

@@ -38,6 +38,8 @@ final class OwnColumns {
                   BringField.NOTE_ABOUT,
                   "which",
                   BringField.NOTE_WHICH,
+                  "written",
+                  BringField.NOTE_WRITTEN,
                   "author",
                   "note-from",
                   "words",

@@ -61,6 +61,13 @@ public final class ReadSpreadsheet {
     return single ? List.of(new ColumnMatch(BringField.NAME, "")) : guesses;
   }
 
+  /** True for a column of our own workbook that no field is read from: others say the same. */
+  public boolean saysNothingNew(Spreadsheet sheet, BringWhat what, int column) {
+    Map<String, String> own = own(what);
+    return GuessColumns.isOwn(sheet.headers(), own)
+        && "".equals(own.get(sheet.headers().get(column)));
+  }
+
   private Map<String, String> own(BringWhat what) {
     return OwnColumns.of(what, words);
   }

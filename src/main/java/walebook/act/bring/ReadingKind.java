@@ -103,7 +103,7 @@ final class ReadingKind implements LogKind<ClothReading> {
         found.edge(),
         found.cycle(),
         found.measuredOn(),
-        found.remark(),
+        table.covered(found.remark()),
         Stamp.fresh(java.time.Instant.EPOCH));
   }
 

@@ -60,7 +60,7 @@ final class WashKind implements LogKind<ClothWash> {
         found.grain(),
         found.beforeMm(),
         found.afterMm(),
-        found.wash(),
+        table.covered(found.wash()),
         found.washedOn());
   }
 

@@ -35,6 +35,9 @@ public record BringField(String key, PieceField.Kind kind) {
   /** The piece's code, the cloth's name or the lesson's title. */
   public static final String NOTE_WHICH = "note-which";
 
+  /** The day when a note was first saved. */
+  public static final String NOTE_WRITTEN = "note-written";
+
   public static final String CLOTH = "cloth";
   public static final String MEASURED_BY = "measured-by";
 
@@ -67,7 +70,12 @@ public record BringField(String key, PieceField.Kind kind) {
           text("wash"));
 
   private static final List<BringField> NOTES =
-      List.of(choice(NOTE_ABOUT), choice(NOTE_WHICH), text("note-from"), text("note-body"));
+      List.of(
+          choice(NOTE_ABOUT),
+          choice(NOTE_WHICH),
+          new BringField(NOTE_WRITTEN, PieceField.Kind.DATE),
+          text("note-from"),
+          text("note-body"));
 
   private static final List<BringField> ROSTER = List.of(text(NAME), text(ALIAS), choice(TIER));
   private static final List<BringField> PIECES = pieces();

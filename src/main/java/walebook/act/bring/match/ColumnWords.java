@@ -20,6 +20,7 @@ final class ColumnWords {
           Map.entry("cycle", List.of("cycle", "which stretch", "stretch number")),
           Map.entry("note-about", List.of("about", "kind", "what it is about")),
           Map.entry("note-which", List.of("which", "piece", "cloth", "lesson", "title")),
+          Map.entry("note-written", List.of("written", "written on", "date", "day", "when")),
           Map.entry("note-from", List.of("from", "author", "who", "by", "written by")),
           Map.entry("note-body", List.of("note", "notes", "words", "text", "comment")),
           Map.entry("student", List.of("student", "name", "who", "sewn by", "sewer", "learner")),

@@ -34,9 +34,7 @@ public final class GuessColumns {
       Map<String, ColumnMatch> kept) {
     @Nullable ColumnMatch[] found = new ColumnMatch[headers.size()];
     Set<String> taken = new HashSet<>();
-    boolean isOwn =
-        !own.isEmpty()
-            && headers.stream().filter(own::containsKey).count() >= Math.min(OWN, own.size());
+    boolean isOwn = isOwn(headers, own);
     for (int i = 0; i < found.length; i++) {
       String header = headers.get(i);
       ColumnMatch known = kept.get(header);
@@ -58,6 +56,12 @@ public final class GuessColumns {
       matches.add(each == null ? ColumnMatch.LEFT_OUT : each);
     }
     return matches;
+  }
+
+  /** True for the headers of our own workbook. */
+  public static boolean isOwn(List<String> headers, Map<String, String> own) {
+    return !own.isEmpty()
+        && headers.stream().filter(own::containsKey).count() >= Math.min(OWN, own.size());
   }
 
   /** A field with the unit of the header, where the field can be in it. */
