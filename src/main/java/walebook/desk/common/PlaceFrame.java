@@ -16,6 +16,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.scene.shape.Rectangle;
 import org.jspecify.annotations.Nullable;
 import walebook.words.Words;
 
@@ -68,7 +69,10 @@ public final class PlaceFrame extends BorderPane {
     foot.getStyleClass().add("place-foot");
     VBox.setVgrow(sideScroll, Priority.ALWAYS);
     BorderPane middle = new BorderPane(workScroll, headBox, null, foot, null);
+    // As the frame itself: what is wider than the place would push it over the list of places.
+    middle.setMinWidth(0);
     setCenter(middle);
+    clipped();
     body.setManaged(false);
     getChildren().add(body);
     body.fontProperty().addListener((from, old, now) -> requestLayout());
@@ -179,6 +183,14 @@ public final class PlaceFrame extends BorderPane {
     return name.prefWidth(-1) + said + gaps > getWidth() - beside;
   }
 
+  /** What finds no room even so is not drawn over the list of places. */
+  private void clipped() {
+    Rectangle area = new Rectangle();
+    area.widthProperty().bind(widthProperty());
+    area.heightProperty().bind(heightProperty());
+    setClip(area);
+  }
+
   private void arrange() {
     Node now = means;
     sideContent.getChildren().clear();
@@ -238,6 +250,8 @@ public final class PlaceFrame extends BorderPane {
   /** Under the title, going on below where one line is too short; nothing is cut. */
   private FlowPane contextBelow() {
     FlowPane below = new FlowPane(GAP, GAP / 2);
+    // Left to itself it is never narrower than its longest text, which then has no need to wrap.
+    below.setMinWidth(0);
     below.setRowValignment(VPos.CENTER);
     for (Node each : context) {
       if (each instanceof Button button) {
