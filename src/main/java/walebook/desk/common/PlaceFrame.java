@@ -49,6 +49,7 @@ public final class PlaceFrame extends BorderPane {
   private final ScrollPane workScroll = scroll(work);
   private final ScrollPane sideScroll = scroll(sideContent);
   private @Nullable Node means;
+  private @Nullable Node running;
   private final Label name;
   private boolean narrow;
   private boolean headTight;
@@ -125,6 +126,14 @@ public final class PlaceFrame extends BorderPane {
     addAction(0, button);
     footArranged();
     footShown();
+    return this;
+  }
+
+  /** What is going on now, above the line at the foot, where it stays in sight. */
+  public PlaceFrame running(Node node) {
+    running = node;
+    node.managedProperty().bind(node.visibleProperty());
+    footArranged();
     return this;
   }
 
@@ -277,6 +286,10 @@ public final class PlaceFrame extends BorderPane {
       line.getChildren().addAll(actions);
       line.setAlignment(Pos.CENTER_LEFT);
       foot.getChildren().setAll(line);
+    }
+    Node now = running;
+    if (now != null) {
+      foot.getChildren().add(0, now);
     }
   }
 

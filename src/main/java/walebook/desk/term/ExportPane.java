@@ -2,15 +2,17 @@ package walebook.desk.term;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
-import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.act.classroom.ExportChosen;
+import walebook.desk.common.Notice;
+import walebook.desk.common.PlaceFrame;
 import walebook.desk.common.Segments;
 import walebook.desk.common.Texts;
 import walebook.words.Words;
@@ -25,7 +27,7 @@ final class ExportPane extends VBox {
     super(16);
     this.words = words;
     this.model = model;
-    getChildren().setAll(running(), choice(), before());
+    getChildren().setAll(choice(), before());
     model.previewProperty().addListener((from, old, now) -> show(now));
     model.kindProperty().addListener((from, old, now) -> show(model.previewProperty().get()));
     show(model.previewProperty().get());
@@ -65,25 +67,25 @@ final class ExportPane extends VBox {
     return card;
   }
 
-  private Node running() {
-    Label says = Texts.text("", "strong");
-    says.textProperty().bind(model.saysProperty());
+  /** The action, how far it is and how it went: in sight wherever the page was scrolled to. */
+  void foot(PlaceFrame frame) {
     ProgressBar bar = new ProgressBar();
     bar.setAccessibleText(words.say("desk.term.export.writing"));
     bar.progressProperty().bind(model.shareProperty());
     Button stop = new Button(words.say("desk.term.export.stop"));
     stop.setOnAction(pressed -> model.cancel());
     HBox now = new HBox(12, bar, stop);
+    now.setAlignment(Pos.CENTER_LEFT);
     now.visibleProperty().bind(model.writingProperty());
-    now.managedProperty().bind(now.visibleProperty());
     Button replace = new Button(words.say("desk.term.export.replace"));
     replace.setOnAction(pressed -> model.replace());
     replace.visibleProperty().bind(model.inTheWayProperty().isNotNull());
     replace.managedProperty().bind(replace.visibleProperty());
-    VBox all = new VBox(8, says, now, replace);
-    all.visibleProperty().bind(model.saysProperty().isNotEmpty());
-    all.managedProperty().bind(all.visibleProperty());
-    return all;
+    Button write = new Button(words.say("desk.term.export.go"));
+    write.setOnAction(pressed -> model.export());
+    write.disableProperty().bind(model.writingProperty());
+    frame.notice().noticeProperty().bind(model.saysProperty().map(says -> new Notice(says, null)));
+    frame.running(now).lesser(replace).primary(write);
   }
 
   private void show(ExportChosen.@Nullable Preview found) {
