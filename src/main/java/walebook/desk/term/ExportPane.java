@@ -27,7 +27,7 @@ final class ExportPane extends VBox {
     super(16);
     this.words = words;
     this.model = model;
-    getChildren().setAll(choice(), before());
+    getChildren().setAll(choice(), before(), parts());
     model.previewProperty().addListener((from, old, now) -> show(now));
     model.kindProperty().addListener((from, old, now) -> show(model.previewProperty().get()));
     show(model.previewProperty().get());
@@ -37,7 +37,6 @@ final class ExportPane extends VBox {
     CheckBox sheets = new CheckBox(words.say("desk.term.export.student-sheets"));
     sheets.selectedProperty().bindBidirectional(model.studentSheetsProperty());
     sheets.disableProperty().bind(model.kindProperty().isNotEqualTo(ExportViewModel.Kind.WORKBOOK));
-    ExportChoice choice = model.choice();
     VBox card =
         new VBox(
             12,
@@ -50,7 +49,18 @@ final class ExportPane extends VBox {
             Texts.text(words.say("desk.term.export.kind"), "field-label"),
             new Segments<>(
                 List.of(ExportViewModel.Kind.values()), model.kindProperty(), this::kind),
-            sheets,
+            sheets);
+    card.getStyleClass().add("card");
+    return card;
+  }
+
+  /** Below what goes out: each list is long once it is unfolded. */
+  private Node parts() {
+    ExportChoice choice = model.choice();
+    VBox card =
+        new VBox(
+            12,
+            Texts.section(words.say("desk.term.export.choose")),
             new ExportItems<>(
                 words, words.say("desk.term.export.lessons"), choice, choice.lessons()),
             new ExportItems<>(
@@ -103,6 +113,11 @@ final class ExportPane extends VBox {
                     found.rowsIn(model.kindProperty().get().ending()).stream()
                         .map(each -> words.say("desk.term.export.sheet", each.sheet(), each.rows()))
                         .collect(Collectors.joining(" · ")))));
+    List<String> besides = found.besidesIn(model.kindProperty().get().ending());
+    if (!besides.isEmpty()) {
+      String all = String.join(" · ", besides);
+      preview.getChildren().add(Texts.text(words.say("desk.term.export.besides", all)));
+    }
     preview
         .getChildren()
         .add(

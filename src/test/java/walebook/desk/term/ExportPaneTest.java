@@ -2,6 +2,8 @@ package walebook.desk.term;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Objects;
 import java.util.function.Consumer;
@@ -39,14 +41,16 @@ class ExportPaneTest {
   @TempDir static Path folder;
 
   private final Held background = new Held();
+  private Path own;
   private Classroom room;
   private PlaceFrame frame;
 
   @Start
-  void start(Stage stage) {
-    room = Classroom.in(folder.resolve("a.walebook"));
+  void start(Stage stage) throws IOException {
+    own = Files.createTempDirectory(folder, "export");
+    room = Classroom.in(own.resolve("a.walebook"));
     room.book.pieces().add(room.piece(SeamEnd.GAVE, 148));
-    Session session = Sessions.bare(room.book, background, new Saved());
+    Session session = Sessions.bare(room.book, background, new Saved(own));
     session.schoolClassProperty().set(room.schoolClass);
     ExportPane pane = new ExportPane(session.words(), new ExportViewModel(session));
     frame = new PlaceFrame(session.words(), "Term record").work(pane);
@@ -81,6 +85,17 @@ class ExportPaneTest {
     assertThat(frame.lookup(".progress-bar").getParent().isVisible()).isFalse();
   }
 
+  @Test
+  void whatGoesOutStandsAboveTheListsToLeaveSomeOut() {
+    assertThat(top(label("What goes out"))).isLessThan(top(label("Leave some out")));
+    assertThat(label("Besides these").getText())
+        .contains("Term, the summary", "Charts", "Columns, what each column means");
+  }
+
+  private static double top(Node node) {
+    return node.localToScene(0, 0).getY();
+  }
+
   private Button button(String says) {
     return frame.lookupAll(".button").stream()
         .map(Button.class::cast)
@@ -105,7 +120,7 @@ class ExportPaneTest {
         && at.getMaxY() <= frame.getHeight();
   }
 
-  private record Saved() implements PickFile {
+  private record Saved(Path own) implements PickFile {
     @Override
     public @Nullable Path open(Kind kind) {
       return null;
@@ -113,7 +128,7 @@ class ExportPaneTest {
 
     @Override
     public Path save(Kind kind, String name) {
-      return folder.resolve(name);
+      return own.resolve(name);
     }
   }
 
