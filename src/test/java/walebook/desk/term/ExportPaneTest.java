@@ -13,6 +13,7 @@ import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.text.Text;
 import javafx.stage.Stage;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
@@ -90,6 +91,14 @@ class ExportPaneTest {
     assertThat(top(label("What goes out"))).isLessThan(top(label("Leave some out")));
     assertThat(label("Besides these").getText())
         .contains("Term, the summary", "Charts", "Columns, what each column means");
+  }
+
+  @Test
+  void aListsTitleIsAsLargeAsTheText() {
+    assertThat(frame.lookupAll(".titled-pane > .title > .text"))
+        .hasSize(3)
+        .allSatisfy(
+            each -> assertThat(((Text) each).getFont().getSize()).isEqualTo(TextSize.BODY_PX));
   }
 
   private static double top(Node node) {
