@@ -11,6 +11,7 @@ import walebook.words.Words;
  * What an export would hold, before anything is written.
  *
  * @param sheets each with how many rows of data
+ * @param besides what goes out without rows of its own: the summary, charts, the explanation
  * @param people students as they would appear, by name or by code
  * @param names whether these are names
  * @param tutor the tutor's name where it goes out, or null
@@ -21,6 +22,7 @@ import walebook.words.Words;
  */
 public record TermPreview(
     List<Sheet> sheets,
+    List<Besides> besides,
     int pieces,
     List<String> people,
     boolean names,
@@ -40,8 +42,21 @@ public record TermPreview(
     }
   }
 
+  /**
+   * A sheet that tells of the others.
+   *
+   * @param says its name and what stands on it, already worded
+   * @param formats the kinds of file that hold it
+   */
+  public record Besides(String says, Set<TermFormat> formats) {
+    public Besides {
+      formats = Set.copyOf(formats);
+    }
+  }
+
   public TermPreview {
     sheets = List.copyOf(sheets);
+    besides = List.copyOf(besides);
     people = List.copyOf(people);
     inText = List.copyOf(inText);
     columns = List.copyOf(columns);
@@ -68,6 +83,7 @@ public record TermPreview(
     Tutor tutor = facts.tutor();
     return new TermPreview(
         sheets,
+        besides(facts, words),
         facts.pieceCount(),
         facts.students().stream().map(facts::shown).toList(),
         facts.names(),
@@ -77,6 +93,17 @@ public record TermPreview(
             .map(each -> each.title(words))
             .toList(),
         facts.comparison().setAside());
+  }
+
+  private static List<Besides> besides(TermFacts facts, Words words) {
+    Set<TermFormat> explained = Set.of(TermFormat.WORKBOOK, TermFormat.TABLES);
+    List<Besides> besides = new ArrayList<>();
+    besides.add(new Besides(words.say("sheet.preview.term"), explained));
+    if (ChartSheet.isWanted(facts)) {
+      besides.add(new Besides(words.say("sheet.preview.charts"), Set.of(TermFormat.WORKBOOK)));
+    }
+    besides.add(new Besides(words.say("sheet.preview.columns"), explained));
+    return besides;
   }
 
   /** The kinds of file that hold a part. */

@@ -136,6 +136,20 @@ class ExportTermTest {
         .value();
   }
 
+  private static List<String> sheets(XSSFWorkbook workbook) {
+    List<String> names = new ArrayList<>();
+    workbook.forEach(each -> names.add(each.getSheetName()));
+    return names;
+  }
+
+  /** Names of all sheets of the workbook: what stands on one follows its name after a comma. */
+  private static List<String> told(TermPreview preview) {
+    List<String> names = new ArrayList<>();
+    preview.sheets().forEach(each -> names.add(each.name()));
+    preview.besides().forEach(each -> names.add(each.says().split(",")[0]));
+    return names;
+  }
+
   private static List<String> found(TermPreview preview) {
     return preview.inText().stream()
         .map(
@@ -174,6 +188,9 @@ class ExportTermTest {
         Grid pieces = new Grid(workbook.getSheet("Pieces"));
         assertThat(pieces.headers()).containsExactly("Piece", "Student", "Seam stretch (%)");
         assertThat(pieces.sheet().getLastRowNum()).isEqualTo((int) own);
+        assertThat(sheets(workbook))
+            .as("every sheet is told of before")
+            .containsExactlyInAnyOrderElementsOf(told(preview));
         for (TermPreview.Sheet each : preview.sheets()) {
           if (!each.name().equals("S03")) {
             int rows = workbook.getSheet(each.name()).getLastRowNum();

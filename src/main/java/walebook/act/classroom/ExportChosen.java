@@ -63,6 +63,7 @@ public final class ExportChosen {
    * What would go out.
    *
    * @param rows each sheet with its number of rows
+   * @param besides the sheets that tell of the others
    * @param people by name or code
    * @param tutor the tutor's name where it goes out, or null
    * @param named people named in free text
@@ -70,6 +71,7 @@ public final class ExportChosen {
    */
   public record Preview(
       List<Row> rows,
+      List<Besides> besides,
       List<String> people,
       boolean names,
       @Nullable String tutor,
@@ -78,6 +80,7 @@ public final class ExportChosen {
       int setAside) {
     public Preview {
       rows = List.copyOf(rows);
+      besides = List.copyOf(besides);
       people = List.copyOf(people);
       named = List.copyOf(named);
     }
@@ -103,6 +106,26 @@ public final class ExportChosen {
       public Row {
         endings = Set.copyOf(endings);
       }
+    }
+
+    /**
+     * A sheet without rows of its own.
+     *
+     * @param says its name and what stands on it
+     * @param endings of the files that hold it
+     */
+    public record Besides(String says, Set<String> endings) {
+      public Besides {
+        endings = Set.copyOf(endings);
+      }
+    }
+
+    /** What a file of this ending would hold besides its tables of rows, worded. */
+    public List<String> besidesIn(String ending) {
+      return besides.stream()
+          .filter(each -> each.endings().contains(ending))
+          .map(Besides::says)
+          .toList();
     }
 
     /** What a file of this ending would hold. */
@@ -140,6 +163,9 @@ public final class ExportChosen {
                         .map(
                             each ->
                                 new Preview.Row(each.name(), each.rows(), endings(each.formats())))
+                        .toList(),
+                    found.besides().stream()
+                        .map(each -> new Preview.Besides(each.says(), endings(each.formats())))
                         .toList(),
                     found.people(),
                     found.names(),

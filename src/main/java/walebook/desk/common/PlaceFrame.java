@@ -16,6 +16,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.scene.shape.Rectangle;
 import org.jspecify.annotations.Nullable;
 import walebook.words.Words;
 
@@ -48,6 +49,7 @@ public final class PlaceFrame extends BorderPane {
   private final ScrollPane workScroll = scroll(work);
   private final ScrollPane sideScroll = scroll(sideContent);
   private @Nullable Node means;
+  private @Nullable Node running;
   private final Label name;
   private boolean narrow;
   private boolean headTight;
@@ -68,7 +70,10 @@ public final class PlaceFrame extends BorderPane {
     foot.getStyleClass().add("place-foot");
     VBox.setVgrow(sideScroll, Priority.ALWAYS);
     BorderPane middle = new BorderPane(workScroll, headBox, null, foot, null);
+    // As the frame itself: what is wider than the place would push it over the list of places.
+    middle.setMinWidth(0);
     setCenter(middle);
+    clipped();
     body.setManaged(false);
     getChildren().add(body);
     body.fontProperty().addListener((from, old, now) -> requestLayout());
@@ -121,6 +126,14 @@ public final class PlaceFrame extends BorderPane {
     addAction(0, button);
     footArranged();
     footShown();
+    return this;
+  }
+
+  /** What is going on now, above the line at the foot, where it stays in sight. */
+  public PlaceFrame running(Node node) {
+    running = node;
+    node.managedProperty().bind(node.visibleProperty());
+    footArranged();
     return this;
   }
 
@@ -177,6 +190,14 @@ public final class PlaceFrame extends BorderPane {
     double gaps = HEAD_GAPS_EMS * body.getFont().getSize();
     double said = context.stream().mapToDouble(each -> each.prefWidth(-1) + GAP).sum();
     return name.prefWidth(-1) + said + gaps > getWidth() - beside;
+  }
+
+  /** What finds no room even so is not drawn over the list of places. */
+  private void clipped() {
+    Rectangle area = new Rectangle();
+    area.widthProperty().bind(widthProperty());
+    area.heightProperty().bind(heightProperty());
+    setClip(area);
   }
 
   private void arrange() {
@@ -238,6 +259,8 @@ public final class PlaceFrame extends BorderPane {
   /** Under the title, going on below where one line is too short; nothing is cut. */
   private FlowPane contextBelow() {
     FlowPane below = new FlowPane(GAP, GAP / 2);
+    // Left to itself it is never narrower than its longest text, which then has no need to wrap.
+    below.setMinWidth(0);
     below.setRowValignment(VPos.CENTER);
     for (Node each : context) {
       if (each instanceof Button button) {
@@ -263,6 +286,10 @@ public final class PlaceFrame extends BorderPane {
       line.getChildren().addAll(actions);
       line.setAlignment(Pos.CENTER_LEFT);
       foot.getChildren().setAll(line);
+    }
+    Node now = running;
+    if (now != null) {
+      foot.getChildren().add(0, now);
     }
   }
 

@@ -2,15 +2,17 @@ package walebook.desk.term;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
-import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.act.classroom.ExportChosen;
+import walebook.desk.common.Notice;
+import walebook.desk.common.PlaceFrame;
 import walebook.desk.common.Segments;
 import walebook.desk.common.Texts;
 import walebook.words.Words;
@@ -25,7 +27,7 @@ final class ExportPane extends VBox {
     super(16);
     this.words = words;
     this.model = model;
-    getChildren().setAll(running(), choice(), before());
+    getChildren().setAll(choice(), before(), parts());
     model.previewProperty().addListener((from, old, now) -> show(now));
     model.kindProperty().addListener((from, old, now) -> show(model.previewProperty().get()));
     show(model.previewProperty().get());
@@ -35,7 +37,6 @@ final class ExportPane extends VBox {
     CheckBox sheets = new CheckBox(words.say("desk.term.export.student-sheets"));
     sheets.selectedProperty().bindBidirectional(model.studentSheetsProperty());
     sheets.disableProperty().bind(model.kindProperty().isNotEqualTo(ExportViewModel.Kind.WORKBOOK));
-    ExportChoice choice = model.choice();
     VBox card =
         new VBox(
             12,
@@ -48,7 +49,18 @@ final class ExportPane extends VBox {
             Texts.text(words.say("desk.term.export.kind"), "field-label"),
             new Segments<>(
                 List.of(ExportViewModel.Kind.values()), model.kindProperty(), this::kind),
-            sheets,
+            sheets);
+    card.getStyleClass().add("card");
+    return card;
+  }
+
+  /** Below what goes out: each list is long once it is unfolded. */
+  private Node parts() {
+    ExportChoice choice = model.choice();
+    VBox card =
+        new VBox(
+            12,
+            Texts.section(words.say("desk.term.export.choose")),
             new ExportItems<>(
                 words, words.say("desk.term.export.lessons"), choice, choice.lessons()),
             new ExportItems<>(
@@ -65,25 +77,25 @@ final class ExportPane extends VBox {
     return card;
   }
 
-  private Node running() {
-    Label says = Texts.text("", "strong");
-    says.textProperty().bind(model.saysProperty());
+  /** The action, how far it is and how it went: in sight wherever the page was scrolled to. */
+  void foot(PlaceFrame frame) {
     ProgressBar bar = new ProgressBar();
     bar.setAccessibleText(words.say("desk.term.export.writing"));
     bar.progressProperty().bind(model.shareProperty());
     Button stop = new Button(words.say("desk.term.export.stop"));
     stop.setOnAction(pressed -> model.cancel());
     HBox now = new HBox(12, bar, stop);
+    now.setAlignment(Pos.CENTER_LEFT);
     now.visibleProperty().bind(model.writingProperty());
-    now.managedProperty().bind(now.visibleProperty());
     Button replace = new Button(words.say("desk.term.export.replace"));
     replace.setOnAction(pressed -> model.replace());
     replace.visibleProperty().bind(model.inTheWayProperty().isNotNull());
     replace.managedProperty().bind(replace.visibleProperty());
-    VBox all = new VBox(8, says, now, replace);
-    all.visibleProperty().bind(model.saysProperty().isNotEmpty());
-    all.managedProperty().bind(all.visibleProperty());
-    return all;
+    Button write = new Button(words.say("desk.term.export.go"));
+    write.setOnAction(pressed -> model.export());
+    write.disableProperty().bind(model.writingProperty());
+    frame.notice().noticeProperty().bind(model.saysProperty().map(says -> new Notice(says, null)));
+    frame.running(now).lesser(replace).primary(write);
   }
 
   private void show(ExportChosen.@Nullable Preview found) {
@@ -101,6 +113,11 @@ final class ExportPane extends VBox {
                     found.rowsIn(model.kindProperty().get().ending()).stream()
                         .map(each -> words.say("desk.term.export.sheet", each.sheet(), each.rows()))
                         .collect(Collectors.joining(" · ")))));
+    List<String> besides = found.besidesIn(model.kindProperty().get().ending());
+    if (!besides.isEmpty()) {
+      String all = String.join(" · ", besides);
+      preview.getChildren().add(Texts.text(words.say("desk.term.export.besides", all)));
+    }
     preview
         .getChildren()
         .add(

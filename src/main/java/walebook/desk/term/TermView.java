@@ -38,7 +38,6 @@ public final class TermView extends BorderPane {
   private final TermViewModel model;
   private final RosterViewModel roster;
   private final MachinesViewModel machines;
-  private final ExportViewModel export;
   private final PrintViewModel print;
   private final BringViewModel bring;
   private final BinViewModel bin;
@@ -58,7 +57,6 @@ public final class TermView extends BorderPane {
     this.model = new TermViewModel(session);
     this.roster = new RosterViewModel(session);
     this.machines = new MachinesViewModel(session);
-    this.export = new ExportViewModel(session);
     this.print =
         new PrintViewModel(session, null, List.of(PrintPaper.Kind.RECORD, PrintPaper.Kind.MARKS));
     this.bring = new BringViewModel(session);
@@ -69,7 +67,7 @@ public final class TermView extends BorderPane {
     rosterPane = new RosterPane(words, roster, session.namesHiddenProperty());
     machinesPane = new MachinesPane(words, machines, session.tables());
     machineCard = new MachineCardPane(words, machines);
-    exportPane = new ExportPane(words, this.export);
+    exportPane = new ExportPane(words, new ExportViewModel(session));
     bringPane = new BringPane(words, bring);
     model.partProperty().addListener((from, old, now) -> show());
     model.loadedProperty().addListener((from, old, now) -> show());
@@ -101,10 +99,8 @@ public final class TermView extends BorderPane {
     switch (model.partProperty().get()) {
       case MACHINES -> machines(frame, parts);
       case EXPORT -> {
-        Button write = new Button(words.say("desk.term.export.go"));
-        write.setOnAction(pressed -> export.export());
-        write.disableProperty().bind(export.writingProperty());
-        frame.work(parts, exportPane).primary(write);
+        exportPane.foot(frame);
+        frame.work(parts, exportPane);
       }
       case BRING -> {
         bringPane.foot(frame);

@@ -19,7 +19,11 @@ final class OpenedWindow {
   private final Places places;
 
   OpenedWindow(Stage stage, Session session) {
-    Look look = new Look(Theme.LIGHT, TextSize.USUAL);
+    this(stage, session, TextSize.USUAL);
+  }
+
+  OpenedWindow(Stage stage, Session session, TextSize size) {
+    Look look = new Look(Theme.LIGHT, size);
     places = new Places(session, look, Unit.MM, copy -> {});
     shell = new Shell(session.words(), look, places.entries());
     places.beside(shell);
