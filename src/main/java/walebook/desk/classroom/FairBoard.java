@@ -49,7 +49,7 @@ final class FairBoard extends BorderPane {
 
   FairBoard(Words words, Shown shown) {
     this.words = words;
-    getStyleClass().addAll("board-window", "fair-board");
+    getStyleClass().add("board-window");
     Label title = Texts.text(shown.title(), "board-title");
     VBox head = new VBox(title);
     head.getStyleClass().add("fair-board-head");
