@@ -12,6 +12,7 @@ import walebook.act.gather.DecideConflicts;
 import walebook.act.gather.GatherBooks;
 import walebook.act.gather.GiveStarterBooks;
 import walebook.act.gather.SayConflict;
+import walebook.act.gather.SayGathered;
 import walebook.book.Book;
 import walebook.book.gather.Choice;
 import walebook.book.gather.Conflict;
@@ -106,18 +107,11 @@ final class GatherJobs {
   }
 
   private static String says(FromBook from, Terminal terminal) {
-    return terminal.say(
-        "command.say.gathered",
-        from.file(),
-        from.name(),
-        from.added(),
-        from.pieces(),
-        from.photos(),
-        from.taken(),
-        from.kept(),
-        from.same(),
-        from.conflicts(),
-        from.gone());
+    String counts = new SayGathered(terminal.words()).counts(from);
+    String said = terminal.say("command.say.gathered", from.file(), from.name(), counts);
+    return from.gone() == 0
+        ? said
+        : said + " " + terminal.say("command.say.gathered-gone", from.gone());
   }
 
   private static ObjectNode json(GatherBooks.Gathered gathered, Terminal terminal) {

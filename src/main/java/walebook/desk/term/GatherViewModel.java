@@ -22,6 +22,7 @@ import walebook.act.gather.DecideConflicts;
 import walebook.act.gather.GatherBooks;
 import walebook.act.gather.GiveStarterBooks;
 import walebook.act.gather.SayConflict;
+import walebook.act.gather.SayGathered;
 import walebook.book.BookFiles;
 import walebook.book.gather.Choice;
 import walebook.book.gather.Conflict;
@@ -241,13 +242,7 @@ public final class GatherViewModel {
                 .say(
                     "desk.term.gather.from",
                     String.valueOf(from.file().getFileName()),
-                    from.added(),
-                    from.pieces(),
-                    from.photos(),
-                    from.taken(),
-                    from.kept(),
-                    from.same(),
-                    from.conflicts())
+                    new SayGathered(session.words()).counts(from))
             + leftOut(from.gone());
   }
 

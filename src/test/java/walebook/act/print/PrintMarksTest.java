@@ -68,7 +68,7 @@ class PrintMarksTest {
             .contains("Mark sheet", "Ada Pier", "Bo Quay", "3 | 1", "– | 2", "– | hands-on")
             .contains("passes in reasoning", "1.1, 1.2")
             .contains("Nobody has looked over yet", PieceCode.spoken(unseen.code()))
-            .contains("reasoning · 1 of 1", "to check · 1", "no piece")
+            .contains("reasoning · 1 of 1", "to check · pieces 1", "no piece")
             .contains("1.2 Works safely")
             .contains("Records of the class: 4 (pieces 2, checks 2, comments 0)")
             .contains("2026-10-05 18:30", "Tutor", "Assessor", "Date");
