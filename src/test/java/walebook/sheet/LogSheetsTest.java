@@ -185,10 +185,13 @@ class LogSheetsTest {
           .book
           .students()
           .add(new Student(Ids.next(), name, "Z99", Tier.STANDARD, Classroom.FRESH));
-      harbour.note(Note.About.PIECE, harbour.pieces.get(0).id(), name, "Once more.");
+      harbour.note(
+          Note.About.PIECE, harbour.pieces.get(0).id(), name, "Once more, said " + name + ".");
       try (XSSFWorkbook workbook = Grid.open(export(harbour, TermChoice.CODES))) {
         Grid notes = new Grid(workbook.getSheet("Notes"));
-        assertThat(notes.text(row(notes, "test piece"), "From")).isEmpty();
+        int row = row(notes, "test piece");
+        assertThat(notes.text(row, "From")).isEmpty();
+        assertThat(notes.text(row, "Note")).doesNotContain(name).contains("/Z99.");
       }
     }
   }
