@@ -21,6 +21,9 @@ public interface Results {
   /** Whose plan and lesson the pieces belong to. */
   List<DoneLine> done(ResultFilter filter);
 
+  /** Plain names of the stitches that the pieces which fit were sewn with, each once. */
+  Set<String> stitches(ResultFilter filter);
+
   /** Those of the pieces that fit which are the control that everybody sewed. */
   Set<UUID> controls(ResultFilter filter);
 }

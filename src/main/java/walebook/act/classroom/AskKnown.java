@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
 import walebook.book.ResultFilter;
@@ -19,7 +20,6 @@ import walebook.compare.FairQuestion;
 import walebook.compare.FairRow;
 import walebook.compare.Names;
 import walebook.compare.known.KnownSoFar;
-import walebook.record.Cloth;
 import walebook.record.Grain;
 import walebook.record.ResultLine;
 import walebook.record.SchoolClass;
@@ -27,7 +27,10 @@ import walebook.record.Term;
 
 /** Asks the same question of every class and term, in one book or several. */
 public final class AskKnown {
+  private static final int AT_ONCE = 1000;
+
   private final List<Book> books;
+  private final Runnable goOn;
 
   /**
    * Sets it up.
@@ -35,10 +38,20 @@ public final class AskKnown {
    * @param books at least one, all open; cloths of the same name count as one
    */
   public AskKnown(List<Book> books) {
+    this(books, () -> {});
+  }
+
+  /**
+   * The same where somebody may change their mind: all terms of a school can be many pieces.
+   *
+   * @param goOn asked again and again while it is worked out; throws to stop it
+   */
+  public AskKnown(List<Book> books, Runnable goOn) {
     if (books.isEmpty()) {
       throw new IllegalArgumentException("books must hold at least one");
     }
     this.books = List.copyOf(books);
+    this.goOn = goOn;
   }
 
   private record Facts(
@@ -88,7 +101,8 @@ public final class AskKnown {
   public List<String> stitches(@Nullable String clothName) {
     Set<String> names = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
     for (Book book : books) {
-      lines(book, clothName, null).forEach(line -> names.add(line.setTo().stitchName()));
+      goOn.run();
+      filters(book, clothName).forEach(each -> names.addAll(book.results().stitches(each)));
     }
     names.remove("");
     return List.copyOf(names);
@@ -117,31 +131,46 @@ public final class AskKnown {
         null);
   }
 
-  private static List<ResultLine> lines(
-      Book book, @Nullable String clothName, @Nullable String stitch) {
+  private List<ResultLine> lines(Book book, @Nullable String clothName, @Nullable String stitch) {
     List<ResultLine> found = new ArrayList<>();
-    if (clothName == null) {
-      found.addAll(book.results().list(ResultFilter.ALL));
-    } else {
-      for (Cloth cloth : book.cloths().all()) {
-        if (cloth.name().equalsIgnoreCase(clothName.strip())) {
-          found.addAll(book.results().list(ResultFilter.ALL.onCloth(cloth.id())));
-        }
-      }
+    int[] read = {0};
+    for (ResultFilter filter : filters(book, clothName)) {
+      book.results()
+          .each(
+              filter,
+              (line, done) -> {
+                if (read[0]++ % AT_ONCE == 0) {
+                  goOn.run();
+                }
+                if (stitch == null || line.setTo().stitchName().equalsIgnoreCase(stitch)) {
+                  found.add(line);
+                }
+              });
     }
-    found.removeIf(line -> stitch != null && !line.setTo().stitchName().equalsIgnoreCase(stitch));
+    found.sort(Comparator.comparing(ResultLine::sewnOn).thenComparing(ResultLine::pieceId));
     return found;
   }
 
-  private static List<KnownSoFar.ClassLine> classes(Book book, Facts facts, FairQuestion question) {
+  private static List<ResultFilter> filters(Book book, @Nullable String clothName) {
+    return clothName == null
+        ? List.of(ResultFilter.ALL)
+        : book.cloths().all().stream()
+            .filter(cloth -> cloth.name().equalsIgnoreCase(clothName.strip()))
+            .map(cloth -> ResultFilter.ALL.onCloth(cloth.id()))
+            .toList();
+  }
+
+  private List<KnownSoFar.ClassLine> classes(Book book, Facts facts, FairQuestion question) {
     Map<UUID, Term> terms = new HashMap<>();
     book.terms().all().forEach(each -> terms.put(each.id(), each));
+    Map<UUID, List<ResultLine>> byClass =
+        facts.lines().stream().collect(Collectors.groupingBy(ResultLine::classId));
     List<KnownSoFar.ClassLine> classes = new ArrayList<>();
     for (SchoolClass each : book.classes().all()) {
-      List<ResultLine> own =
-          facts.lines().stream().filter(line -> line.classId().equals(each.id())).toList();
+      List<ResultLine> own = byClass.get(each.id());
       Term term = terms.get(each.termId());
-      if (!own.isEmpty() && term != null) {
+      if (own != null && term != null) {
+        goOn.run();
         Facts part = new Facts(own, facts.stretches(), facts.names(), facts.setAside());
         // Nothing is told apart: the class's pieces stand as one row.
         classes.add(line(book, each, term, fair(part, question.by(List.of()))));

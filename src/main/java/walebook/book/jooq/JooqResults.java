@@ -131,6 +131,17 @@ record JooqResults(Access access) implements Results {
   }
 
   @Override
+  public Set<String> stitches(ResultFilter filter) {
+    return new HashSet<>(
+        access.read(
+            dsl ->
+                dsl.selectDistinct(TEST_PIECE.STITCH_NAME)
+                    .from(TEST_PIECE)
+                    .where(condition(filter))
+                    .fetch(TEST_PIECE.STITCH_NAME)));
+  }
+
+  @Override
   public Set<UUID> controls(ResultFilter filter) {
     return new HashSet<>(
         access.read(

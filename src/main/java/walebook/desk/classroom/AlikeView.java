@@ -34,6 +34,7 @@ final class AlikeView extends AskedPart<AlikeViewModel.Found> {
 
   @Override
   void show(AlikeViewModel.@Nullable Found found) {
+    inTurn(List.of());
     String says = words.say("desk.class.alike.empty");
     String begin = words.say("desk.class.alike.begin");
     if (found == null) {
@@ -58,9 +59,17 @@ final class AlikeView extends AskedPart<AlikeViewModel.Found> {
       return;
     }
     getChildren().clear();
+    List<Runnable> steps = new ArrayList<>();
     for (AlikeViewModel.Study each : found.studies()) {
-      getChildren().addAll(sentences(each), bias(each), hk(each));
+      steps.add(() -> getChildren().add(sentences(each)));
+      steps.add(() -> getChildren().add(bias(each)));
+      steps.add(() -> getChildren().add(hk(each)));
     }
+    steps.add(() -> leftOut(found));
+    inTurn(steps);
+  }
+
+  private void leftOut(AlikeViewModel.Found found) {
     if (found.alone() > 0) {
       getChildren().add(Texts.caption(words.say("desk.class.alike.alone", found.alone())));
     }

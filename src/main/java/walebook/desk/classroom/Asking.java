@@ -80,11 +80,15 @@ final class Asking<T> {
     return state.getReadOnlyProperty();
   }
 
-  /** Says whether anybody looks. */
+  /** Says whether anybody looks; what is still worked out when nobody does is dropped. */
   void shown(boolean now) {
     shown = now;
     if (shown && stale) {
       again();
+    } else if (!shown && state.get() == State.WORKING) {
+      drop();
+      stale = true;
+      state.set(State.AT_REST);
     }
   }
 

@@ -44,6 +44,7 @@ final class ControlView extends AskedPart<ControlViewModel.Found> {
 
   @Override
   void show(ControlViewModel.@Nullable Found found) {
+    inTurn(List.of());
     pieces.getChildren().clear();
     if (found == null) {
       empty();
@@ -58,27 +59,34 @@ final class ControlView extends AskedPart<ControlViewModel.Found> {
                   model::askShare));
       return;
     }
-    getChildren().setAll(Sentences.card(found.says(), ""));
+    List<Runnable> steps = new ArrayList<>();
+    steps.add(() -> getChildren().setAll(Sentences.card(found.says(), "")));
     DotPlot plot = found.plot();
     if (plot != null) {
-      PlotCard card = card();
-      List<List<String>> table = new ArrayList<>();
-      table.add(FairTables.header(words));
-      plot.rows().forEach(row -> table.add(FairTables.line("", row)));
-      card.show(
-          words.say("desk.class.control.title"),
-          words.say("desk.class.control.plot-note"),
-          plot,
-          () -> table);
-      getChildren()
-          .addAll(
-              new VBox(
-                  8, table(found), pieces, Texts.caption(words.say("desk.class.control.note"))),
-              new Fold(words.say("desk.class.control.plot"), card));
+      ColumnTable<ControlViewModel.Row> table = table();
+      Node note = Texts.caption(words.say("desk.class.control.note"));
+      steps.add(() -> getChildren().add(new VBox(8, table, pieces, note)));
+      steps.addAll(table.others(found.rows()));
+      steps.add(
+          () -> getChildren().add(new Fold(words.say("desk.class.control.plot"), card(plot))));
     }
+    inTurn(steps);
   }
 
-  private Node table(ControlViewModel.Found found) {
+  private PlotCard card(DotPlot plot) {
+    PlotCard card = card();
+    List<List<String>> table = new ArrayList<>();
+    table.add(FairTables.header(words));
+    plot.rows().forEach(row -> table.add(FairTables.line("", row)));
+    card.show(
+        words.say("desk.class.control.title"),
+        words.say("desk.class.control.plot-note"),
+        plot,
+        () -> table);
+    return card;
+  }
+
+  private ColumnTable<ControlViewModel.Row> table() {
     ColumnTable<ControlViewModel.Row> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.class.control.title"));
     var setting =
@@ -104,7 +112,6 @@ final class ControlView extends AskedPart<ControlViewModel.Found> {
         .words(words.say("desk.class.col.can-say"), 12.5, ControlViewModel.Row::can)
         .setCellFactory(WrappedCell::new);
     table.takesRest(setting, 12);
-    table.getItems().setAll(found.rows());
     table.asHighAs(ROWS, LINES);
     table.opens(this::open);
     return table;

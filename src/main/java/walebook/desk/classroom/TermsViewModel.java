@@ -96,8 +96,7 @@ public final class TermsViewModel extends AskingModel<TermsViewModel.Known> {
     Words words = words();
     return progress -> {
       try (OtherBooks open = OtherBooks.open(files, also, clock)) {
-        progress.at(1.0 / 2);
-        return known(book, open, asked, words);
+        return known(book, open, asked, words, () -> progress.at(1.0 / 2));
       }
     };
   }
@@ -144,12 +143,12 @@ public final class TermsViewModel extends AskingModel<TermsViewModel.Known> {
     }
   }
 
-  private static Known known(Book book, OtherBooks open, Asked asked, Words words) {
+  private static Known known(Book book, OtherBooks open, Asked asked, Words words, Runnable goOn) {
     Cloth cloth = asked.clothId() == null ? null : book.cloths().find(asked.clothId());
     String clothName = cloth == null ? null : cloth.name();
     List<Book> books = new ArrayList<>(List.of(book));
     books.addAll(open.books());
-    AskKnown act = new AskKnown(books);
+    AskKnown act = new AskKnown(books, goOn);
     KnownSoFar found = act.ask(asked.question(), clothName, asked.stitch(), asked.namesHidden());
     FairComparison together = found.together();
     FairDrawn drawn = new FairDrawn(words);

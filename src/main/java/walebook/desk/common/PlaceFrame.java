@@ -309,9 +309,21 @@ public final class PlaceFrame extends BorderPane {
 
   private static ScrollPane scroll(VBox content) {
     ScrollPane scroll = new ScrollPane(content);
+    scroll.skinProperty().addListener((from, old, now) -> drawnAsItChanges(scroll));
     scroll.setFitToWidth(true);
     scroll.setFitToHeight(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     return scroll;
+  }
+
+  /**
+   * A scroll pane keeps what it shows as one image, which is drawn anew as a whole whenever the
+   * least of it changes. Without that, only what changed is drawn.
+   */
+  private static void drawnAsItChanges(ScrollPane scroll) {
+    Node viewport = scroll.lookup(".viewport");
+    if (viewport != null) {
+      viewport.setCache(false);
+    }
   }
 }

@@ -110,4 +110,24 @@ class AwayFromWindowTest {
       assertThat(fair.asking().stateProperty().get()).isEqualTo(Asking.State.AT_REST);
     }
   }
+
+  @Test
+  void whatNobodyLooksAtAnyMoreIsDroppedAndAskedAnewWhenSomebodyDoes() {
+    try (Classroom room = Classroom.in(folder.resolve("d.walebook"))) {
+      FiltersViewModel filters = new FiltersViewModel(session(room));
+      workAll();
+      FairViewModel fair = new FairViewModel(filters);
+      fair.asking().shown(true);
+      fair.asking().shown(false);
+      assertThat(fair.asking().stateProperty().get()).isEqualTo(Asking.State.AT_REST);
+      workAll();
+      assertThat(fair.foundProperty().get()).isNull();
+      fair.asking().shown(true);
+      workAll();
+      assertThat(fair.foundProperty().get()).isNotNull();
+      fair.asking().shown(false);
+      fair.asking().shown(true);
+      assertThat(fair.asking().stateProperty().get()).isEqualTo(Asking.State.AT_REST);
+    }
+  }
 }
