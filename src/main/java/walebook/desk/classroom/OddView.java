@@ -1,5 +1,6 @@
 package walebook.desk.classroom;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import javafx.collections.FXCollections;
@@ -45,6 +46,7 @@ final class OddView extends AskedPart<List<OddViewModel.Row>> {
 
   @Override
   void show(@Nullable List<OddViewModel.Row> rows) {
+    inTurn(List.of());
     boolean working = rows == null && model.session().schoolClassProperty().get() != null;
     if (working) {
       list.getChildren().clear();
@@ -54,8 +56,15 @@ final class OddView extends AskedPart<List<OddViewModel.Row>> {
       list.getChildren().setAll(Texts.text(words.say("desk.class.odd.empty")));
       return;
     }
-    ColumnTable<OddViewModel.Row> table = table(rows);
+    ColumnTable<OddViewModel.Row> table = table(List.of());
     table.opens(model::choose);
+    List<Runnable> steps = new ArrayList<>();
+    steps.add(() -> stand(rows, table));
+    steps.addAll(table.others(rows));
+    inTurn(steps);
+  }
+
+  private void stand(List<OddViewModel.Row> rows, Node table) {
     list.getChildren()
         .setAll(
             Texts.text(
