@@ -66,6 +66,11 @@ class PlaceFrameTest {
   }
 
   @Test
+  void noViewIsKeptAsOneImageThatEachSmallChangeWouldDrawAnew() {
+    assertThat(frame.lookupAll(".viewport")).hasSize(2).noneMatch(Node::isCache);
+  }
+
+  @Test
   void whoIsThereAndTheButtonBesideAreReadWholeInLargeLetters(FxRobot robot) {
     Label who = new Label("Esi Lightwater-Harbourmaster of the Long Eastern Quay and its Sheds");
     Label of = new Label("Stretch sewing, Monday evening");
