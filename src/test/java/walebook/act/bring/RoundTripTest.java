@@ -18,7 +18,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import walebook.act.book.MakeDemoBook;
+import walebook.act.book.DemoBook;
 import walebook.act.bring.match.BringWhat;
 import walebook.act.bring.match.ColumnMatch;
 import walebook.act.bring.match.DayOrder;
@@ -65,10 +65,7 @@ class RoundTripTest {
   @ValueSource(booleans = {true, false})
   void ourOwnWorkbookComesBackPieceByPiece(boolean names) {
     Path file = folder.resolve("term.xlsx");
-    try (Book demo =
-            new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK)
-                .make(folder.resolve("demo.walebook"), MakeDemoBook.SEED)
-                .value();
+    try (Book demo = DemoBook.open(folder.resolve("demo.walebook"));
         Book bare =
             new SqliteFiles()
                 .make(folder.resolve("bare.walebook"), "Bare", true, Unit.MM, Classroom.CLOCK)
@@ -96,10 +93,7 @@ class RoundTripTest {
   @ValueSource(booleans = {true, false})
   void readingsWashesAndNotesComeBackFieldByField(boolean names) {
     Path file = folder.resolve("term.xlsx");
-    try (Book demo =
-            new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK)
-                .make(folder.resolve("demo.walebook"), MakeDemoBook.SEED)
-                .value();
+    try (Book demo = DemoBook.open(folder.resolve("demo.walebook"));
         Book bare =
             new SqliteFiles()
                 .make(folder.resolve("bare.walebook"), "Bare", true, Unit.MM, Classroom.CLOCK)
@@ -131,10 +125,7 @@ class RoundTripTest {
   @ValueSource(booleans = {true, false})
   void everySheetReadBackIntoItsOwnBookIsThereAlready(boolean names) {
     Path file = folder.resolve("term.xlsx");
-    try (Book demo =
-        new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK)
-            .make(folder.resolve("demo.walebook"), MakeDemoBook.SEED)
-            .value()) {
+    try (Book demo = DemoBook.open(folder.resolve("demo.walebook"))) {
       SchoolClass of = demo.classes().all().get(0);
       addToLog(demo, of);
       addNamesInWords(demo, of);

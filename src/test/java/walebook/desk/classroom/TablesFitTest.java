@@ -22,10 +22,8 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
-import walebook.act.book.MakeDemoBook;
+import walebook.act.book.DemoBook;
 import walebook.book.Book;
-import walebook.book.Classroom;
-import walebook.book.open.SqliteFiles;
 import walebook.desk.Sessions;
 import walebook.desk.look.Look;
 import walebook.desk.look.TextSize;
@@ -46,10 +44,7 @@ class TablesFitTest {
   @Start
   void start(Stage stage) throws Exception {
     Path folder = Files.createTempDirectory("tables");
-    demo =
-        new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK)
-            .make(folder.resolve("demo.walebook"), MakeDemoBook.SEED)
-            .value();
+    demo = DemoBook.open(folder.resolve("demo.walebook"));
     Look look = new Look(Theme.LIGHT, TextSize.USUAL);
     view = new ClassroomView(Sessions.of(demo, demo.classes().all().get(0), null), look);
     Scene scene = new Scene(view, WIDE, 800);

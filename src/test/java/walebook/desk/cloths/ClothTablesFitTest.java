@@ -12,10 +12,8 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
-import walebook.act.book.MakeDemoBook;
+import walebook.act.book.DemoBook;
 import walebook.book.Book;
-import walebook.book.Classroom;
-import walebook.book.open.SqliteFiles;
 import walebook.desk.Sessions;
 import walebook.desk.WholeTable;
 import walebook.desk.common.Session;
@@ -42,10 +40,7 @@ class ClothTablesFitTest {
   @Start
   void start(Stage stage) throws Exception {
     Path folder = Files.createTempDirectory("cloths");
-    demo =
-        new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK)
-            .make(folder.resolve("demo.walebook"), MakeDemoBook.SEED)
-            .value();
+    demo = DemoBook.open(folder.resolve("demo.walebook"));
     session = Sessions.of(demo, demo.classes().all().get(0), null);
     view = new ClothsView(session);
     Scene scene = new Scene(view, WIDE, 800);

@@ -10,10 +10,8 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
-import walebook.act.book.MakeDemoBook;
+import walebook.act.book.DemoBook;
 import walebook.book.Book;
-import walebook.book.Classroom;
-import walebook.book.open.SqliteFiles;
 import walebook.desk.Sessions;
 import walebook.desk.WholeTable;
 import walebook.desk.common.Session;
@@ -40,10 +38,7 @@ class PieceTableFitsTest {
   @Start
   void start(Stage stage) throws Exception {
     Path folder = Files.createTempDirectory("pieces");
-    demo =
-        new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK)
-            .make(folder.resolve("demo.walebook"), MakeDemoBook.SEED)
-            .value();
+    demo = DemoBook.open(folder.resolve("demo.walebook"));
     session = Sessions.of(demo, demo.classes().all().get(0), null);
     view = new PiecesView(session.words(), new PiecesViewModel(session, Unit.MM));
     Scene scene = new Scene(view, WIDE, 800);
