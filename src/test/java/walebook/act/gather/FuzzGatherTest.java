@@ -68,7 +68,7 @@ class FuzzGatherTest {
   @BeforeEach
   void make() throws Exception {
     tutor = folder.resolve("tutor.walebook");
-    FullBook.make(tutor);
+    FullBook.copyTo(tutor);
     Path student = Hall.copy(tutor, "student.walebook");
     Hall.work(
         student,
