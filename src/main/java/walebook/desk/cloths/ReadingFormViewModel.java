@@ -152,6 +152,7 @@ public final class ReadingFormViewModel {
     LogClothReading.Whose whose = plan == null ? whose(of) : plan.whose();
     Map<String, String> typed = fields.typed();
     boolean confirmed = fields.isConfirmed();
+    String owner = kept.owner();
     session.run(
         progress -> {
           LogClothReading.Whose in = plan == null ? withLesson(whose, typed) : whose;
@@ -160,7 +161,7 @@ public final class ReadingFormViewModel {
               answer,
               plan == null || !answer.isGood() ? null : start.of(plan.line().planned().id()));
         },
-        this::answered);
+        saved -> answered(owner, saved));
   }
 
   private LogClothReading.Whose whose(UUID cloth) {
@@ -185,8 +186,15 @@ public final class ReadingFormViewModel {
     return new LogClothReading.Whose(whose.clothId(), classId, lesson, student);
   }
 
-  private void answered(Saved saved) {
+  private void answered(String owner, Saved saved) {
     Answer<ClothReading> answer = saved.answer();
+    if (!owner.equals(kept.owner())) {
+      if (answer.isGood()) {
+        kept.drop(owner);
+      }
+      session.changed();
+      return;
+    }
     fields.show(answer);
     if (answer.isGood()) {
       asked.set(saved.plan());

@@ -136,7 +136,8 @@ public final class WashFormViewModel {
       leaveOut(typed, each);
     }
     boolean confirmed = fields.isConfirmed();
-    session.run(progress -> act.save(of, typed, confirmed), answer -> answered(of, answer));
+    String owner = kept.owner();
+    session.run(progress -> act.save(of, typed, confirmed), answer -> answered(owner, answer));
   }
 
   /** A grain that was only filled in beforehand was not marked, where the other one was. */
@@ -150,8 +151,11 @@ public final class WashFormViewModel {
     }
   }
 
-  private void answered(UUID of, Answer<List<ClothWash>> answer) {
-    if (!of.equals(clothId)) {
+  private void answered(String owner, Answer<List<ClothWash>> answer) {
+    if (!owner.equals(kept.owner())) {
+      if (answer.isGood()) {
+        kept.drop(owner);
+      }
       session.changed();
       return;
     }
