@@ -92,7 +92,8 @@ final class Sheets implements AutoCloseable {
   /** A picture, or null when the bytes are none that can be read. */
   @Nullable PDImageXObject image(byte[] bytes, String name) {
     try {
-      return PDImageXObject.createFromByteArray(document, bytes, name);
+      PDImageXObject grey = GreyPng.of(document, bytes);
+      return grey == null ? PDImageXObject.createFromByteArray(document, bytes, name) : grey;
     } catch (IOException | IllegalArgumentException e) {
       return null;
     }

@@ -32,9 +32,4 @@ public record Interval(double low, double high, double confidence) {
   public double width() {
     return high - low;
   }
-
-  /** True when the two intervals share at least one value. */
-  public boolean overlaps(Interval other) {
-    return low <= other.high && other.low <= high;
-  }
 }

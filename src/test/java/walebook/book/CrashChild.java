@@ -35,7 +35,9 @@ public final class CrashChild {
   /** How many pieces go into the book in one step. */
   static final int BATCH = 20;
 
-  private static final int TIMES = 100_000;
+  /** More often than any test waits for. */
+  private static final int WITHOUT_END = 100_000;
+
   private static final String HEADERS =
       "Code;Student;Date;Fabric;Grain;Stitch;Width;Length;Needle;Gauge (cm);Result;Stretched to"
           + " (cm)\n";
@@ -43,16 +45,20 @@ public final class CrashChild {
       ";S01;5.10.2026;Grey jersey;crosswise;304;2,5;2,5;jersey 75/11;10;gave;14,2\n";
 
   private final Path folder;
+  private final int times;
   private final PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
   private final Random random = new SecureRandom();
   private final Set<String> taken = new HashSet<>();
 
-  private CrashChild(Path folder) {
+  private CrashChild(Path folder, int times) {
     this.folder = folder;
+    this.times = times;
   }
 
+  /** A chore, its folder, and how many times it is done: without end if that is left out. */
   public static void main(String[] args) throws Exception {
-    CrashChild child = new CrashChild(Path.of(args[1]));
+    CrashChild child =
+        new CrashChild(Path.of(args[1]), args.length > 2 ? Integer.parseInt(args[2]) : WITHOUT_END);
     switch (CrashTest.Chore.valueOf(args[0])) {
       case SAVE -> child.save();
       case MANY_IN_ONE_STEP -> child.manyInOneStep();
@@ -90,7 +96,7 @@ public final class CrashChild {
     try (Book book = open(file())) {
       TestPiece one = first(book);
       out.println("ready");
-      for (int i = 0; i < TIMES; i++) {
+      for (int i = 0; i < times; i++) {
         TestPiece next = like(one);
         book.pieces().add(next);
         out.println("saved " + next.code());
@@ -102,7 +108,7 @@ public final class CrashChild {
     try (Book book = open(file())) {
       TestPiece one = first(book);
       out.println("ready");
-      for (int i = 0; i < TIMES; i++) {
+      for (int i = 0; i < times; i++) {
         List<TestPiece> batch = new ArrayList<>();
         for (int j = 0; j < BATCH; j++) {
           batch.add(like(one));
@@ -128,7 +134,7 @@ public final class CrashChild {
       ReadSpreadsheet read = new ReadSpreadsheet(book, words);
       Path sheet = folder.resolve("rows.csv");
       out.println("ready");
-      for (int i = 0; i < TIMES; i++) {
+      for (int i = 0; i < times; i++) {
         List<String> codes = new ArrayList<>();
         StringBuilder rows = new StringBuilder(HEADERS);
         for (int j = 0; j < BATCH; j++) {
@@ -171,7 +177,7 @@ public final class CrashChild {
       Thread saver =
           new Thread(
               () -> {
-                for (int i = 0; i < TIMES; i++) {
+                for (int i = 0; i < times; i++) {
                   TestPiece next = like(one);
                   book.pieces().add(next);
                   out.println("saved " + next.code());
@@ -179,7 +185,7 @@ public final class CrashChild {
               });
       saver.setDaemon(true);
       saver.start();
-      for (int i = 0; i < TIMES; i++) {
+      for (int i = 0; i < times; i++) {
         BookCopy copy =
             new SqliteCare().backUp(file(), BookCopy.Why.ASKED, null, Clock.systemUTC()).value();
         out.println("copied " + copy.file());
@@ -189,7 +195,7 @@ public final class CrashChild {
 
   private void restore() {
     out.println("ready");
-    for (int i = 0; i < TIMES; i++) {
+    for (int i = 0; i < times; i++) {
       Path copy = folder.resolve(i % 2 == 0 ? "few.walebook" : "many.walebook");
       new SqliteCare().restore(file(), copy, Clock.systemUTC()).value();
       out.println("restored " + copy.getFileName());
@@ -198,7 +204,7 @@ public final class CrashChild {
 
   private void migrate() throws Exception {
     out.println("ready");
-    for (int i = 0; i < TIMES; i++) {
+    for (int i = 0; i < times; i++) {
       String name = "old-" + Ids.next();
       Path half = Files.copy(folder.resolve("old.template"), folder.resolve(name + ".half"));
       Path whole =

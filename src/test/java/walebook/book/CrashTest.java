@@ -29,11 +29,11 @@ import walebook.record.TestPiece;
 
 /**
  * A process is killed (SIGKILL) at a random moment of a chore, over and over: every acknowledged
- * change is there, the book's check passes, nothing is half done. 40 kills by default, {@code
+ * change is there, the book's check passes, nothing is half done. 36 kills by default, {@code
  * -Dwalebook.kills=200} for the long form.
  */
 class CrashTest {
-  private static final int KILLS = Integer.getInteger("walebook.kills", 40);
+  private static final int KILLS = Integer.getInteger("walebook.kills", 36);
   private static final int FEW = 5;
   private static final int MANY = 60;
 
@@ -53,6 +53,7 @@ class CrashTest {
   }
 
   @TempDir Path folder;
+  private OwnProcess child;
   private final Map<Chore, List<String>> said = new EnumMap<>(Chore.class);
   private Set<String> fewCodes = Set.of();
   private Set<String> manyCodes = Set.of();
@@ -72,6 +73,17 @@ class CrashTest {
       Files.copy(many, home.resolve("many.walebook"));
     }
     OlderBook.make(home(Chore.MIGRATE).resolve("old.template"), 1, few);
+    Path trial = Files.createDirectory(folder.resolve("trial"));
+    Files.copy(few, trial.resolve("class.walebook"));
+    String once = "1";
+    child =
+        OwnProcess.preparedBy(
+            folder.resolve("process"),
+            "",
+            CrashChild.class.getName(),
+            Chore.BRING_IN.name(),
+            trial.toString(),
+            once);
   }
 
   private Path home(Chore chore) {
@@ -122,18 +134,7 @@ class CrashTest {
   private List<String> life(Chore chore, boolean isLate, Random random) throws Exception {
     Path errors = folder.resolve("errors.txt");
     Process process =
-        new ProcessBuilder(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:TieredStopAtLevel=1",
-                "-XX:+UseSerialGC",
-                "-Xshare:auto",
-                "-cp",
-                System.getProperty("java.class.path"),
-                CrashChild.class.getName(),
-                chore.name(),
-                home(chore).toString())
-            .redirectError(errors.toFile())
-            .start();
+        child.start(errors, CrashChild.class.getName(), chore.name(), home(chore).toString());
     long lifeMicros = 1000L * random.nextInt(chore.longestMs()) + random.nextInt(1000);
     List<String> lines = new ArrayList<>();
     try (BufferedReader out = process.inputReader(StandardCharsets.UTF_8)) {

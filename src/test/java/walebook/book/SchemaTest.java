@@ -9,8 +9,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import walebook.act.book.MakeDemoBook;
-import walebook.book.open.SqliteFiles;
+import walebook.act.book.DemoBook;
 import walebook.book.sqlite.Migrations;
 import walebook.book.sqlite.SqliteLink;
 
@@ -65,10 +64,7 @@ class SchemaTest {
   @Test
   void aFilledBookHasNoBrokenReference() throws Exception {
     Path file = folder.resolve("demo.walebook");
-    new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK)
-        .make(file, MakeDemoBook.SEED)
-        .value()
-        .close();
+    DemoBook.copyTo(file);
     try (Connection link = SqliteLink.migrator(file)) {
       assertThat(SqliteLink.ask(link, "PRAGMA foreign_key_check")).isEmpty();
       assertThat(SqliteLink.ask(link, "PRAGMA integrity_check")).isEqualTo("ok");

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
+import walebook.act.book.DemoBook;
 import walebook.act.book.MakeDemoBook;
 import walebook.book.Classroom;
 import walebook.book.open.SqliteFiles;
@@ -21,10 +22,7 @@ class FairCommandsTest {
   @BeforeAll
   static void makeBook() {
     book = folder.resolve("demo.walebook");
-    new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK)
-        .make(book, MakeDemoBook.SEED)
-        .value()
-        .close();
+    DemoBook.copyTo(book);
   }
 
   private static Ran run(String... args) {

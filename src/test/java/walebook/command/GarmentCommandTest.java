@@ -8,9 +8,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
+import walebook.act.book.DemoBook;
 import walebook.act.book.MakeDemoBook;
-import walebook.book.Classroom;
-import walebook.book.open.SqliteFiles;
 
 /** Garment sheets of the invented class without the window. */
 class GarmentCommandTest {
@@ -20,10 +19,7 @@ class GarmentCommandTest {
   @BeforeAll
   static void make() {
     Path file = folder.resolve(MakeDemoBook.FILE);
-    new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK)
-        .make(file, MakeDemoBook.SEED)
-        .value()
-        .close();
+    DemoBook.copyTo(file);
     book = file.toString();
   }
 

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
-import java.util.List;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
@@ -13,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.book.Book;
 import walebook.book.Classroom;
+import walebook.book.OwnProcess;
 import walebook.book.PieceFilter;
 import walebook.book.open.SqliteFiles;
 import walebook.book.sqlite.SqliteLink;
@@ -43,15 +43,19 @@ class KillGatheringTest {
     System.out.println("KillGatheringTest seed " + seed + ", kills " + KILLS);
     Random random = new Random(seed);
     Path whole = Files.copy(tutor, folder.resolve("whole.walebook"));
+    Path first = Files.copy(tutor, folder.resolve("first.walebook"));
+    OwnProcess program =
+        OwnProcess.preparedBy(folder.resolve("process"), "", gathering(first, students));
+    Path errors = folder.resolve("errors.txt");
     long begin = System.nanoTime();
-    Process untouched = start(whole, students);
+    Process untouched = program.start(errors, gathering(whole, students));
     assertThat(untouched.waitFor(2, TimeUnit.MINUTES)).isTrue();
     long lasts = System.nanoTime() - begin;
     assertThat(untouched.exitValue()).isZero();
     int killed = 0;
     for (int kill = 0; kill < KILLS; kill++) {
       Path file = Files.copy(tutor, folder.resolve("k" + kill + ".walebook"));
-      Process process = start(file, students);
+      Process process = program.start(errors, gathering(file, students));
       long until = System.nanoTime() + (long) (lasts * (0.3 + 0.7 * random.nextDouble()));
       while (process.isAlive() && System.nanoTime() < until) {
         LockSupport.parkNanos(1_000_000);
@@ -81,25 +85,16 @@ class KillGatheringTest {
     }
   }
 
-  private Process start(Path file, Path students) throws Exception {
-    return new ProcessBuilder(
-            List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:TieredStopAtLevel=1",
-                "-XX:+UseSerialGC",
-                "-Djava.io.tmpdir=" + folder,
-                "-cp",
-                System.getProperty("java.class.path"),
-                "walebook.Walebook",
-                "gather",
-                "books",
-                "--book",
-                file.toString(),
-                "--from",
-                students.toString()))
-        .redirectError(folder.resolve("errors.txt").toFile())
-        .redirectOutput(folder.resolve("out.txt").toFile())
-        .start();
+  private static String[] gathering(Path file, Path students) {
+    return new String[] {
+      "walebook.Walebook",
+      "gather",
+      "books",
+      "--book",
+      file.toString(),
+      "--from",
+      students.toString()
+    };
   }
 
   private static void beforeOrAfter(Path file) throws Exception {

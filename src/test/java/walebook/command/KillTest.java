@@ -22,10 +22,12 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.book.Book;
 import walebook.book.Classroom;
+import walebook.book.OwnProcess;
 import walebook.book.PieceFilter;
 import walebook.book.open.SqliteFiles;
 import walebook.record.TestPiece;
@@ -46,6 +48,14 @@ class KillTest {
           + " remark=\"piece %d\"";
 
   @TempDir Path folder;
+  private OwnProcess program;
+
+  @BeforeEach
+  void prepare() throws Exception {
+    Path file = folder.resolve("first.walebook");
+    Classroom.in(file).close();
+    program = OwnProcess.preparedBy(folder.resolve("process"), line(1), logging(file));
+  }
 
   /** Both cores have a book of their own to kill at: a life is mostly the process's start. */
   @Test
@@ -72,7 +82,7 @@ class KillTest {
   }
 
   /** One book's share of the kills; returns how many pieces were acknowledged, all of them kept. */
-  private static int lives(Path file, Random random) throws Exception {
+  private int lives(Path file, Random random) throws Exception {
     Classroom.in(file).close();
     Map<String, Integer> acknowledged = new LinkedHashMap<>();
     int next = 0;
@@ -84,9 +94,9 @@ class KillTest {
   }
 
   /** One process from its start to its kill; returns the number of the next piece. */
-  private static int life(Path file, int first, Random random, Map<String, Integer> acknowledged)
+  private int life(Path file, int first, Random random, Map<String, Integer> acknowledged)
       throws Exception {
-    Process process = start(file);
+    Process process = program.start(errorsOf(file), logging(file));
     int written = first;
     // Now and then the kill comes before the book is open; mostly between two saves or in one.
     boolean early = random.nextInt(10) == 0;
@@ -114,29 +124,19 @@ class KillTest {
     return written;
   }
 
-  private static Process start(Path file) throws IOException {
-    String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
-    String classes = System.getProperty("java.class.path");
-    return new ProcessBuilder(
-            List.of(
-                java,
-                "-XX:TieredStopAtLevel=1",
-                "-XX:+UseSerialGC",
-                "-Xshare:auto",
-                "-cp",
-                classes,
-                "walebook.Walebook",
-                "piece",
-                "log",
-                "--book",
-                file.toString(),
-                "--student",
-                "S01",
-                "--sure",
-                "--from",
-                "-"))
-        .redirectError(errorsOf(file).toFile())
-        .start();
+  private static String[] logging(Path file) {
+    return new String[] {
+      "walebook.Walebook",
+      "piece",
+      "log",
+      "--book",
+      file.toString(),
+      "--student",
+      "S01",
+      "--sure",
+      "--from",
+      "-"
+    };
   }
 
   private static Path errorsOf(Path file) {

@@ -14,10 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
-import walebook.act.book.MakeDemoBook;
+import walebook.act.book.DemoBook;
 import walebook.book.Book;
-import walebook.book.Classroom;
-import walebook.book.open.SqliteFiles;
 import walebook.record.Lesson;
 
 /** The kit in the workbook, read by a reader of others' make, is what the list to buy by says. */
@@ -32,10 +30,7 @@ class KitSheetTest {
   void eachLessonsRowsAreThoseOfItsKit() throws IOException {
     Path file = folder.resolve("demo.walebook");
     List<Asked> asked = new ArrayList<>();
-    try (Book book =
-        new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK)
-            .make(file, MakeDemoBook.SEED)
-            .value()) {
+    try (Book book = DemoBook.open(file)) {
       for (Lesson lesson : book.lessons().of(book.classes().all().get(0).id())) {
         asked.add(ask(book, lesson, file));
       }

@@ -9,9 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import walebook.act.book.MakeDemoBook;
-import walebook.book.Classroom;
-import walebook.book.open.SqliteFiles;
+import walebook.act.book.DemoBook;
 import walebook.paper.ReadPdf;
 
 /** Paper from the command line, read back. */
@@ -26,10 +24,7 @@ class PrintCommandTest {
 
   private Path demo() {
     Path book = folder.resolve("demo.walebook");
-    new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK)
-        .make(book, MakeDemoBook.SEED)
-        .value()
-        .close();
+    DemoBook.copyTo(book);
     return book;
   }
 

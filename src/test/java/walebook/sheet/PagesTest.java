@@ -10,11 +10,10 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import walebook.act.book.MakeDemoBook;
+import walebook.act.book.DemoBook;
 import walebook.act.classroom.ExportTerm;
 import walebook.book.Book;
 import walebook.book.Classroom;
-import walebook.book.open.SqliteFiles;
 
 /** What the demo class's workbook is like on paper. */
 class PagesTest {
@@ -40,10 +39,7 @@ class PagesTest {
   void theMarkSheetAndItsLikeAreOnePageWideWithTheirHeaderOnEachPage(@TempDir Path folder)
       throws IOException {
     Path file = folder.resolve("term.xlsx");
-    try (Book demo =
-        new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK)
-            .make(folder.resolve("demo.walebook"), MakeDemoBook.SEED)
-            .value()) {
+    try (Book demo = DemoBook.open(folder.resolve("demo.walebook"))) {
       new ExportTerm(demo, HarbourClass.WORDS, HarbourClass.TABLES, Classroom.CLOCK)
           .export(
               file,

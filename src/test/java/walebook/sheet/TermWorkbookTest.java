@@ -37,6 +37,7 @@ import walebook.statistics.Proportion;
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class TermWorkbookTest {
+  /** The sheets of rows, in their order. */
   private static final List<String> TABLES =
       List.of(
           "Comparison",
@@ -77,21 +78,8 @@ class TermWorkbookTest {
             .limit(workbook.getNumberOfSheets())
             .map(workbook::getSheetName)
             .toList();
-    assertThat(names)
-        .containsExactly(
-            "Term",
-            "Charts",
-            "Comparison",
-            "Fair comparison",
-            "Pieces",
-            "Cloths",
-            "Readings",
-            "Washes",
-            "Progress",
-            "Plan",
-            "Planned readings",
-            "Notes",
-            "Columns");
+    assertThat(names).startsWith("Term", "Charts");
+    assertThat(names.subList(2, names.size())).isEqualTo(TABLES);
   }
 
   @Test

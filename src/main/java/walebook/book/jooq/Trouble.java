@@ -42,12 +42,6 @@ final class Trouble {
     return new BookTrouble(code(e), String.valueOf(e.getMessage()), e);
   }
 
-  /** True when other rows hang on the one that was to go. */
-  static boolean isConstraint(DataAccessException e) {
-    SQLException cause = e.getCause(SQLException.class);
-    return cause != null && code(cause).equals("constraint");
-  }
-
   private static String code(SQLException e) {
     if (!(e instanceof SQLiteException sqlite)) {
       return "unknown";

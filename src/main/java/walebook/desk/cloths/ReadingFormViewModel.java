@@ -15,8 +15,6 @@ import walebook.cloth.Growth;
 import walebook.cloth.Recovery;
 import walebook.cloth.Stretch;
 import walebook.compare.ClothStretch;
-import walebook.desk.common.FormFields;
-import walebook.desk.common.KeptForm;
 import walebook.desk.common.Notice;
 import walebook.desk.common.Session;
 import walebook.drawing.GaugeReading;
@@ -31,20 +29,13 @@ import walebook.record.Student;
 import walebook.working.Working;
 
 /** The form of one reading: what is typed, and at each key what it means. */
-public final class ReadingFormViewModel {
-  private final Session session;
+public final class ReadingFormViewModel extends ClothForm {
   private final LogClothReading act;
   private final StartReading start;
-  private final FormFields fields;
-  private final KeptForm kept;
   private final ReadOnlyObjectWrapper<Meaning> meaning =
       new ReadOnlyObjectWrapper<>(this, "meaning", Meaning.NOTHING);
-  private final ReadOnlyObjectWrapper<Notice> notice =
-      new ReadOnlyObjectWrapper<>(this, "notice", Notice.NONE);
   private final ReadOnlyObjectWrapper<StartReading.@Nullable Asked> asked =
       new ReadOnlyObjectWrapper<>(this, "asked");
-  private Unit unit = Unit.MM;
-  private @Nullable UUID clothId;
 
   /** A reading on the disk, and how its plan stands after it; null for what no plan asked. */
   private record Saved(Answer<ClothReading> answer, StartReading.@Nullable Asked plan) {}
@@ -67,43 +58,28 @@ public final class ReadingFormViewModel {
   }
 
   public ReadingFormViewModel(Session session) {
-    this.session = session;
+    super(
+        session,
+        "reading",
+        "grain",
+        "gauge",
+        "stretched",
+        "released",
+        "rest",
+        "fold",
+        "edge",
+        "pull",
+        "load",
+        "hold",
+        "cycle",
+        "measured-on",
+        "remark");
     this.act = new LogClothReading(session.book(), session.clock());
     this.start = new StartReading(session.book());
-    fields =
-        new FormFields(
-            this::changed,
-            "grain",
-            "gauge",
-            "stretched",
-            "released",
-            "rest",
-            "fold",
-            "edge",
-            "pull",
-            "load",
-            "hold",
-            "cycle",
-            "measured-on",
-            "remark");
-    kept = new KeptForm(session, "reading", fields);
-  }
-
-  public FormFields fields() {
-    return fields;
   }
 
   public ReadOnlyObjectProperty<Meaning> meaningProperty() {
     return meaning.getReadOnlyProperty();
-  }
-
-  public ReadOnlyObjectProperty<Notice> noticeProperty() {
-    return notice.getReadOnlyProperty();
-  }
-
-  /** Keeps what is typed as a draft. */
-  public KeptForm kept() {
-    return kept;
   }
 
   /** What a plan asks for with this reading and what of it is done, or null. */
@@ -127,13 +103,11 @@ public final class ReadingFormViewModel {
   }
 
   private void begin(UUID cloth, Unit lengthUnit, UUID draft, Map<String, String> asLesson) {
-    clothId = cloth;
-    unit = lengthUnit;
+    take(cloth, lengthUnit);
     asked.set(null);
-    notice.set(Notice.NONE);
     Map<String, String> usual = new HashMap<>();
     usual.put("grain", "course");
-    usual.put("gauge", Show.upTo(100 / unit.inBase(), 2));
+    usual.put("gauge", Show.upTo(100 / unit().inBase(), 2));
     usual.put("fold", "folded");
     usual.put("edge", "inside");
     usual.put("pull", "firm");
@@ -144,7 +118,7 @@ public final class ReadingFormViewModel {
   }
 
   public void save() {
-    UUID of = clothId;
+    UUID of = clothId();
     if (of == null) {
       return;
     }
@@ -152,6 +126,7 @@ public final class ReadingFormViewModel {
     LogClothReading.Whose whose = plan == null ? whose(of) : plan.whose();
     Map<String, String> typed = fields.typed();
     boolean confirmed = fields.isConfirmed();
+    String owner = kept.owner();
     session.run(
         progress -> {
           LogClothReading.Whose in = plan == null ? withLesson(whose, typed) : whose;
@@ -160,7 +135,7 @@ public final class ReadingFormViewModel {
               answer,
               plan == null || !answer.isGood() ? null : start.of(plan.line().planned().id()));
         },
-        this::answered);
+        saved -> answered(owner, saved));
   }
 
   private LogClothReading.Whose whose(UUID cloth) {
@@ -185,8 +160,11 @@ public final class ReadingFormViewModel {
     return new LogClothReading.Whose(whose.clothId(), classId, lesson, student);
   }
 
-  private void answered(Saved saved) {
+  private void answered(String owner, Saved saved) {
     Answer<ClothReading> answer = saved.answer();
+    if (!isStill(owner, answer)) {
+      return;
+    }
     fields.show(answer);
     if (answer.isGood()) {
       asked.set(saved.plan());
@@ -207,8 +185,8 @@ public final class ReadingFormViewModel {
     }
   }
 
-  private void changed() {
-    kept.changed();
+  @Override
+  void changed() {
     Double gauge = length("gauge");
     Double stretched = length("stretched");
     Double released = length("released");
@@ -223,11 +201,7 @@ public final class ReadingFormViewModel {
     }
     GaugeReading picture =
         new GaugeReading(gauge, stretched, GaugeReading.How.STRETCHED, released, null, null);
-    meaning.set(new Meaning(picture, unit, workings));
-  }
-
-  private @Nullable Double length(String field) {
-    return fields.length(field, unit);
+    meaning.set(new Meaning(picture, unit(), workings));
   }
 
   private static void add(List<Working> workings, Answer<Working> answer) {

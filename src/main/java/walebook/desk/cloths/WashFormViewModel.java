@@ -15,8 +15,6 @@ import walebook.act.cloth.LogWash;
 import walebook.cloth.CutLength;
 import walebook.cloth.DimensionalChange;
 import walebook.compare.ClothStretch;
-import walebook.desk.common.FormFields;
-import walebook.desk.common.KeptForm;
 import walebook.desk.common.Notice;
 import walebook.desk.common.Session;
 import walebook.drawing.WashPicture;
@@ -28,23 +26,16 @@ import walebook.record.Grain;
 import walebook.working.Working;
 
 /** The form of a wash: a square marked both ways, what is typed and at each key what it means. */
-public final class WashFormViewModel {
+public final class WashFormViewModel extends ClothForm {
   /** What a length is cut for, to show what the wash means. */
   static final double WANTED_MM = 1000;
 
   /** Further apart than the 350 mm that the standard asks for, and still on most cloths. */
   private static final double USUAL_MARKS_MM = 500;
 
-  private final Session session;
   private final LogWash act;
-  private final FormFields fields;
-  private final KeptForm kept;
   private final ReadOnlyObjectWrapper<Meaning> meaning =
       new ReadOnlyObjectWrapper<>(this, "meaning", Meaning.NOTHING);
-  private final ReadOnlyObjectWrapper<Notice> notice =
-      new ReadOnlyObjectWrapper<>(this, "notice", Notice.NONE);
-  private Unit unit = Unit.MM;
-  private @Nullable UUID clothId;
 
   /**
    * What the form means as it stands.
@@ -64,37 +55,22 @@ public final class WashFormViewModel {
   }
 
   public WashFormViewModel(Session session) {
-    this.session = session;
+    super(
+        session,
+        "wash",
+        "wale-before",
+        "wale-after",
+        "course-before",
+        "course-after",
+        "wash",
+        "washed-on");
     this.act = new LogWash(session.book(), session.clock());
-    fields =
-        new FormFields(
-            this::changed,
-            "wale-before",
-            "wale-after",
-            "course-before",
-            "course-after",
-            "wash",
-            "washed-on");
-    kept = new KeptForm(session, "wash", fields);
     // What was said may not be so any more, as when it is taken back.
     session.changesProperty().addListener((from, old, now) -> notice.set(Notice.NONE));
   }
 
-  public FormFields fields() {
-    return fields;
-  }
-
   public ReadOnlyObjectProperty<Meaning> meaningProperty() {
     return meaning.getReadOnlyProperty();
-  }
-
-  public ReadOnlyObjectProperty<Notice> noticeProperty() {
-    return notice.getReadOnlyProperty();
-  }
-
-  /** Keeps what is typed as a draft. */
-  public KeptForm kept() {
-    return kept;
   }
 
   /**
@@ -103,9 +79,7 @@ public final class WashFormViewModel {
    * @param lastWash how it was washed last; empty when it never was
    */
   public void begin(UUID cloth, Unit lengthUnit, String lastWash) {
-    clothId = cloth;
-    unit = lengthUnit;
-    notice.set(Notice.NONE);
+    take(cloth, lengthUnit);
     String marks = usualMarks();
     kept.begin(
         cloth.toString(),
@@ -121,13 +95,13 @@ public final class WashFormViewModel {
   }
 
   private String usualMarks() {
-    double in = USUAL_MARKS_MM / unit.inBase();
-    return unit == Unit.INCH ? Show.upTo(Math.rint(in), 0) : Show.upTo(in, 2);
+    double in = USUAL_MARKS_MM / unit().inBase();
+    return unit() == Unit.INCH ? Show.upTo(Math.rint(in), 0) : Show.upTo(in, 2);
   }
 
   /** Saves the grains that were read. */
   public void save() {
-    UUID of = clothId;
+    UUID of = clothId();
     if (of == null) {
       return;
     }
@@ -136,7 +110,8 @@ public final class WashFormViewModel {
       leaveOut(typed, each);
     }
     boolean confirmed = fields.isConfirmed();
-    session.run(progress -> act.save(of, typed, confirmed), answer -> answered(of, answer));
+    String owner = kept.owner();
+    session.run(progress -> act.save(of, typed, confirmed), answer -> answered(owner, answer));
   }
 
   /** A grain that was only filled in beforehand was not marked, where the other one was. */
@@ -150,9 +125,8 @@ public final class WashFormViewModel {
     }
   }
 
-  private void answered(UUID of, Answer<List<ClothWash>> answer) {
-    if (!of.equals(clothId)) {
-      session.changed();
+  private void answered(String owner, Answer<List<ClothWash>> answer) {
+    if (!isStill(owner, answer)) {
       return;
     }
     fields.show(answer);
@@ -176,8 +150,8 @@ public final class WashFormViewModel {
     }
   }
 
-  private void changed() {
-    kept.changed();
+  @Override
+  void changed() {
     Map<Grain, List<Working>> workings = new EnumMap<>(Grain.class);
     Map<Grain, Double> percents = new EnumMap<>(Grain.class);
     for (Grain each : LogWash.SQUARE) {
@@ -199,12 +173,8 @@ public final class WashFormViewModel {
                 length("wale-after"),
                 length("course-before"),
                 length("course-after"),
-                unit),
+                unit()),
             workings,
             wale == null || course == null ? null : DimensionalChange.ofArea(wale, course)));
-  }
-
-  private @Nullable Double length(String field) {
-    return fields.length(field, unit);
   }
 }

@@ -34,6 +34,11 @@ public final class KeptForm {
     return edits.getReadOnlyProperty();
   }
 
+  /** Whose form it is, so that an answer can tell whether it still is; empty before it is begun. */
+  public String owner() {
+    return owner == null ? "" : owner;
+  }
+
   /** Told by the form of each change. */
   public void changed() {
     if (!filling) {
@@ -91,15 +96,19 @@ public final class KeptForm {
     usual = Map.copyOf(next);
     fill(next);
     kept = edits.get();
-    String of = owner;
-    if (of != null) {
-      session.run(
-          progress -> {
-            drafts.drop(of);
-            return of;
-          },
-          gone -> {});
+    if (owner != null) {
+      drop(owner);
     }
+  }
+
+  /** Lets the draft go of one who was saved while the form went on to another. */
+  public void drop(String of) {
+    session.run(
+        progress -> {
+          drafts.drop(of);
+          return of;
+        },
+        gone -> {});
   }
 
   private Map<String, String> typed() {

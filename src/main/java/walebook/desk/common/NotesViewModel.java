@@ -143,13 +143,17 @@ public final class NotesViewModel {
       typed.put(KeepNote.FROM, by);
     }
     Note before = changed();
+    String owner = form.owner();
     session.run(
         progress -> before == null ? act.add(at, typed) : act.change(before, typed),
-        answer -> answered(at, before, answer));
+        answer -> answered(at, owner, before, answer));
   }
 
-  private void answered(NotePlace at, @Nullable Note before, Answer<Note> answer) {
-    if (!at.equals(place.get())) {
+  private void answered(NotePlace at, String owner, @Nullable Note before, Answer<Note> answer) {
+    if (!at.equals(place.get()) || !owner.equals(form.owner())) {
+      if (answer.isGood()) {
+        form.drop(owner);
+      }
       session.changed();
       return;
     }

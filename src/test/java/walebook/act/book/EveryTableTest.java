@@ -42,7 +42,7 @@ class EveryTableTest {
   @BeforeEach
   void make() throws Exception {
     file = folder.resolve("full.walebook");
-    FullBook.make(file);
+    FullBook.copyTo(file);
   }
 
   @Test

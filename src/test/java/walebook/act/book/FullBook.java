@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import java.util.UUID;
 import walebook.act.gather.GatherBooks;
 import walebook.book.Book;
+import walebook.book.BookBytes;
 import walebook.book.Classroom;
 import walebook.book.Ids;
 import walebook.book.PieceFilter;
@@ -47,11 +48,17 @@ public final class FullBook {
   private static final By TUTOR = By.named("Tutor");
   private static final LocalDate DAY = LocalDate.of(2026, 10, 5);
 
+  private static final BookBytes MADE = BookBytes.of(FullBook::fill);
+
   private FullBook() {}
 
-  /** Makes it, and leaves it closed. */
-  public static void make(Path file) throws Exception {
-    new MakeDemoBook(FILES, Classroom.CLOCK).make(file, MakeDemoBook.SEED).value().close();
+  /** Puts a copy there, closed. */
+  public static void copyTo(Path file) {
+    MADE.copyTo(file);
+  }
+
+  private static void fill(Path file) throws Exception {
+    DemoBook.copyTo(file);
     try (Book book = FILES.open(file, Classroom.CLOCK).value()) {
       List<TestPiece> pieces =
           book.pieces().list(PieceFilter.ALL).stream()

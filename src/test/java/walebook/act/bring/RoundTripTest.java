@@ -15,10 +15,12 @@ import java.util.Objects;
 import java.util.Random;
 import java.util.UUID;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import walebook.act.book.MakeDemoBook;
+import walebook.act.book.DemoBook;
 import walebook.act.bring.match.BringWhat;
 import walebook.act.bring.match.ColumnMatch;
 import walebook.act.bring.match.DayOrder;
@@ -60,89 +62,82 @@ class RoundTripTest {
   private static final SharedTables TABLES = SharedTables.read();
 
   @TempDir Path folder;
+  private Path file;
+  private Book demo;
+  private Book bare;
+
+  @BeforeEach
+  void open() {
+    file = folder.resolve("term.xlsx");
+    demo = DemoBook.open(folder.resolve("demo.walebook"));
+    bare =
+        new SqliteFiles()
+            .make(folder.resolve("bare.walebook"), "Bare", true, Unit.MM, Classroom.CLOCK)
+            .value();
+  }
+
+  @AfterEach
+  void close() {
+    demo.close();
+    bare.close();
+  }
 
   @ParameterizedTest(name = "with names: {0}")
   @ValueSource(booleans = {true, false})
   void ourOwnWorkbookComesBackPieceByPiece(boolean names) {
-    Path file = folder.resolve("term.xlsx");
-    try (Book demo =
-            new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK)
-                .make(folder.resolve("demo.walebook"), MakeDemoBook.SEED)
-                .value();
-        Book bare =
-            new SqliteFiles()
-                .make(folder.resolve("bare.walebook"), "Bare", true, Unit.MM, Classroom.CLOCK)
-                .value()) {
-      SchoolClass of = demo.classes().all().get(0);
-      copyWithoutPieces(demo, bare, of);
-      export(demo, file, of, names);
-      Trial trial = bringIn(bare, file, of.id());
-      List<TestPiece> before = demo.pieces().list(PieceFilter.ALL.ofClass(of.id()));
-      assertThat(trial.fates()).allMatch(each -> each.fate() == RowFate.Fate.NEW);
-      assertThat(trial.fates()).hasSize(before.size()).hasSizeGreaterThan(50);
-      assertSame(before, bare.pieces().list(PieceFilter.ALL.ofClass(of.id())));
+    SchoolClass of = demo.classes().all().get(0);
+    copyWithoutPieces(demo, bare, of);
+    export(demo, file, of, names);
+    Trial trial = bringIn(bare, file, of.id());
+    List<TestPiece> before = demo.pieces().list(PieceFilter.ALL.ofClass(of.id()));
+    assertThat(trial.fates()).allMatch(each -> each.fate() == RowFate.Fate.NEW);
+    assertThat(trial.fates()).hasSize(before.size()).hasSizeGreaterThan(50);
+    assertSame(before, bare.pieces().list(PieceFilter.ALL.ofClass(of.id())));
 
-      assertThat(bringIn(bare, file, of.id()).fates())
-          .as("a second time nothing is added")
-          .allMatch(each -> each.fate() == RowFate.Fate.THERE);
-      UUID step = Objects.requireNonNull(trial.stepId());
-      assertThat(new UndoBringIn(bare).undo(step, By.NOBODY).isGood()).isTrue();
-      assertThat(bare.pieces().count(PieceFilter.ALL)).isZero();
-    }
+    assertThat(bringIn(bare, file, of.id()).fates())
+        .as("a second time nothing is added")
+        .allMatch(each -> each.fate() == RowFate.Fate.THERE);
+    UUID step = Objects.requireNonNull(trial.stepId());
+    assertThat(new UndoBringIn(bare).undo(step, By.NOBODY).isGood()).isTrue();
+    assertThat(bare.pieces().count(PieceFilter.ALL)).isZero();
   }
 
   /** With the pieces there, all that stands beside them comes back, too: field by field. */
   @ParameterizedTest(name = "with names: {0}")
   @ValueSource(booleans = {true, false})
   void readingsWashesAndNotesComeBackFieldByField(boolean names) {
-    Path file = folder.resolve("term.xlsx");
-    try (Book demo =
-            new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK)
-                .make(folder.resolve("demo.walebook"), MakeDemoBook.SEED)
-                .value();
-        Book bare =
-            new SqliteFiles()
-                .make(folder.resolve("bare.walebook"), "Bare", true, Unit.MM, Classroom.CLOCK)
-                .value()) {
-      SchoolClass of = demo.classes().all().get(0);
-      addToLog(demo, of);
-      copyWithoutPieces(demo, bare, of);
-      export(demo, file, of, names);
-      bringIn(bare, file, of.id());
-      for (BringWhat what : List.of(BringWhat.READINGS, BringWhat.WASHES, BringWhat.NOTES)) {
-        Trial trial = log(bare, file, of.id(), what);
-        assertThat(trial.fates()).as(what.key()).allMatch(each -> each.fate() == RowFate.Fate.NEW);
-        assertThat(log(bare, file, of.id(), what).fates())
-            .as("a second time nothing is added of " + what.key())
-            .allMatch(each -> each.fate() == RowFate.Fate.THERE);
-      }
-      assertThat(readings(bare)).isEqualTo(readings(demo)).hasSizeGreaterThan(200);
-      assertThat(washes(bare)).isEqualTo(washes(demo)).hasSizeGreaterThan(5);
-      assertThat(notes(bare, of)).isEqualTo(notes(demo, of)).hasSizeGreaterThan(3);
-      UUID step = Objects.requireNonNull(bare.history().lastDone(null));
-      assertThat(new UndoBringIn(bare).undo(step, By.NOBODY).isGood()).isTrue();
-      assertThat(notes(bare, of)).isEmpty();
-      assertThat(readings(bare)).isEqualTo(readings(demo));
+    SchoolClass of = demo.classes().all().get(0);
+    addToLog(demo, of);
+    copyWithoutPieces(demo, bare, of);
+    export(demo, file, of, names);
+    bringIn(bare, file, of.id());
+    for (BringWhat what : List.of(BringWhat.READINGS, BringWhat.WASHES, BringWhat.NOTES)) {
+      Trial trial = log(bare, file, of.id(), what);
+      assertThat(trial.fates()).as(what.key()).allMatch(each -> each.fate() == RowFate.Fate.NEW);
+      assertThat(log(bare, file, of.id(), what).fates())
+          .as("a second time nothing is added of " + what.key())
+          .allMatch(each -> each.fate() == RowFate.Fate.THERE);
     }
+    assertThat(readings(bare)).isEqualTo(readings(demo)).hasSizeGreaterThan(200);
+    assertThat(washes(bare)).isEqualTo(washes(demo)).hasSizeGreaterThan(5);
+    assertThat(notes(bare, of)).isEqualTo(notes(demo, of)).hasSizeGreaterThan(3);
+    UUID step = Objects.requireNonNull(bare.history().lastDone(null));
+    assertThat(new UndoBringIn(bare).undo(step, By.NOBODY).isGood()).isTrue();
+    assertThat(notes(bare, of)).isEmpty();
+    assertThat(readings(bare)).isEqualTo(readings(demo));
   }
 
   /** Codes and covered names are resolved, so that no record doubles in the book it came from. */
   @ParameterizedTest(name = "with names: {0}")
   @ValueSource(booleans = {true, false})
   void everySheetReadBackIntoItsOwnBookIsThereAlready(boolean names) {
-    Path file = folder.resolve("term.xlsx");
-    try (Book demo =
-        new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK)
-            .make(folder.resolve("demo.walebook"), MakeDemoBook.SEED)
-            .value()) {
-      SchoolClass of = demo.classes().all().get(0);
-      addToLog(demo, of);
-      addNamesInWords(demo, of);
-      export(demo, file, of, names);
-      assertAllThere(bringIn(demo, file, of.id()), "pieces");
-      for (BringWhat what : List.of(BringWhat.READINGS, BringWhat.WASHES, BringWhat.NOTES)) {
-        assertAllThere(log(demo, file, of.id(), what), what.key());
-      }
+    SchoolClass of = demo.classes().all().get(0);
+    addToLog(demo, of);
+    addNamesInWords(demo, of);
+    export(demo, file, of, names);
+    assertAllThere(bringIn(demo, file, of.id()), "pieces");
+    for (BringWhat what : List.of(BringWhat.READINGS, BringWhat.WASHES, BringWhat.NOTES)) {
+      assertAllThere(log(demo, file, of.id(), what), what.key());
     }
   }
 

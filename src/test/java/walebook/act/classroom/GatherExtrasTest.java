@@ -5,10 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import walebook.act.book.MakeDemoBook;
+import walebook.act.book.DemoBook;
 import walebook.book.Book;
-import walebook.book.Classroom;
-import walebook.book.open.SqliteFiles;
 import walebook.sheet.TermChoice;
 import walebook.tables.SharedTables;
 import walebook.words.Words;
@@ -19,10 +17,7 @@ class GatherExtrasTest {
   @Test
   void theKitNamesTheRoomsClothsAndTheirMetres() {
     Path file = folder.resolve("demo.walebook");
-    try (Book book =
-        new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK)
-            .make(file, MakeDemoBook.SEED)
-            .value()) {
+    try (Book book = DemoBook.open(file)) {
       assertThat(
               new GatherExtras(book, Words.english(), SharedTables.read())
                   .of(book.classes().all().get(0).id(), TermChoice.CODES)

@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -68,7 +70,7 @@ class FuzzGatherTest {
   @BeforeEach
   void make() throws Exception {
     tutor = folder.resolve("tutor.walebook");
-    FullBook.make(tutor);
+    FullBook.copyTo(tutor);
     Path student = Hall.copy(tutor, "student.walebook");
     Hall.work(
         student,
@@ -111,8 +113,7 @@ class FuzzGatherTest {
       assertThat(Arrays.equals(Files.readAllBytes(spoiled), was)).as(as).isTrue();
       ends.merge(how.replaceAll(":.*", "") + " " + end, 1, Integer::sum);
       Files.delete(spoiled);
-      Files.write(tutor, ours);
-      forgetBackups();
+      putBack();
     }
     System.out.println("FuzzGatherTest: " + ends);
     assertThat(ends.keySet().toString()).contains("came").contains("book.").contains("gather.");
@@ -259,12 +260,13 @@ class FuzzGatherTest {
     assertThat(book.file()).as(as).exists();
   }
 
-  private void forgetBackups() throws IOException {
-    try (var all = Files.walk(folder)) {
-      for (Path each :
-          all.filter(Files::isRegularFile)
-              .filter(file -> !folder.equals(file.getParent()))
-              .toList()) {
+  /** The tutor's book as it was, older than its first routine copy, so that no other is made. */
+  private void putBack() throws IOException {
+    Files.write(tutor, ours);
+    Files.setLastModifiedTime(tutor, FileTime.from(Instant.EPOCH));
+    Path backups = tutor.resolveSibling(tutor.getFileName() + ".backups");
+    try (var all = Files.list(backups)) {
+      for (Path each : all.sorted().skip(1).toList()) {
         Files.delete(each);
       }
     }

@@ -10,7 +10,7 @@ import java.sql.Statement;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import walebook.act.book.MakeDemoBook;
+import walebook.act.book.DemoBook;
 import walebook.book.Book;
 import walebook.book.Classroom;
 import walebook.book.PieceFilter;
@@ -27,7 +27,7 @@ class GiveStarterBooksTest {
   @Test
   void aStarterBookHoldsTheStudentsPlanAndNobodyElsesNameAndComesBackAsTheSame() throws Exception {
     Path tutor = folder.resolve("tutor.walebook");
-    new MakeDemoBook(Hall.FILES, Classroom.CLOCK).make(tutor, MakeDemoBook.SEED).value().close();
+    DemoBook.copyTo(tutor);
     Path out = folder.resolve("out");
     try (Book book = Hall.FILES.open(tutor, Classroom.CLOCK).value()) {
       SchoolClass of = book.classes().all().get(0);

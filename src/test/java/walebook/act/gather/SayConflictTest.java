@@ -51,7 +51,7 @@ class SayConflictTest {
   @BeforeEach
   void make() throws Exception {
     file = folder.resolve("full.walebook");
-    FullBook.make(file);
+    FullBook.copyTo(file);
     tables = Tables.decided(file);
   }
 

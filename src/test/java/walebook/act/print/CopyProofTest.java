@@ -8,10 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import walebook.act.book.MakeDemoBook;
+import walebook.act.book.DemoBook;
 import walebook.book.Book;
-import walebook.book.Classroom;
-import walebook.book.open.SqliteFiles;
 import walebook.paper.LabelGrid;
 import walebook.paper.PaperSize;
 import walebook.paper.ReadPdf;
@@ -43,10 +41,7 @@ class CopyProofTest {
 
   private List<Path> everything() {
     List<Path> files = new ArrayList<>();
-    try (Book book =
-        new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK)
-            .make(folder.resolve("demo.walebook"), MakeDemoBook.SEED)
-            .value()) {
+    try (Book book = DemoBook.open(folder.resolve("demo.walebook"))) {
       SchoolClass of = book.classes().all().get(0);
       var lessons = book.lessons().of(of.id());
       Student student = book.enrolments().studentsOf(of.id()).get(0);

@@ -14,7 +14,7 @@ import javafx.scene.layout.Pane;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
 import org.jspecify.annotations.Nullable;
-import walebook.act.book.MakeDemoBook;
+import walebook.act.book.DemoBook;
 import walebook.book.Book;
 import walebook.book.Classroom;
 import walebook.book.open.SqliteFiles;
@@ -54,10 +54,7 @@ public final class ClassroomTrial {
       look.dress(scene);
       stage.setScene(scene);
       stage.show();
-      try (Book demo =
-          new MakeDemoBook(files, Classroom.CLOCK)
-              .make(books.resolve("demo.walebook"), MakeDemoBook.SEED)
-              .value()) {
+      try (Book demo = DemoBook.open(books.resolve("demo.walebook"))) {
         walk(scene, Sessions.of(demo, demo.classes().all().get(0), null), folder, "demo");
       }
       try (Book empty =

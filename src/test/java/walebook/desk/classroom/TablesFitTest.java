@@ -2,13 +2,11 @@ package walebook.desk.classroom;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.TimeUnit;
 import javafx.scene.Node;
-import javafx.scene.Scene;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
@@ -18,44 +16,24 @@ import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
-import walebook.act.book.MakeDemoBook;
-import walebook.book.Book;
-import walebook.book.Classroom;
-import walebook.book.open.SqliteFiles;
-import walebook.desk.Sessions;
-import walebook.desk.look.Look;
-import walebook.desk.look.TextSize;
-import walebook.desk.look.Theme;
+import walebook.desk.DemoPlace;
 
 /** No table of the place is wider than the place, in the demo class's window of 1280 by 800. */
 @ExtendWith(ApplicationExtension.class)
 class TablesFitTest {
-  /** What the places' names at the left leave of 1280. */
-  private static final int WIDE = 1090;
+  @TempDir Path folder;
 
   @SuppressWarnings("NullAway.Init")
-  private Book demo;
-
-  @SuppressWarnings("NullAway.Init")
-  private ClassroomView view;
+  private DemoPlace<ClassroomView> demo;
 
   @Start
-  void start(Stage stage) throws Exception {
-    Path folder = Files.createTempDirectory("tables");
-    demo =
-        new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK)
-            .make(folder.resolve("demo.walebook"), MakeDemoBook.SEED)
-            .value();
-    Look look = new Look(Theme.LIGHT, TextSize.USUAL);
-    view = new ClassroomView(Sessions.of(demo, demo.classes().all().get(0), null), look);
-    Scene scene = new Scene(view, WIDE, 800);
-    look.dress(scene);
-    stage.setScene(scene);
-    stage.show();
+  void start(Stage stage) {
+    demo = new DemoPlace<>(stage, folder, ClassroomView::new);
   }
 
   @AfterEach
@@ -66,27 +44,29 @@ class TablesFitTest {
   @Test
   void everyTableStandsWholeWithoutScrollingSideways(FxRobot robot) throws Exception {
     List<ToggleButton> parts =
-        view.lookupAll(".segments .toggle-button").stream().map(ToggleButton.class::cast).toList();
+        demo.view.lookupAll(".segments .toggle-button").stream()
+            .map(ToggleButton.class::cast)
+            .toList();
     assertThat(parts).hasSizeGreaterThan(6);
     int tables = 0;
     for (ToggleButton part : parts) {
       robot.interact(part::fire);
-      WaitForAsyncUtils.waitFor(5, TimeUnit.SECONDS, view::isAtRest);
+      WaitForAsyncUtils.waitFor(5, TimeUnit.SECONDS, demo.view::isAtRest);
       WaitForAsyncUtils.waitForFxEvents();
-      for (Node node : view.lookupAll(".table-view")) {
+      for (Node node : demo.view.lookupAll(".table-view")) {
         TableView<?> table = (TableView<?>) node;
         double columns =
             table.getVisibleLeafColumns().stream().mapToDouble(TableColumn::getWidth).sum();
         assertThat(columns)
             .as("%s, %s", part.getText(), table.getAccessibleText())
             .isLessThanOrEqualTo(table.getWidth());
-        assertThat(table.getWidth()).isLessThanOrEqualTo(WIDE);
+        assertThat(table.getWidth()).isLessThanOrEqualTo(DemoPlace.WIDE);
         nothingCut(part.getText(), table);
         tables++;
       }
     }
     assertThat(tables).isGreaterThanOrEqualTo(6);
-    assertThat(Objects.requireNonNull(view.getScene()).getWidth()).isEqualTo(WIDE);
+    assertThat(Objects.requireNonNull(demo.view.getScene()).getWidth()).isEqualTo(DemoPlace.WIDE);
   }
 
   /** What is cut short ends in dots on the screen, while the cell's own text is whole. */

@@ -1,57 +1,31 @@
 package walebook.desk.cloths;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Objects;
-import javafx.scene.Scene;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
-import walebook.act.book.MakeDemoBook;
-import walebook.book.Book;
-import walebook.book.Classroom;
-import walebook.book.open.SqliteFiles;
-import walebook.desk.Sessions;
+import walebook.desk.DemoPlace;
 import walebook.desk.WholeTable;
-import walebook.desk.common.Session;
 import walebook.desk.common.Wish;
-import walebook.desk.look.Look;
-import walebook.desk.look.TextSize;
-import walebook.desk.look.Theme;
 
 /** No table of cloths is wider than a window of 1280 by 800, and none of its titles is cut. */
 @ExtendWith(ApplicationExtension.class)
 class ClothTablesFitTest {
-  /** What the places' names at the left leave of 1280. */
-  private static final int WIDE = 1090;
+  @TempDir Path folder;
 
   @SuppressWarnings("NullAway.Init")
-  private Book demo;
-
-  @SuppressWarnings("NullAway.Init")
-  private Session session;
-
-  @SuppressWarnings("NullAway.Init")
-  private ClothsView view;
+  private DemoPlace<ClothsView> demo;
 
   @Start
-  void start(Stage stage) throws Exception {
-    Path folder = Files.createTempDirectory("cloths");
-    demo =
-        new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK)
-            .make(folder.resolve("demo.walebook"), MakeDemoBook.SEED)
-            .value();
-    session = Sessions.of(demo, demo.classes().all().get(0), null);
-    view = new ClothsView(session);
-    Scene scene = new Scene(view, WIDE, 800);
-    new Look(Theme.LIGHT, TextSize.USUAL).dress(scene);
-    stage.setScene(scene);
-    stage.show();
+  void start(Stage stage) {
+    demo = new DemoPlace<>(stage, folder, (session, look) -> new ClothsView(session));
   }
 
   @AfterEach
@@ -61,15 +35,15 @@ class ClothTablesFitTest {
 
   @Test
   void theListAndTheReadingsStandWholeWhateverTheyAreSortedBy(FxRobot robot) {
-    WholeTable.is(robot, view, WIDE);
+    WholeTable.is(robot, demo.view, DemoPlace.WIDE);
     robot.interact(
         () ->
-            session.wish(
+            demo.session.wish(
                 new Wish(
                     "cloths",
                     Wish.What.OPEN,
-                    Objects.requireNonNull(demo.cloths().all().get(0)).id())));
+                    Objects.requireNonNull(demo.book.cloths().all().get(0)).id())));
     WaitForAsyncUtils.waitForFxEvents();
-    WholeTable.is(robot, view, WIDE);
+    WholeTable.is(robot, demo.view, DemoPlace.WIDE);
   }
 }

@@ -5,14 +5,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.act.cloth.StartReading;
 import walebook.book.Classroom;
+import walebook.book.Ids;
 import walebook.desk.MeasuredClass;
+import walebook.desk.PlannedClass;
 import walebook.desk.Sessions;
 import walebook.desk.common.Session;
+import walebook.desk.common.Worker;
 import walebook.quantity.Unit;
+import walebook.record.Cloth;
+import walebook.record.Edge;
 import walebook.record.Lesson;
 import walebook.record.ReadingLine;
 
@@ -55,6 +62,53 @@ class ReadingFormViewModelTest {
       assertThat(model.fields().text("stretched")).isEmpty();
       assertThat(model.fields().text("gauge")).isEqualTo("100");
       assertThat(model.noticeProperty().get().says()).contains("50.0 %");
+    }
+  }
+
+  /** The disk is slow, and the hands are not: the answer finds the form at another cloth. */
+  @Test
+  void whatIsTypedForTheNextClothStaysWhenTheSaveOfTheOneBeforeIsAnswered() {
+    try (Classroom room = Classroom.in(folder.resolve("slow.walebook"))) {
+      Cloth other =
+          new Cloth(
+              Ids.next(),
+              "Rib",
+              "rib-1x1",
+              "",
+              5.0,
+              180.0,
+              1500.0,
+              0.6,
+              Edge.UNKNOWN,
+              "",
+              false,
+              Classroom.FRESH);
+      room.book.cloths().add(other);
+      Deque<Runnable> disk = new ArrayDeque<>();
+      Session session =
+          Sessions.bare(room.book, new Worker(disk::add, Runnable::run), PlannedClass.OneFile.NONE);
+      ReadingFormViewModel model = new ReadingFormViewModel(session);
+      model.begin(room.cloth.id(), Unit.MM);
+      work(disk);
+      type(model, "stretched", "150");
+      model.save();
+      model.begin(other.id(), Unit.MM);
+      type(model, "stretched", "140");
+      work(disk);
+      assertThat(room.book.clothLog().readingsOf(room.cloth.id())).hasSize(1);
+      assertThat(model.fields().text("stretched")).isEqualTo("140");
+      model.begin(room.cloth.id(), Unit.MM);
+      work(disk);
+      assertThat(model.fields().text("stretched")).as("saved, so no draft").isEmpty();
+      model.begin(other.id(), Unit.MM);
+      work(disk);
+      assertThat(model.fields().text("stretched")).isEqualTo("140");
+    }
+  }
+
+  private static void work(Deque<Runnable> disk) {
+    for (Runnable next = disk.poll(); next != null; next = disk.poll()) {
+      next.run();
     }
   }
 

@@ -1,55 +1,34 @@
 package walebook.desk.pieces;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
-import javafx.scene.Scene;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
-import walebook.act.book.MakeDemoBook;
-import walebook.book.Book;
-import walebook.book.Classroom;
-import walebook.book.open.SqliteFiles;
-import walebook.desk.Sessions;
+import walebook.desk.DemoPlace;
 import walebook.desk.WholeTable;
-import walebook.desk.common.Session;
-import walebook.desk.look.Look;
-import walebook.desk.look.TextSize;
-import walebook.desk.look.Theme;
 import walebook.quantity.Unit;
 
 /** The list of pieces is no wider than a window of 1280 by 800, and nothing in it is cut. */
 @ExtendWith(ApplicationExtension.class)
 class PieceTableFitsTest {
-  /** What the places' names at the left leave of 1280. */
-  private static final int WIDE = 1090;
+  @TempDir Path folder;
 
   @SuppressWarnings("NullAway.Init")
-  private Book demo;
-
-  @SuppressWarnings("NullAway.Init")
-  private Session session;
-
-  @SuppressWarnings("NullAway.Init")
-  private PiecesView view;
+  private DemoPlace<PiecesView> demo;
 
   @Start
-  void start(Stage stage) throws Exception {
-    Path folder = Files.createTempDirectory("pieces");
+  void start(Stage stage) {
     demo =
-        new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK)
-            .make(folder.resolve("demo.walebook"), MakeDemoBook.SEED)
-            .value();
-    session = Sessions.of(demo, demo.classes().all().get(0), null);
-    view = new PiecesView(session.words(), new PiecesViewModel(session, Unit.MM));
-    Scene scene = new Scene(view, WIDE, 800);
-    new Look(Theme.LIGHT, TextSize.USUAL).dress(scene);
-    stage.setScene(scene);
-    stage.show();
+        new DemoPlace<>(
+            stage,
+            folder,
+            (session, look) ->
+                new PiecesView(session.words(), new PiecesViewModel(session, Unit.MM)));
   }
 
   @AfterEach
@@ -59,6 +38,6 @@ class PieceTableFitsTest {
 
   @Test
   void theListStandsWholeWhateverItIsSortedBy(FxRobot robot) {
-    WholeTable.is(robot, view, WIDE);
+    WholeTable.is(robot, demo.view, DemoPlace.WIDE);
   }
 }

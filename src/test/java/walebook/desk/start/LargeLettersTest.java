@@ -18,10 +18,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
-import walebook.act.book.MakeDemoBook;
+import walebook.act.book.DemoBook;
 import walebook.book.Book;
-import walebook.book.Classroom;
-import walebook.book.open.SqliteFiles;
 import walebook.desk.Sessions;
 import walebook.desk.look.TextSize;
 
@@ -42,10 +40,7 @@ class LargeLettersTest {
 
   @Start
   void start(Stage stage) {
-    demo =
-        new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK)
-            .make(folder.resolve("demo.walebook"), MakeDemoBook.SEED)
-            .value();
+    demo = DemoBook.open(folder.resolve("demo.walebook"));
     window =
         new OpenedWindow(
             stage, Sessions.of(demo, demo.classes().all().get(0), null), new TextSize(200));

@@ -2,6 +2,7 @@ package walebook.act.bring.match;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -76,10 +77,12 @@ public final class GuessColumns {
   /** The likeliest first; between equals the column further left. */
   private static List<Candidate> candidates(BringWhat what, List<String> headers) {
     List<Candidate> all = new ArrayList<>();
+    // A field's own words are the same for every header: taken apart once.
+    Map<String, List<String>> apart = new HashMap<>();
     for (int i = 0; i < headers.size(); i++) {
       HeaderText header = HeaderText.of(headers.get(i));
       for (BringField field : BringField.of(what)) {
-        double score = score(field, header);
+        double score = score(field, header, apart);
         if (score > 0) {
           all.add(new Candidate(i, field, score));
         }
@@ -92,17 +95,20 @@ public final class GuessColumns {
     return all;
   }
 
-  private static double score(BringField field, HeaderText header) {
+  private static double score(
+      BringField field, HeaderText header, Map<String, List<String>> apart) {
     if (header.words().isEmpty() || !ColumnUnit.fits(field, header.unit())) {
       return 0;
     }
-    double best = header.words().equals(HeaderText.words(field.key())) ? SAME : 0;
+    double best =
+        header.words().equals(apart.computeIfAbsent(field.key(), HeaderText::words)) ? SAME : 0;
     for (String each : ColumnWords.of(field.key())) {
-      best = Math.max(best, score(HeaderText.words(each), header.words()));
+      best = Math.max(best, score(apart.computeIfAbsent(each, HeaderText::words), header.words()));
     }
     if (!header.unit().isEmpty()) {
       for (String each : ColumnWords.withUnit(field.key())) {
-        best = Math.max(best, score(HeaderText.words(each), header.words()));
+        best =
+            Math.max(best, score(apart.computeIfAbsent(each, HeaderText::words), header.words()));
       }
     }
     return best;

@@ -1,7 +1,6 @@
 package walebook.act.bring.match;
 
 import java.text.Normalizer;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -16,6 +15,7 @@ import java.util.regex.Pattern;
 record HeaderText(List<String> words, String unit) {
   private static final Pattern BRACKETS = Pattern.compile("[(\\[{]\\s*([^)\\]}]*?)\\s*[)\\]}]");
   private static final Pattern MARKS = Pattern.compile("\\p{M}+");
+  private static final Pattern BETWEEN_WORDS = Pattern.compile("[^\\p{L}\\p{N}%\"]+");
 
   HeaderText {
     words = List.copyOf(words);
@@ -49,8 +49,6 @@ record HeaderText(List<String> words, String unit) {
             .matcher(Normalizer.normalize(text, Normalizer.Form.NFD))
             .replaceAll("")
             .toLowerCase(Locale.ROOT);
-    return Arrays.stream(plain.split("[^\\p{L}\\p{N}%\"]+", -1))
-        .filter(each -> !each.isEmpty())
-        .toList();
+    return BETWEEN_WORDS.splitAsStream(plain).filter(each -> !each.isEmpty()).toList();
   }
 }

@@ -33,31 +33,12 @@ record PutTheirs(Link link, NewIds ids, String source, String theirs) {
             default -> seenFromHere(references.get(column), value);
           });
     }
-    if (!there) {
-      link.run(
-          "INSERT INTO main."
-              + kind.table()
-              + " (id, "
-              + String.join(", ", columns)
-              + ") SELECT ?3, "
-              + String.join(", ", values)
-              + " WHERE ?2 = ?2",
-          theirs,
-          source,
-          ourId);
-    } else {
-      link.run(
-          "UPDATE main."
-              + kind.table()
-              + " SET ("
-              + String.join(", ", columns)
-              + ") = (SELECT "
-              + String.join(", ", values)
-              + " WHERE ?2 = ?2) WHERE id = ?3",
-          theirs,
-          source,
-          ourId);
-    }
+    String sql =
+        there
+            ? "UPDATE main.%s SET (%s) = (SELECT %s WHERE ?2 = ?2) WHERE id = ?3"
+            : "INSERT INTO main.%s (id, %s) SELECT ?3, %s WHERE ?2 = ?2";
+    String into = String.join(", ", columns);
+    link.run(sql.formatted(kind.table(), into, String.join(", ", values)), theirs, source, ourId);
     for (Kind.Part part : kind.parts()) {
       parts(part, ourId);
     }
