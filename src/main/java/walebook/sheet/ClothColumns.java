@@ -131,7 +131,7 @@ final class ClothColumns {
             "g/m²",
             "sheet.cloths.mass.says",
             Origin.ROOM,
-            Format.WHOLE,
+            Format.TYPED,
             line -> line.cloth().massGm2()),
         Column.figure(
             "width",
@@ -139,7 +139,7 @@ final class ClothColumns {
             "mm",
             "sheet.cloths.width.says",
             Origin.ROOM,
-            Format.WHOLE,
+            Format.TYPED,
             line -> line.cloth().widthMm()),
         Column.figure(
             "thickness",
