@@ -66,6 +66,14 @@ public final class GatherViewModel {
     this.decide = new DecideConflicts(session.book());
     this.say = new SayConflict(session.words(), session.tables());
     ready.bind(Bindings.isNotEmpty(picked).and(working.not()));
+    session.changesProperty().addListener((from, old, now) -> changed());
+  }
+
+  private void changed() {
+    if (!working.get()) {
+      says.set("");
+    }
+    read();
   }
 
   /** The books and folders to gather from. */
@@ -170,6 +178,9 @@ public final class GatherViewModel {
 
   private void came(GatherBooks.Gathered gathered, boolean really) {
     books.setAll(gathered.books());
+    if (really) {
+      session.changed();
+    }
     Path backup = gathered.backup();
     ended(
         !really
@@ -177,10 +188,6 @@ public final class GatherViewModel {
             : backup == null
                 ? session.words().say("desk.term.gather.nothing")
                 : session.words().say("desk.term.gather.done", backup));
-    if (really) {
-      session.changed();
-      read();
-    }
   }
 
   private void ended(String sentence) {
@@ -208,9 +215,8 @@ public final class GatherViewModel {
     session.run(
         progress -> decide.decide(conflict.id(), choice, session.by()),
         answer -> {
-          says.set(answer.isGood() ? "" : problems(answer.problems()));
           session.changed();
-          read();
+          says.set(answer.isGood() ? "" : problems(answer.problems()));
         });
   }
 
