@@ -5,7 +5,6 @@ public enum Format {
   WORD("General", 14, false),
   TEXT("General", 22, false),
   TITLE("General", 40, false),
-  LABEL("General", 58, false),
   LONG_TEXT("General", 50, true),
   WHOLE("0", 9, false),
   /** With as many decimal places as were typed. */
@@ -16,6 +15,8 @@ public enum Format {
   TALLY("0", 6, false),
   /** A number with one decimal place in such a column. */
   NARROW("0.0", 7, false),
+  /** The same with two. */
+  NARROW_HUNDREDTHS("0.00", 7, false),
   TENTHS("0.0", 10, false),
   HUNDREDTHS("0.00", 10, false),
   DAY("yyyy-mm-dd", 12, false),
@@ -43,8 +44,8 @@ public enum Format {
   /** Whether its cells are words. */
   boolean isWords() {
     return switch (this) {
-      case WORD, TEXT, TITLE, LABEL, LONG_TEXT -> true;
-      case WHOLE, TYPED, NARROW_TYPED, TALLY, NARROW, TENTHS, HUNDREDTHS, DAY, MOMENT -> false;
+      case WORD, TEXT, TITLE, LONG_TEXT -> true;
+      default -> false;
     };
   }
 
@@ -55,7 +56,10 @@ public enum Format {
 
   /** Whether the header is written upwards. */
   boolean isUpright() {
-    return this == TALLY || this == NARROW || this == NARROW_TYPED;
+    return switch (this) {
+      case TALLY, NARROW, NARROW_HUNDREDTHS, NARROW_TYPED -> true;
+      default -> false;
+    };
   }
 
   boolean isWrapped() {
