@@ -24,6 +24,18 @@ final class OwnColumns {
     Map<String, String> fields = new HashMap<>();
     switch (what) {
       case ROSTER -> {}
+      case CLOTHS ->
+          put(
+              fields,
+              what,
+              LogTables.cloths(words),
+              Map.of(
+                  "cloth",
+                  BringField.CLOTH_NAME,
+                  "kind",
+                  BringField.CLOTH_KIND,
+                  "width",
+                  "cloth-width"));
       case PIECES -> fields.putAll(pieces(words));
       case READINGS ->
           put(fields, what, LogTables.readings(words), Map.of("edge", BringField.READ_AT));
@@ -52,6 +64,7 @@ final class OwnColumns {
   static @Nullable String sheet(BringWhat what, Words words) {
     return switch (what) {
       case ROSTER -> null;
+      case CLOTHS -> words.say("sheet.cloths.name");
       case PIECES -> words.say("sheet.pieces.name");
       case READINGS -> words.say("sheet.readings.name");
       case WASHES -> words.say("sheet.washes.name");

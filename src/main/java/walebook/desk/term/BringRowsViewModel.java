@@ -199,7 +199,7 @@ public final class BringRowsViewModel {
       case PIECES ->
           new BringInPieces(book, tables, words, session.clock(), session.chance())
               .bring(plan, session.by());
-      case READINGS, WASHES, NOTES ->
+      case CLOTHS, READINGS, WASHES, NOTES ->
           new BringInLog(book, tables, words, session.clock(), session.chance())
               .bring(plan, session.by());
     };
