@@ -193,9 +193,12 @@ public final class TermView extends BorderPane {
 
   private String classAndTerm() {
     SchoolClass of = session.schoolClassProperty().get();
-    return of == null
-        ? model.termProperty().get()
-        : words.say("desk.term.class", of.name(), of.meets()) + "\n" + model.termProperty().get();
+    if (of == null) {
+      return model.termProperty().get();
+    }
+    String name =
+        of.meets().isBlank() ? of.name() : words.say("desk.term.class", of.name(), of.meets());
+    return name + "\n" + model.termProperty().get();
   }
 
   private String partName(TermViewModel.Part part) {
