@@ -2,7 +2,6 @@ package walebook.act.bring;
 
 import java.util.HashMap;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import walebook.act.bring.match.BringField;
 import walebook.act.bring.match.BringWhat;
 import walebook.act.piece.PieceField;
@@ -60,10 +59,10 @@ final class OwnColumns {
     return fields;
   }
 
-  /** The sheet of our own workbook that holds this; null for a roster. */
-  static @Nullable String sheet(BringWhat what, Words words) {
+  /** The sheet of our own workbook that holds this; everybody of a class has a row of progress. */
+  static String sheet(BringWhat what, Words words) {
     return switch (what) {
-      case ROSTER -> null;
+      case ROSTER -> words.say("sheet.progress.name");
       case CLOTHS -> words.say("sheet.cloths.name");
       case PIECES -> words.say("sheet.pieces.name");
       case READINGS -> words.say("sheet.readings.name");

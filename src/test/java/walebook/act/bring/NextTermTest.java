@@ -23,14 +23,15 @@ import walebook.problem.Problem;
 import walebook.record.By;
 import walebook.record.Cloth;
 import walebook.record.SchoolClass;
+import walebook.record.Student;
 import walebook.sheet.ExportProgress;
 import walebook.sheet.TermChoice;
 import walebook.sheet.in.MadeWorkbook;
 import walebook.tables.SharedTables;
 import walebook.words.Words;
 
-/** Next term's book begins with the cloths that the workbook of the last one holds. */
-class ClothsComeBackTest {
+/** Next term's book begins with what the workbook of the last one holds: people and cloths. */
+class NextTermTest {
   private static final Words WORDS = Words.english();
 
   @TempDir Path folder;
@@ -82,6 +83,30 @@ class ClothsComeBackTest {
         .toList();
   }
 
+  @Test
+  void thePeopleOfOurOwnWorkbookComeBackFromTheSheetOfProgress() {
+    Path file = folder.resolve("people.xlsx");
+    try (Book demo =
+            new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK)
+                .make(folder.resolve("old.walebook"), MakeDemoBook.SEED)
+                .value();
+        Classroom next = Classroom.in(folder.resolve("new.walebook"))) {
+      SchoolClass of = demo.classes().all().get(0);
+      new ExportTerm(demo, WORDS, SharedTables.read(), Classroom.CLOCK)
+          .export(file, of.id(), TermChoice.CODES.withNames(true), false, ExportProgress.UNHEARD)
+          .value();
+      BringPlan plan = plan(next, file, BringWhat.ROSTER);
+      assertThat(plan.sheet().name()).isEqualTo("Progress");
+      new BringInRoster(next.book, SharedTables.read(), WORDS, Classroom.CLOCK, new Random(5))
+          .bring(plan, By.NOBODY)
+          .value();
+      assertThat(next.book.enrolments().studentsOf(next.schoolClass.id()))
+          .extracting(Student::name)
+          .containsAll(demo.enrolments().studentsOf(of.id()).stream().map(Student::name).toList())
+          .hasSize(14);
+    }
+  }
+
   /** 60 in are 1524 mm. */
   @Test
   void somebodysOwnListComesInByTheFormsChecks() {
@@ -115,20 +140,23 @@ class ClothsComeBackTest {
     }
   }
 
-  private static Trial bringIn(Classroom room, Path file) {
+  private static BringPlan plan(Classroom room, Path file, BringWhat what) {
     ReadSpreadsheet read = new ReadSpreadsheet(room.book, WORDS);
-    SpreadsheetFile opened = read.open(file, BringWhat.CLOTHS).value();
-    Spreadsheet sheet = read.read(opened, opened.usual(), BringWhat.CLOTHS).value();
-    BringPlan plan =
-        new BringPlan(
-            BringWhat.CLOTHS,
-            sheet,
-            read.guess(sheet, BringWhat.CLOTHS),
-            room.schoolClass.id(),
-            null,
-            DayOrder.UNKNOWN,
-            true,
-            false);
+    SpreadsheetFile opened = read.open(file, what).value();
+    Spreadsheet sheet = read.read(opened, opened.usual(), what).value();
+    return new BringPlan(
+        what,
+        sheet,
+        read.guess(sheet, what),
+        room.schoolClass.id(),
+        null,
+        DayOrder.UNKNOWN,
+        true,
+        false);
+  }
+
+  private static Trial bringIn(Classroom room, Path file) {
+    BringPlan plan = plan(room, file, BringWhat.CLOTHS);
     return new BringInLog(room.book, SharedTables.read(), WORDS, Classroom.CLOCK, new Random(5))
         .bring(plan, By.NOBODY)
         .value();
