@@ -211,13 +211,35 @@ public final class GatherViewModel {
     session.run(progress -> decide.open(), conflicts::setAll);
   }
 
+  /** Carries out what was pressed, and says so: the card is gone from then on. */
   public void decide(Conflict conflict, Choice choice) {
     session.run(
-        progress -> decide.decide(conflict.id(), choice, session.by()),
+        progress ->
+            decide
+                .decide(conflict.id(), choice, session.by())
+                .map(done -> decided(conflict, choice, decide.open().size())),
         answer -> {
           session.changed();
-          says.set(answer.isGood() ? "" : problems(answer.problems()));
+          says.set(answer.isGood() ? answer.value() : problems(answer.problems()));
         });
+  }
+
+  private String decided(Conflict conflict, Choice choice, int left) {
+    return session
+        .words()
+        .say("desk.term.gather.decided", title(conflict), chosen(conflict, choice), left);
+  }
+
+  /** What choosing a side means, as its button says. */
+  public String chosen(Conflict conflict, Choice choice) {
+    boolean sameName = conflict.why() == Conflict.Why.SAME_NAME;
+    return session
+        .words()
+        .say(
+            switch (choice) {
+              case MINE -> sameName ? "desk.term.gather.one" : "desk.term.gather.keep";
+              case THEIRS -> sameName ? "desk.term.gather.two" : "desk.term.gather.take";
+            });
   }
 
   /** Asks for a folder and writes each student of the class a book of their own. */
