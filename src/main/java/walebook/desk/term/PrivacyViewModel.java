@@ -123,7 +123,8 @@ public final class PrivacyViewModel {
               case ANONYMOUS -> "desk.term.privacy.all-stays";
               case ERASE_KEEP_PIECES -> "desk.term.privacy.pieces-stay";
               case ERASE_ALL -> "desk.term.privacy.all-goes";
-            }));
+            },
+            who()));
     new TreeMap<>(seen.look().rows())
         .forEach(
             (table, count) -> all.add(words.say("desk.term.privacy.rows", called(table), count)));
@@ -138,6 +139,15 @@ public final class PrivacyViewModel {
     all.add(words.say("desk.term.privacy.elsewhere"));
     lines.setAll(all);
     asked.set(true);
+  }
+
+  /** Whose card is open, by code while names are hidden; empty where none is. */
+  public String who() {
+    Student whose = student;
+    if (whose == null) {
+      return "";
+    }
+    return session.namesHiddenProperty().get() ? whose.alias() : whose.name();
   }
 
   private String called(String table) {
