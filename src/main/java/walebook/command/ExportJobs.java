@@ -120,12 +120,7 @@ final class ExportJobs {
       table.row(List.of(each.says(), "", String.join(" ", files(each.formats()))));
     }
     terminal.out().println(table);
-    terminal
-        .out()
-        .println(
-            terminal.say(
-                preview.names() ? "command.say.export-names" : "command.say.export-codes",
-                String.join(", ", preview.people())));
+    terminal.out().println(people(preview, terminal));
     sayNames(preview, terminal);
     if (preview.setAside() > 0) {
       terminal.out().println(terminal.say("command.say.export-aside", preview.setAside()));
@@ -163,6 +158,15 @@ final class ExportJobs {
     ArrayNode columns = json.putArray("columns");
     preview.columns().forEach(columns::add);
     return json;
+  }
+
+  private static String people(TermPreview preview, Terminal terminal) {
+    if (preview.people().isEmpty()) {
+      return terminal.say("command.say.export-nobody");
+    }
+    return terminal.say(
+        preview.names() ? "command.say.export-names" : "command.say.export-codes",
+        String.join(", ", preview.people()));
   }
 
   /** The endings of the files that hold a sheet. */

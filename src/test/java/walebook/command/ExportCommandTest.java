@@ -20,11 +20,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.JsonNode;
 import walebook.act.book.MakeDemoBook;
+import walebook.act.privacy.TakeOutStudent;
 import walebook.book.Book;
 import walebook.book.Classroom;
 import walebook.book.PieceFilter;
 import walebook.book.open.SqliteFiles;
 import walebook.record.SeamEnd;
+import walebook.record.Student;
 import walebook.record.TestPiece;
 
 /** The workbook from the command line, read back by Apache POI and held against the book. */
@@ -149,6 +151,19 @@ class ExportCommandTest {
         .contains("Pieces")
         .contains("Students by code: S01")
         .contains("No student’s or tutor’s name was found");
+  }
+
+  @Test
+  void aClassWithoutStudentsIsSaidToBeSo() {
+    Path book = folder.resolve("empty.walebook");
+    try (Classroom room = Classroom.in(book)) {
+      for (Student each : room.book.enrolments().studentsOf(room.schoolClass.id())) {
+        new TakeOutStudent(room.book).take(each, TakeOutStudent.How.ERASE_ALL);
+      }
+    }
+    assertThat(done(Ran.on(book, "export-preview")))
+        .contains("Nobody is on the class list.")
+        .doesNotContain("by code:");
   }
 
   @Test
