@@ -20,11 +20,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.JsonNode;
 import walebook.act.book.MakeDemoBook;
+import walebook.act.privacy.TakeOutStudent;
 import walebook.book.Book;
 import walebook.book.Classroom;
 import walebook.book.PieceFilter;
 import walebook.book.open.SqliteFiles;
 import walebook.record.SeamEnd;
+import walebook.record.Student;
 import walebook.record.TestPiece;
 
 /** The workbook from the command line, read back by Apache POI and held against the book. */
@@ -136,10 +138,32 @@ class ExportCommandTest {
     assertThat(json.get("people").toString()).contains("S01").doesNotContain("Ada");
     assertThat(json.get("sheets").get(2).get("name").asString()).isEqualTo("Pieces");
     assertThat(json.get("sheets").get(2).get("rows").asInt()).isEqualTo(2);
+    assertThat(json.get("sheets").get(2).get("files")).hasSize(4);
+    List<String> besides = new ArrayList<>();
+    json.get("besides").forEach(each -> besides.add(each.get("says").asString()));
+    assertThat(besides)
+        .anyMatch(each -> each.startsWith("Term,"))
+        .anyMatch(each -> each.startsWith("Columns,"));
     assertThat(done(Ran.on(book, "export-preview")))
+        .containsPattern("Pieces +2 +.xlsx .csv .zip .json")
+        .containsPattern("Term, the summary of it all +.xlsx .zip")
+        .containsPattern("Columns, what each column means +.xlsx .zip")
         .contains("Pieces")
         .contains("Students by code: S01")
         .contains("No student’s or tutor’s name was found");
+  }
+
+  @Test
+  void aClassWithoutStudentsIsSaidToBeSo() {
+    Path book = folder.resolve("empty.walebook");
+    try (Classroom room = Classroom.in(book)) {
+      for (Student each : room.book.enrolments().studentsOf(room.schoolClass.id())) {
+        new TakeOutStudent(room.book).take(each, TakeOutStudent.How.ERASE_ALL);
+      }
+    }
+    assertThat(done(Ran.on(book, "export-preview")))
+        .contains("Nobody is on the class list.")
+        .doesNotContain("by code:");
   }
 
   @Test

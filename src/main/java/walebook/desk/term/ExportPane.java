@@ -6,6 +6,7 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
+import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
@@ -118,21 +119,21 @@ final class ExportPane extends VBox {
       String all = String.join(" · ", besides);
       preview.getChildren().add(Texts.text(words.say("desk.term.export.besides", all)));
     }
-    preview
-        .getChildren()
-        .add(
-            Texts.text(
-                words.say(
-                    found.names()
-                        ? "desk.term.export.people-names"
-                        : "desk.term.export.people-codes",
-                    found.people().size(),
-                    String.join(", ", found.people())),
-                found.names() ? "strong" : "soft"));
+    preview.getChildren().add(people(found));
     inText(found);
     if (found.setAside() > 0) {
       preview.getChildren().add(Texts.text(words.say("desk.term.export.aside", found.setAside())));
     }
+  }
+
+  private Label people(ExportChosen.Preview found) {
+    if (found.people().isEmpty()) {
+      return Texts.text(words.say("desk.term.export.nobody"), "soft");
+    }
+    String key = found.names() ? "desk.term.export.people-names" : "desk.term.export.people-codes";
+    return Texts.text(
+        words.say(key, found.people().size(), String.join(", ", found.people())),
+        found.names() ? "strong" : "soft");
   }
 
   /** Names in notes: codes cover full ones, a first name alone stays and has to be looked at. */

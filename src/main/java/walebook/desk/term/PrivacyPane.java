@@ -2,11 +2,13 @@ package walebook.desk.term;
 
 import java.util.Arrays;
 import java.util.List;
+import javafx.application.Platform;
 import javafx.beans.binding.Bindings;
 import javafx.collections.ListChangeListener;
 import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
 import walebook.act.privacy.TakeOutStudent;
+import walebook.desk.common.IntoView;
 import walebook.desk.common.Segments;
 import walebook.desk.common.Texts;
 import walebook.words.Words;
@@ -29,7 +31,22 @@ final class PrivacyPane extends VBox {
                 .askedProperty()
                 .map(
                     asked ->
-                        words.say(asked ? "desk.term.privacy.sure" : "desk.term.privacy.look")));
+                        asked
+                            ? words.say(
+                                "desk.term.privacy.sure",
+                                model.who(),
+                                how(model.howProperty().get()))
+                            : words.say("desk.term.privacy.look")));
+    take.setWrapText(true);
+    // What is there pushes the second press out of sight.
+    model
+        .askedProperty()
+        .addListener(
+            (from, old, now) -> {
+              if (now) {
+                Platform.runLater(() -> IntoView.showWhole(take));
+              }
+            });
     take.setOnAction(pressed -> model.take());
     getChildren()
         .setAll(

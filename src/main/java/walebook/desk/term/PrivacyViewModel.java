@@ -56,6 +56,7 @@ public final class PrivacyViewModel {
     this.act = new TakeOutStudent(session.book());
     this.gone = gone;
     how.addListener((from, old, now) -> forget());
+    session.changesProperty().addListener((from, old, now) -> notice.set(Notice.NONE));
   }
 
   /** Whose card is open, or null; what was asked about another is forgotten. */
@@ -122,7 +123,8 @@ public final class PrivacyViewModel {
               case ANONYMOUS -> "desk.term.privacy.all-stays";
               case ERASE_KEEP_PIECES -> "desk.term.privacy.pieces-stay";
               case ERASE_ALL -> "desk.term.privacy.all-goes";
-            }));
+            },
+            who()));
     new TreeMap<>(seen.look().rows())
         .forEach(
             (table, count) -> all.add(words.say("desk.term.privacy.rows", called(table), count)));
@@ -139,6 +141,15 @@ public final class PrivacyViewModel {
     asked.set(true);
   }
 
+  /** Whose card is open, by code while names are hidden; empty where none is. */
+  public String who() {
+    Student whose = student;
+    if (whose == null) {
+      return "";
+    }
+    return session.namesHiddenProperty().get() ? whose.alias() : whose.name();
+  }
+
   private String called(String table) {
     String key = "desk.common.table." + table.replace('_', '-');
     return words.has(key) ? words.say(key) : table.replace('_', ' ');
@@ -151,7 +162,6 @@ public final class PrivacyViewModel {
     }
     copies.setAll(done.copies());
     forget();
-    say(words.say("desk.term.privacy.done", done.answer().value()));
     Student here = session.studentProperty().get();
     Student whose = student;
     if (here != null && whose != null && here.id().equals(whose.id())) {
@@ -159,6 +169,7 @@ public final class PrivacyViewModel {
     }
     gone.run();
     session.changed();
+    say(words.say("desk.term.privacy.done", done.answer().value()));
   }
 
   /** Deletes the copies that hold the name. */

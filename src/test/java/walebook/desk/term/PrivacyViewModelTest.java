@@ -32,6 +32,8 @@ class PrivacyViewModelTest {
       model.take();
       assertThat(model.askedProperty().get()).isTrue();
       assertThat(model.lines()).anyMatch(each -> each.contains("Places on class lists"));
+      assertThat(model.who()).isEqualTo("Ada Pier");
+      assertThat(model.lines().get(0)).contains("of Ada Pier,");
       assertThat(model.lines()).anyMatch(each -> each.contains("1 copies"));
       assertThat(requireNonNull(room.book.students().find(room.first.id())).name())
           .isEqualTo("Ada Pier");
