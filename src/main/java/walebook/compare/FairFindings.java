@@ -196,15 +196,7 @@ public final class FairFindings {
     if (found.pairs().size() == rows * (rows - 1) / 2) {
       return;
     }
-    boolean grain = found.within().contains(Factor.GRAIN);
-    if (!found.within().contains(Factor.CLOTH)) {
-      says.add(Message.of("compare.found.same-grain"));
-    } else {
-      says.add(
-          grain
-              ? Message.of("compare.found.same-cloth-grain")
-              : Message.of("compare.found.same-cloth"));
-    }
+    says.add(Wording.within(found.within()));
   }
 
   /** The value that all pieces have, or null when they differ. */
