@@ -19,6 +19,7 @@ import walebook.record.Cloth;
 import walebook.record.Keyed;
 import walebook.record.Lesson;
 import walebook.record.MarkedValue;
+import walebook.record.PieceCode;
 import walebook.record.SchoolClass;
 import walebook.record.TestPiece;
 import walebook.words.Words;
@@ -93,7 +94,7 @@ final class OddJobs {
     for (OddReading each : found) {
       table.row(
           List.of(
-              each.code().isEmpty() ? each.targetId().toString() : each.code(),
+              each.code().isEmpty() ? each.targetId().toString() : PieceCode.spoken(each.code()),
               each.who(),
               words.say("compare.value." + each.value().key()),
               Show.fixed(each.number(), 1),

@@ -15,6 +15,7 @@ import walebook.compare.FairRow;
 import walebook.compare.Lasting;
 import walebook.compare.Outcome;
 import walebook.quantity.Show;
+import walebook.record.PieceCode;
 import walebook.statistics.Interval;
 import walebook.words.Words;
 import walebook.working.Message;
@@ -71,14 +72,9 @@ final class ShowFair {
   }
 
   private String title(FairComparison comparison) {
-    List<String> same =
-        comparison.same().stream()
-            .map(each -> settings.level(each.factor(), each.level()))
-            .toList();
+    String same = settings.same(comparison.same());
     String outcome = words.say("compare.outcome." + comparison.question().outcome().key());
-    return same.isEmpty()
-        ? outcome
-        : words.say("command.say.same-in-all", outcome, String.join(" · ", same));
+    return same.isEmpty() ? outcome : words.say("command.say.same-in-all", outcome, same);
   }
 
   private String rows(FairComparison comparison) {
@@ -197,7 +193,7 @@ final class ShowFair {
             dots.stream()
                 .map(
                     dot ->
-                        dot.code()
+                        PieceCode.spoken(dot.code())
                             + " ("
                             + (dot.atLeast() ? "≥ " : "")
                             + Show.fixed(dot.value(), 1)

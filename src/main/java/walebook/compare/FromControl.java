@@ -19,7 +19,9 @@ import walebook.statistics.Summary;
 /**
  * Pieces read as differences from the same student's own control, the piece that everybody sewed.
  *
- * @param factors what rows are told apart by
+ * @param factors what rows and controls are told apart by: a row names what its pieces have alike
+ *     where the controls have another
+ * @param same factors of the question with one level in all pieces, controls too
  * @param own each student's control
  * @param rows one for each setting, controls left out
  * @param machines the controls alone, by machine and adjusted for who sewed them: whether machines
@@ -31,6 +33,7 @@ public record FromControl(
     Outcome outcome,
     boolean withinMachine,
     List<Factor> factors,
+    List<Comparison.FixedLevel> same,
     List<Own> own,
     List<Row> rows,
     FairComparison machines,
@@ -106,6 +109,7 @@ public record FromControl(
 
   public FromControl {
     factors = List.copyOf(factors);
+    same = List.copyOf(same);
     own = List.copyOf(own);
     rows = List.copyOf(rows);
     without = List.copyOf(without);
@@ -165,6 +169,7 @@ public record FromControl(
       Settings settings =
           Settings.of(
               others.stream().filter(each -> plain(each) != null).toList(),
+              pieces.stream().filter(each -> plain(each) != null).toList(),
               question.factors(),
               names);
       List<Row> rows = new ArrayList<>();
@@ -176,6 +181,7 @@ public record FromControl(
           question.outcome(),
           question.withinMachine(),
           settings.telling(),
+          settings.same(),
           shown,
           rows,
           CompareFairly.of(own, byMachine, stretches, names, setAside, null),

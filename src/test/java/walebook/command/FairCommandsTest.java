@@ -50,6 +50,17 @@ class FairCommandsTest {
     }
   }
 
+  /** The same words and codes at the command line as on the screen and on labels. */
+  @Test
+  void settingsAndCodesReadAsEverywhere() {
+    String fair = run("compare", "--outcome", "grade").out();
+    assertThat(fair).contains("course-wise", "width 2.5").doesNotContain("not noted");
+    assertThat(fair).containsPattern("Best: [0-9A-Z]{3}-[0-9A-Z]{3} \\(");
+    String plain = run("compare").out();
+    assertThat(plain).contains("grain: course-wise").doesNotContain("grain: course\n");
+    assertThat(run("odd", "list").out()).containsPattern("(?m)^[0-9A-Z]{3}-[0-9A-Z]{3} ");
+  }
+
   @Test
   void theMeasuringErrorOfASeamComesFromTheClassesOwnReadings() {
     double alike = run("alike", "--json").json().get("repeatabilitySd").asDouble();

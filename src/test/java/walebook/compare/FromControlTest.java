@@ -46,6 +46,23 @@ class FromControlTest {
         .edge("Di", 1, 9.0);
   }
 
+  /** All that is read is zigzag, but it is read against a straight stitch. */
+  @Test
+  void aRowNamesItsStitchWhereTheControlHasAnother() {
+    MadeClass made =
+        new MadeClass()
+            .with("straight stitch")
+            .edge("Ada", 0, 3.0)
+            .control()
+            .with("zigzag")
+            .edge("Ada", 1, 1.0);
+    FromControl found = ask(made, EDGES.by(List.of(Factor.CLOTH, Factor.STITCH, Factor.WIDTH)));
+    assertThat(found.rows()).hasSize(1);
+    assertThat(found.rows().get(0).levels()).containsExactly("zigzag", "1");
+    assertThat(found.same())
+        .containsExactly(new Comparison.FixedLevel(Factor.CLOTH, "Grey jersey"));
+  }
+
   /** Ada −1.5 over two pieces, Bo −2, Cy −1.8: nobody counts twice, mean −1.7667. */
   @Test
   void eachPieceIsReadAgainstItsOwnHands() {

@@ -58,7 +58,7 @@ final class ControlView extends AskedPart<ControlViewModel.Found> {
                   model::askShare));
       return;
     }
-    getChildren().setAll(Sentences.card(found.says(), ""));
+    getChildren().setAll(Sentences.card(found.says(), found.same()));
     DotPlot plot = found.plot();
     if (plot != null) {
       PlotCard card = card();
