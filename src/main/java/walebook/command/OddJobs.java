@@ -10,6 +10,7 @@ import walebook.act.classroom.AskOdd;
 import walebook.act.classroom.CompareFair;
 import walebook.act.classroom.MarkReading;
 import walebook.book.Book;
+import walebook.book.PieceFilter;
 import walebook.compare.odd.OddFindings;
 import walebook.compare.odd.OddReading;
 import walebook.problem.Answer;
@@ -73,8 +74,17 @@ final class OddJobs {
                     typed.has("aliases")));
     terminal
         .out()
-        .println(typed.has("json") ? Json.write(json(found)) : text(found, terminal.words()));
+        .println(typed.has("json") ? Json.write(json(found)) : text(found, in, book, terminal));
     return Exit.DONE;
+  }
+
+  private static String text(List<OddReading> found, SchoolClass in, Book book, Terminal terminal) {
+    boolean any =
+        !found.isEmpty()
+            || book.pieces().count(PieceFilter.ALL.ofClass(in.id())) > 0
+            || book.clothLog().allReadings().stream()
+                .anyMatch(each -> in.id().equals(each.classId()));
+    return any ? text(found, terminal.words()) : terminal.say("command.say.nothing-to-be-odd");
   }
 
   private static String text(List<OddReading> found, Words words) {

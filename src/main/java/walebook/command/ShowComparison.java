@@ -21,6 +21,9 @@ final class ShowComparison {
 
   /** One line a combination: how many gave and held, with Wilson's 95 % interval. */
   static String text(Comparison comparison, Words words) {
+    if (comparison.isEmpty()) {
+      return words.say("command.say.no-pieces");
+    }
     SettingWords settings = new SettingWords(words);
     List<Factor> factors = comparison.factors();
     List<String> header = new ArrayList<>();

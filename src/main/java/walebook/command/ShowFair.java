@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.node.ObjectNode;
 import walebook.act.classroom.CompareFair;
 import walebook.act.classroom.SettingWords;
+import walebook.compare.Comparison;
 import walebook.compare.Dot;
 import walebook.compare.FactorTables;
 import walebook.compare.FairComparison;
@@ -49,7 +50,7 @@ final class ShowFair {
   String text(CompareFair.Found found, @Nullable FactorTables tables) {
     FairComparison comparison = found.comparison();
     List<String> parts = new ArrayList<>();
-    parts.add(title(comparison));
+    parts.add(title(words, comparison.question().outcome(), comparison.same()));
     parts.add(String.join(System.lineSeparator(), says(comparison)));
     if (!comparison.isEmpty()) {
       parts.add(rows(comparison));
@@ -71,9 +72,10 @@ final class ShowFair {
     return String.join(System.lineSeparator().repeat(2), parts);
   }
 
-  private String title(FairComparison comparison) {
-    String same = settings.same(comparison.same());
-    String outcome = words.say("compare.outcome." + comparison.question().outcome().key());
+  /** What is compared in, and what all pieces have alike. */
+  static String title(Words words, Outcome in, List<Comparison.FixedLevel> alike) {
+    String same = new SettingWords(words).same(alike);
+    String outcome = words.say("compare.outcome." + in.key());
     return same.isEmpty() ? outcome : words.say("command.say.same-in-all", outcome, same);
   }
 

@@ -47,7 +47,8 @@ public final class FairFindings {
 
   private List<Message> all() {
     if (found.isEmpty()) {
-      says.add(Message.of("compare.found.nothing"));
+      says.add(
+          Message.of(found.logged() == 0 ? "compare.found.none-logged" : "compare.found.nothing"));
       leftOut();
       return List.copyOf(says);
     }
@@ -73,7 +74,9 @@ public final class FairFindings {
   }
 
   private void oneSetting(FairRow row) {
-    says.add(Message.of("compare.found.one-setting"));
+    if (row.pieces() > 1) {
+      says.add(Message.of("compare.found.one-setting"));
+    }
     Proportion held = row.held();
     if (found.question().outcome().isRate() && held != null) {
       rate(held);

@@ -26,7 +26,7 @@ import walebook.statistics.Summary;
  * @param rows one for each setting, controls left out
  * @param machines the controls alone, by machine and adjusted for who sewed them: whether machines
  *     can be told apart before anything is compared across them
- * @param without students who have pieces but no control with a plain value
+ * @param without students who have pieces but no control with a known value
  * @param counted how many pieces count, and why the others do not
  */
 public record FromControl(
@@ -48,7 +48,7 @@ public record FromControl(
    * @param noStretch those of them whose cloth's stretch isn't known
    * @param setAside whose value the tutor set aside
    * @param controls the controls themselves
-   * @param noControl whose sewer has no control with a plain value
+   * @param noControl whose sewer has no control with a known value
    * @param read those read against a control
    */
   public record Counted(

@@ -73,7 +73,7 @@ class FromControlTest {
     assertThat(row.students()).isEqualTo(3);
     assertThat(found.without()).containsExactly("Di");
     assertThat(says(found))
-        .contains("Left out, sewer has no control with a plain value: 1 (Di).")
+        .contains("Left out, sewer has no control of which this is known: 1 (Di).")
         .anyMatch(each -> each.contains("on average below it, by −2.4 to −1.1"));
   }
 
@@ -90,7 +90,7 @@ class FromControlTest {
   void whatCannotBeToldIsSaidToBeSo() {
     assertThat(says(ask(new MadeClass(), EDGES)))
         .containsExactly(
-            "Nobody has a control with a plain value, so nothing can be read against it.");
+            "Nobody has a control of which this is known, so nothing can be read against it.");
     MadeClass one = new MadeClass().edge("Ada", 2, 3).control().edge("Ada", 1, 2);
     assertThat(says(ask(one, EDGES))).anyMatch(each -> each.contains("One piece can’t tell"));
     MadeClass held =
