@@ -27,6 +27,9 @@ final class ComparePairs {
   /** More than a class could sew of two settings is no advice. */
   private static final double AT_MOST_PIECES = 60;
 
+  /** Four of five draws from a normal distribution lie above its mean less this many sd. */
+  private static final double FOUR_OF_FIVE = 0.8416;
+
   /** Below this the scatter is too badly known to reckon with. */
   private static final int FEWEST_DEGREES = 5;
 
@@ -133,7 +136,7 @@ final class ComparePairs {
         found.p(),
         size,
         onlyMeasuring(found.estimate(), first, second),
-        more(found.estimate(), interval, size, first.pieces() + second.pieces()));
+        more(found, size, first.pieces() + second.pieces()));
   }
 
   private @Nullable Difference difference(String first, String second) {
@@ -150,19 +153,27 @@ final class ComparePairs {
   }
 
   /**
-   * An interval's width goes with one over the root of the number of pieces. What is seen is only
-   * an estimate, so nothing is advised where it lies close to what matters, or where many times the
+   * A standard error goes with one over the root of the number of pieces. With so many that an
+   * interval just reaches as far as the difference, half of all classes would miss it; so it is to
+   * reach less far, by as much as four of five differences lie above. What is seen is only an
+   * estimate, so nothing is advised where it lies close to what matters, or where many times the
    * pieces would be needed.
    */
-  private @Nullable Integer more(
-      double estimate, @Nullable Interval interval, FairPair.Size size, int pieces) {
+  private @Nullable Integer more(Difference found, FairPair.Size size, int pieces) {
+    Interval interval = found.interval();
+    Double error = found.error();
     boolean open = size == FairPair.Size.CANT_TELL || size == FairPair.Size.DIFFERS_MAYBE_LITTLE;
-    if (!open || interval == null || model == null || model.dfError() < FEWEST_DEGREES) {
+    if (!open
+        || interval == null
+        || error == null
+        || model == null
+        || model.dfError() < FEWEST_DEGREES) {
       return null;
     }
     Double matters = question.matters();
-    double away = Math.abs(Math.abs(estimate) - (matters == null ? 0 : matters));
-    double times = away == 0 ? Double.POSITIVE_INFINITY : Math.pow(interval.width() / 2 / away, 2);
+    double away = Math.abs(Math.abs(found.estimate()) - (matters == null ? 0 : matters));
+    double reach = interval.width() / 2 + FOUR_OF_FIVE * error;
+    double times = away == 0 ? Double.POSITIVE_INFINITY : Math.pow(reach / away, 2);
     double wanted = Math.max(1, Math.ceil((times - 1) * pieces));
     return times > AT_MOST_TIMES || wanted > AT_MOST_PIECES ? null : Integer.valueOf((int) wanted);
   }

@@ -24,6 +24,7 @@ import walebook.statistics.Summary;
  * @param same factors of the question with one level in all pieces, controls too
  * @param own each student's control
  * @param rows one for each setting, controls left out
+ * @param ways how many ways the controls were sewn in, by cloth and settings
  * @param machines the controls alone, by machine and adjusted for who sewed them: whether machines
  *     can be told apart before anything is compared across them
  * @param without students who have pieces but no control with a known value
@@ -36,6 +37,7 @@ public record FromControl(
     List<Comparison.FixedLevel> same,
     List<Own> own,
     List<Row> rows,
+    int ways,
     FairComparison machines,
     List<String> without,
     Counted counted) {
@@ -184,9 +186,14 @@ public record FromControl(
           settings.same(),
           shown,
           rows,
+          Settings.of(plainly(own), CompareBySetting.USUAL, names).cells().size(),
           CompareFairly.of(own, byMachine, stretches, names, setAside, null),
           List.copyOf(without),
           counted(pieces, controls, means));
+    }
+
+    private List<ResultLine> plainly(List<ResultLine> some) {
+      return some.stream().filter(each -> plain(each) != null && !held(each)).toList();
     }
 
     private Counted counted(List<ResultLine> pieces, Set<UUID> controls, Map<Hands, Double> means) {

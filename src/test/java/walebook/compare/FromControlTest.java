@@ -63,6 +63,15 @@ class FromControlTest {
         .containsExactly(new Comparison.FixedLevel(Factor.CLOTH, "Grey jersey"));
   }
 
+  /** Two lessons, two controls: whoever missed one is read against another thing. */
+  @Test
+  void controlsOfSeveralKindsAreSaidToBeMixed() {
+    assertThat(says(ask(made(), EDGES))).noneMatch(each -> each.contains("ways"));
+    MadeClass two = made().with("straight stitch").edge("Ada", 2, 1.0).control();
+    assertThat(says(ask(two, EDGES)))
+        .anyMatch(each -> each.startsWith("The controls were sewn in 2 ways"));
+  }
+
   /** Ada −1.5 over two pieces, Bo −2, Cy −1.8: nobody counts twice, mean −1.7667. */
   @Test
   void eachPieceIsReadAgainstItsOwnHands() {
