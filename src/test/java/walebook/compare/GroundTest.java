@@ -147,9 +147,11 @@ class GroundTest {
             .edge("Ada", 1, 4, 5)
             .edge("Bo", 3, 6)
             .ask(EDGES, null);
-    assertThat(found.fallsApart()).isTrue();
+    assertThat(found.apartOn()).containsExactly("Rib");
     assertThat(found.groups())
         .extracting(FairComparison.Group::cloth)
         .containsExactly("Jersey", "Rib", "Rib");
+    assertThat(found.standouts(3).best()).extracting(Dot::value).containsExactly(1.0, 2.0);
+    assertThat(found.standouts(3).worst()).extracting(Dot::value).containsExactly(3.0);
   }
 }
