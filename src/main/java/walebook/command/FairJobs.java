@@ -54,7 +54,7 @@ final class FairJobs {
             lesson == null ? null : lesson.id(),
             cloth == null ? null : cloth.id(),
             typed.has("aliases"));
-    FairQuestion question = question(typed);
+    FairQuestion question = question(typed, Outcome.HELD);
     CompareFair act = new CompareFair(book);
     CompareFair.Found found = act.compare(which, question);
     FactorTables tables = typed.has("tables") ? act.tables(which, question) : null;
@@ -72,8 +72,9 @@ final class FairJobs {
             typed.has("json") ? Json.write(show.json(found, tables)) : show.text(found, tables));
   }
 
-  static FairQuestion question(Typed typed) {
-    Outcome outcome = outcome(typed.text("outcome", Outcome.HELD.key()));
+  /** What is asked; in this outcome where none is named. */
+  static FairQuestion question(Typed typed, Outcome usual) {
+    Outcome outcome = outcome(typed.text("outcome", usual.key()));
     return FairQuestion.of(outcome, factors(typed.all("by")))
         .withinMachines(typed.has("within-machine"))
         .mattering(matters(typed));
@@ -82,7 +83,7 @@ final class FairJobs {
   static Outcome outcome(String key) {
     Outcome found = Keyed.find(Outcome.class, key);
     if (found == null) {
-      throw Refused.field("outcome", "choice.unknown", key, keys(Outcome.values()));
+      throw Refused.field("compared-in", "choice.unknown", key, keys(Outcome.values()));
     }
     return found;
   }

@@ -59,11 +59,15 @@ final class FairJson {
     comparison.same().forEach(each -> same.put(each.factor().key(), each.level()));
     ArrayNode rows = json.putArray("rows");
     comparison.rows().forEach(row -> row(rows.addObject(), row, comparison));
+    json.put("cloths", comparison.cloths());
+    ArrayNode within = json.putArray("comparedWithin");
+    comparison.within().forEach(each -> within.add(each.key()));
     ArrayNode pairs = json.putArray("pairs");
     comparison.pairs().forEach(pair -> pair(pairs.addObject(), pair));
     ArrayNode groups = json.putArray("groups");
     for (FairComparison.Group each : comparison.groups()) {
       ObjectNode group = groups.addObject();
+      group.put("cloth", each.cloth().isEmpty() ? null : each.cloth());
       ArrayNode settings = group.putArray("settings");
       each.settings().forEach(levels -> levels(settings.addArray(), levels));
       levels(group.putArray("students"), each.students());

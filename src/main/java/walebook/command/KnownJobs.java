@@ -1,8 +1,10 @@
 package walebook.command;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -17,6 +19,7 @@ import walebook.compare.ControlFindings;
 import walebook.compare.FairComparison;
 import walebook.compare.FairQuestion;
 import walebook.compare.FromControl;
+import walebook.compare.Outcome;
 import walebook.compare.known.Attempts;
 import walebook.compare.known.Growth;
 import walebook.compare.known.GrowthFindings;
@@ -43,7 +46,7 @@ final class KnownJobs {
             Job.LESSON,
             FairJobs.CLOTH,
             FairJobs.BY,
-            Option.needed("outcome", "OUTCOME", "command.option.outcome"),
+            FairJobs.OUTCOME,
             Option.flag("within-machine", "command.option.within-machine"),
             FairJobs.ALIASES),
         Job.shows(
@@ -72,13 +75,14 @@ final class KnownJobs {
     SchoolClass in = Pick.schoolClass(typed, book);
     Lesson lesson = Pick.lesson(typed.text("lesson"), book, in);
     Cloth cloth = Pick.cloth(typed.text("cloth"), book);
-    FairQuestion question = FairJobs.question(typed);
+    FairQuestion question = FairJobs.question(typed, Outcome.SEAM_SHARE);
     if (question.outcome().isRate()) {
-      throw Refused.field(
-          "outcome",
-          "choice.unknown",
-          question.outcome().key(),
-          "seam-share, seam-stretch, edge-change, grade");
+      String values =
+          Arrays.stream(Outcome.values())
+              .filter(each -> !each.isRate())
+              .map(Outcome::key)
+              .collect(Collectors.joining(", "));
+      throw Refused.field("compared-in", "control.rate", question.outcome().key(), values);
     }
     FromControl found =
         new AskControl(book)
@@ -90,20 +94,17 @@ final class KnownJobs {
                     typed.has("aliases")),
                 question);
     SettingWords settings = new SettingWords(terminal.words());
-    List<String> says =
-        worded(
-            terminal,
-            new ControlFindings(
-                    found,
-                    levels -> settings.setting(found.factors(), levels),
-                    question.confidence())
-                .all());
-    terminal
-        .out()
-        .println(
-            typed.has("json")
-                ? Json.write(json(found, says))
-                : String.join(System.lineSeparator(), says));
+    ControlFindings findings =
+        new ControlFindings(
+            found, levels -> settings.setting(found.factors(), levels), question.confidence());
+    List<String> says = worded(terminal, findings.all());
+    if (typed.has("json")) {
+      terminal.out().println(Json.write(json(found, findings, says)));
+      return Exit.DONE;
+    }
+    terminal.out().println(ShowFair.title(terminal.words(), found.outcome(), found.same()));
+    terminal.out().println();
+    terminal.out().println(String.join(System.lineSeparator(), says));
     return Exit.DONE;
   }
 
@@ -111,7 +112,7 @@ final class KnownJobs {
     return says.stream().map(terminal.words()::say).toList();
   }
 
-  private static ObjectNode json(FromControl found, List<String> says) {
+  private static ObjectNode json(FromControl found, ControlFindings findings, List<String> says) {
     ObjectNode json = Json.object();
     json.put("outcome", found.outcome().key());
     json.put("withinMachine", found.withinMachine());
@@ -139,7 +140,7 @@ final class KnownJobs {
       row.levels().forEach(levels::add);
       node.put("students", row.students());
       node.put("meanOverStudents", row.perStudent() == null ? null : row.perStudent().mean());
-      FairJson.limits(node, "mean", row.interval(FairQuestion.USUAL_CONFIDENCE), 1);
+      FairJson.limits(node, "mean", findings.interval(row), 1);
       ArrayNode dots = node.putArray("dots");
       for (FromControl.Apart each : row.apart()) {
         ObjectNode dot = dots.addObject();
@@ -167,7 +168,7 @@ final class KnownJobs {
                 new SqliteFiles().open(AtBook.path("also", file), terminal.clock()), Exit.NO_BOOK));
       }
       Cloth cloth = Pick.cloth(typed.text("cloth"), book);
-      FairQuestion question = FairJobs.question(typed);
+      FairQuestion question = FairJobs.question(typed, Outcome.HELD);
       KnownSoFar found =
           new AskKnown(books)
               .ask(
@@ -220,8 +221,10 @@ final class KnownJobs {
                   : String.format(Locale.ROOT, "%d/%d", each.held().count(), each.held().n())));
     }
     terminal.out().println(String.join(System.lineSeparator(), says));
-    terminal.out().println();
-    terminal.out().println(table);
+    if (!found.classes().isEmpty()) {
+      terminal.out().println();
+      terminal.out().println(table);
+    }
   }
 
   private static @Nullable Double mean(KnownSoFar.ClassLine line) {

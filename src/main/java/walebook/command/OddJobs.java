@@ -10,6 +10,7 @@ import walebook.act.classroom.AskOdd;
 import walebook.act.classroom.CompareFair;
 import walebook.act.classroom.MarkReading;
 import walebook.book.Book;
+import walebook.book.PieceFilter;
 import walebook.compare.odd.OddFindings;
 import walebook.compare.odd.OddReading;
 import walebook.problem.Answer;
@@ -19,6 +20,7 @@ import walebook.record.Cloth;
 import walebook.record.Keyed;
 import walebook.record.Lesson;
 import walebook.record.MarkedValue;
+import walebook.record.PieceCode;
 import walebook.record.SchoolClass;
 import walebook.record.TestPiece;
 import walebook.words.Words;
@@ -72,8 +74,17 @@ final class OddJobs {
                     typed.has("aliases")));
     terminal
         .out()
-        .println(typed.has("json") ? Json.write(json(found)) : text(found, terminal.words()));
+        .println(typed.has("json") ? Json.write(json(found)) : text(found, in, book, terminal));
     return Exit.DONE;
+  }
+
+  private static String text(List<OddReading> found, SchoolClass in, Book book, Terminal terminal) {
+    boolean any =
+        !found.isEmpty()
+            || book.pieces().count(PieceFilter.ALL.ofClass(in.id())) > 0
+            || book.clothLog().allReadings().stream()
+                .anyMatch(each -> in.id().equals(each.classId()));
+    return any ? text(found, terminal.words()) : terminal.say("command.say.nothing-to-be-odd");
   }
 
   private static String text(List<OddReading> found, Words words) {
@@ -84,6 +95,7 @@ final class OddJobs {
         new Table(
             List.of(
                 words.say("command.column.code"),
+                words.say("command.column.cloth"),
                 words.say("command.column.student"),
                 words.say("command.column.what"),
                 words.say("command.column.value"),
@@ -93,7 +105,8 @@ final class OddJobs {
     for (OddReading each : found) {
       table.row(
           List.of(
-              each.code().isEmpty() ? each.targetId().toString() : each.code(),
+              each.code().isEmpty() ? each.targetId().toString() : PieceCode.spoken(each.code()),
+              cloth(each, words),
               each.who(),
               words.say("compare.value." + each.value().key()),
               Show.fixed(each.number(), 1),
@@ -104,6 +117,16 @@ final class OddJobs {
     return table.toString();
   }
 
+  /** On which cloth and, since a reading has no more to be known by, along which grain. */
+  private static String cloth(OddReading odd, Words words) {
+    List<String> about = odd.about();
+    if (!odd.value().isOfCloth() || about.size() < 2) {
+      return about.isEmpty() ? "" : about.get(0);
+    }
+    String grain = words.say("act.class.grain." + about.get(1));
+    return words.say("command.say.cloth-grain", about.get(0), grain);
+  }
+
   private static ArrayNode json(List<OddReading> found) {
     ArrayNode all = Json.array();
     for (OddReading each : found) {
@@ -112,6 +135,8 @@ final class OddJobs {
       node.put("id", each.targetId().toString());
       node.put("code", each.code());
       node.put("student", each.who());
+      ArrayNode about = node.putArray("about");
+      each.about().forEach(about::add);
       node.put("number", each.number());
       node.put("median", each.median());
       node.put("among", each.among());

@@ -31,6 +31,9 @@ final class Pick {
     if (name == null && all.size() == 1) {
       return all.get(0);
     }
+    if (all.isEmpty()) {
+      throw Refused.field("class", "class.none-yet", name == null ? "" : name.strip(), "");
+    }
     return byName("class", name, all, each -> List.of(each.name()));
   }
 
@@ -63,6 +66,9 @@ final class Pick {
     List<Lesson> all = book.lessons().of(in.id());
     if (typed.matches("[0-9]{1,3}")) {
       int number = Integer.parseInt(typed);
+      if (all.isEmpty()) {
+        throw Refused.field("lesson", "choice.none", typed, "");
+      }
       if (number < 1 || number > all.size()) {
         throw Refused.field("lesson", "number.outside", typed, "1 – " + all.size());
       }
@@ -98,7 +104,8 @@ final class Pick {
 
   private static <T> T byName(
       String field, @Nullable String typed, List<T> all, Function<T, List<String>> names) {
-    String start = typed == null ? "" : typed.strip().toLowerCase(Locale.ROOT);
+    String said = typed == null ? "" : typed.strip();
+    String start = said.toLowerCase(Locale.ROOT);
     List<T> exact = new ArrayList<>();
     List<T> near = new ArrayList<>();
     for (T each : all) {
@@ -115,10 +122,13 @@ final class Pick {
     if (found.size() == 1) {
       return found.get(0);
     }
+    if (all.isEmpty()) {
+      throw Refused.field(field, said.isEmpty() ? "field.needed" : "choice.none", said, "");
+    }
     String known =
         (found.isEmpty() ? all : found)
             .stream().map(each -> names.apply(each).get(0)).collect(Collectors.joining(", "));
     String code = found.size() > 1 ? "choice.several" : "choice.unknown";
-    throw Refused.field(field, typed == null ? "field.needed" : code, start, known);
+    throw Refused.field(field, typed == null ? "choice.needed" : code, said, known);
   }
 }

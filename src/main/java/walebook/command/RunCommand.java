@@ -2,6 +2,7 @@ package walebook.command;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
@@ -35,7 +36,7 @@ public final class RunCommand {
   private Exit run(String... args) {
     ParseResult parsed;
     try {
-      parsed = commands.parseArgs(pairs(args));
+      parsed = commands.parseArgs(listing(pairs(args)));
     } catch (ParameterException e) {
       terminal.err().println(e.getMessage());
       e.getCommandLine().usage(terminal.err());
@@ -57,6 +58,15 @@ public final class RunCommand {
       return Exit.USAGE;
     }
     return run(job, new Typed(last));
+  }
+
+  /** {@code odd} by itself lists, as the other comparisons do. */
+  private static String[] listing(String... args) {
+    boolean alone = args.length > 1 && args[0].equals("odd") && args[1].startsWith("--");
+    return alone && !args[1].equals("--help")
+        ? Stream.concat(Stream.of("odd", "list"), Arrays.stream(args).skip(1))
+            .toArray(String[]::new)
+        : args;
   }
 
   /** A calculation's inputs may also be written as on a record card: {@code body=90cm}. */

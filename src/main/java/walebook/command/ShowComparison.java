@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
+import walebook.act.classroom.SettingWords;
 import walebook.compare.Comparison;
 import walebook.compare.Factor;
 import walebook.compare.SettingRow;
@@ -20,10 +21,13 @@ final class ShowComparison {
 
   /** One line a combination: how many gave and held, with Wilson's 95 % interval. */
   static String text(Comparison comparison, Words words) {
-    List<String> header = new ArrayList<>();
-    for (Factor each : comparison.factors()) {
-      header.add(words.say("command.factor." + each.key()));
+    if (comparison.isEmpty()) {
+      return words.say("command.say.no-pieces");
     }
+    SettingWords settings = new SettingWords(words);
+    List<Factor> factors = comparison.factors();
+    List<String> header = new ArrayList<>();
+    factors.forEach(each -> header.add(settings.factor(each)));
     header.add(words.say("command.column.pieces"));
     header.add(words.say("command.column.students"));
     header.add(words.say("command.column.gave"));
@@ -37,7 +41,10 @@ final class ShowComparison {
     header.add(words.say("command.column.with-fault"));
     Table table = new Table(header);
     for (SettingRow row : comparison.rows()) {
-      List<String> cells = new ArrayList<>(row.levels());
+      List<String> cells = new ArrayList<>();
+      for (int i = 0; i < factors.size(); i++) {
+        cells.add(settings.value(factors.get(i), row.levels().get(i)));
+      }
       cells.add(String.valueOf(row.pieces()));
       cells.add(String.valueOf(row.students()));
       cells.add(String.valueOf(row.gave()));
@@ -59,9 +66,9 @@ final class ShowComparison {
     }
     for (Comparison.FixedLevel each : comparison.same()) {
       text.append(System.lineSeparator())
-          .append(words.say("command.factor." + each.factor().key()))
+          .append(settings.factor(each.factor()))
           .append(": ")
-          .append(each.level());
+          .append(settings.value(each.factor(), each.level()));
     }
     return text.append(System.lineSeparator().repeat(2)).append(table).toString();
   }

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.node.ObjectNode;
 import walebook.act.classroom.CompareFair;
 import walebook.act.classroom.SettingWords;
+import walebook.compare.Comparison;
 import walebook.compare.Dot;
 import walebook.compare.FactorTables;
 import walebook.compare.FairComparison;
@@ -15,6 +16,7 @@ import walebook.compare.FairRow;
 import walebook.compare.Lasting;
 import walebook.compare.Outcome;
 import walebook.quantity.Show;
+import walebook.record.PieceCode;
 import walebook.statistics.Interval;
 import walebook.words.Words;
 import walebook.working.Message;
@@ -48,7 +50,7 @@ final class ShowFair {
   String text(CompareFair.Found found, @Nullable FactorTables tables) {
     FairComparison comparison = found.comparison();
     List<String> parts = new ArrayList<>();
-    parts.add(title(comparison));
+    parts.add(title(words, comparison.question().outcome(), comparison.same()));
     parts.add(String.join(System.lineSeparator(), says(comparison)));
     if (!comparison.isEmpty()) {
       parts.add(rows(comparison));
@@ -70,15 +72,11 @@ final class ShowFair {
     return String.join(System.lineSeparator().repeat(2), parts);
   }
 
-  private String title(FairComparison comparison) {
-    List<String> same =
-        comparison.same().stream()
-            .map(each -> settings.level(each.factor(), each.level()))
-            .toList();
-    String outcome = words.say("compare.outcome." + comparison.question().outcome().key());
-    return same.isEmpty()
-        ? outcome
-        : words.say("command.say.same-in-all", outcome, String.join(" · ", same));
+  /** What is compared in, and what all pieces have alike. */
+  static String title(Words words, Outcome in, List<Comparison.FixedLevel> alike) {
+    String same = new SettingWords(words).same(alike);
+    String outcome = words.say("compare.outcome." + in.key());
+    return same.isEmpty() ? outcome : words.say("command.say.same-in-all", outcome, same);
   }
 
   private String rows(FairComparison comparison) {
@@ -197,7 +195,7 @@ final class ShowFair {
             dots.stream()
                 .map(
                     dot ->
-                        dot.code()
+                        PieceCode.spoken(dot.code())
                             + " ("
                             + (dot.atLeast() ? "≥ " : "")
                             + Show.fixed(dot.value(), 1)

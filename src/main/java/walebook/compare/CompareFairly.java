@@ -20,7 +20,9 @@ import walebook.statistics.Summary;
 /**
  * Compares settings with allowance for who sewed what: {@code value = student + setting + error} by
  * least squares. A piece that only held is a lower bound: where a setting has one, nothing of it is
- * averaged, and the product-limit estimate speaks for it.
+ * averaged, and the product-limit estimate speaks for it. Where pairs are kept to one cloth, hands
+ * are allowed for cloth by cloth too: each difference is the one that this cloth alone would give,
+ * but for the scatter, which all share.
  */
 public final class CompareFairly {
   private static final char BETWEEN = '\u001f';
@@ -86,15 +88,18 @@ public final class CompareFairly {
                 cells.put(
                     levels,
                     inCell.stream().map(dots::get).sorted(CompareFairly::byValue).toList()));
-    Additive model = model(cells, lines);
+    Ground ground = new Ground(settings.telling());
+    Additive model = model(cells, lines, ground);
     List<FairRow> rows = rows(cells, model);
     return new FairComparison(
         question,
         settings.telling(),
         settings.same(),
         rows,
-        model == null ? List.of() : groups(cells, model),
-        ComparePairs.of(rows, question, model, CompareFairly::name, measuring),
+        ground.shared(),
+        model == null ? List.of() : groups(cells, model, ground),
+        ComparePairs.of(rows, ground, question, model, measuring),
+        (int) counting.stream().map(piece -> piece.setTo().clothId()).distinct().count(),
         counting.size(),
         (int) counting.stream().map(ResultLine::studentId).distinct().count(),
         aside,
@@ -126,7 +131,7 @@ public final class CompareFairly {
 
   /** The model over settings of which every value is known; null when there are none. */
   private @Nullable Additive model(
-      Map<List<String>, List<Dot>> cells, Map<UUID, ResultLine> lines) {
+      Map<List<String>, List<Dot>> cells, Map<UUID, ResultLine> lines, Ground ground) {
     if (question.outcome().isRate()) {
       return null;
     }
@@ -136,11 +141,13 @@ public final class CompareFairly {
       if (cell.getValue().stream().noneMatch(Dot::atLeast)) {
         compared++;
         String level = name(cell.getKey());
+        String on = ground.cloth(cell.getKey());
         cell.getValue()
-            .forEach(dot -> responses.add(new Response(block(dot, lines), level, dot.value())));
+            .forEach(
+                dot -> responses.add(new Response(on + block(dot, lines), level, dot.value())));
       }
     }
-    int pairs = Math.max(1, cells.size() * (cells.size() - 1) / 2);
+    int pairs = Math.max(1, ground.pairs(cells.keySet()));
     double each = 1 - (1 - question.confidence()) / pairs;
     return compared == 0 ? null : Additive.of(responses, question.confidence(), each);
   }
@@ -184,7 +191,7 @@ public final class CompareFairly {
   }
 
   private static List<FairComparison.Group> groups(
-      Map<List<String>, List<Dot>> cells, Additive model) {
+      Map<List<String>, List<Dot>> cells, Additive model, Ground ground) {
     List<FairComparison.Group> groups = new ArrayList<>();
     for (List<String> group : model.groups()) {
       List<List<String>> settings = new ArrayList<>();
@@ -196,7 +203,9 @@ public final class CompareFairly {
               dots.forEach(dot -> students.add(dot.who()));
             }
           });
-      groups.add(new FairComparison.Group(settings, students.stream().sorted().toList()));
+      groups.add(
+          new FairComparison.Group(
+              ground.cloth(settings.get(0)), settings, students.stream().sorted().toList()));
     }
     return groups;
   }

@@ -2,10 +2,11 @@ package walebook.compare;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import walebook.statistics.Additive;
 import walebook.statistics.Difference;
@@ -14,7 +15,11 @@ import walebook.statistics.Interval;
 import walebook.statistics.Proportion;
 import walebook.statistics.TwoRates;
 
-/** Compares every two settings, all at once at the question's confidence. */
+/**
+ * Compares every two settings that lie on the same ground, all of these at once at the question's
+ * confidence: each difference of means has an equal share of what may go wrong, and medians have
+ * the shares of their pairs together.
+ */
 final class ComparePairs {
   /** More pieces are only advised up to this many times those there are. */
   private static final double AT_MOST_TIMES = 4;
@@ -22,27 +27,28 @@ final class ComparePairs {
   /** More than a class could sew of two settings is no advice. */
   private static final double AT_MOST_PIECES = 60;
 
+  /** Four of five draws from a normal distribution lie above its mean less this many sd. */
+  private static final double FOUR_OF_FIVE = 0.8416;
+
   /** Below this the scatter is too badly known to reckon with. */
   private static final int FEWEST_DEGREES = 5;
 
   private final FairQuestion question;
   private final @Nullable Additive model;
-  private final Function<List<String>, String> name;
   private final @Nullable MeasuringError measuring;
   private final double each;
   private final Map<Additive.Pair, Difference> differences = new HashMap<>();
+  private final Map<List<String>, Lasting> medians = new HashMap<>();
 
   private ComparePairs(
       FairQuestion question,
       @Nullable Additive model,
-      Function<List<String>, String> name,
       @Nullable MeasuringError measuring,
-      int rows) {
+      int pairs) {
     this.question = question;
     this.model = model;
-    this.name = name;
     this.measuring = measuring;
-    this.each = 1 - (1 - question.confidence()) / Math.max(1, rows * (rows - 1) / 2);
+    this.each = 1 - (1 - question.confidence()) / Math.max(1, pairs);
     if (model != null) {
       model
           .differences()
@@ -52,18 +58,43 @@ final class ComparePairs {
 
   static List<FairPair> of(
       List<FairRow> rows,
+      Ground ground,
       FairQuestion question,
       @Nullable Additive model,
-      Function<List<String>, String> name,
       @Nullable MeasuringError measuring) {
-    ComparePairs compare = new ComparePairs(question, model, name, measuring, rows.size());
-    List<FairPair> pairs = new ArrayList<>();
+    List<Two> compared = new ArrayList<>();
     for (int i = 0; i < rows.size(); i++) {
       for (int j = i + 1; j < rows.size(); j++) {
-        pairs.add(compare.pair(rows.get(i), rows.get(j)));
+        if (ground.compares(rows.get(i).levels(), rows.get(j).levels())) {
+          compared.add(new Two(rows.get(i), rows.get(j)));
+        }
       }
     }
-    return question.outcome().isRate() ? compare.withHolm(pairs) : pairs;
+    ComparePairs compare = new ComparePairs(question, model, measuring, compared.size());
+    compare.readMedians(compared);
+    return compare.withHolm(
+        compared.stream().map(two -> compare.pair(two.one, two.other)).toList());
+  }
+
+  private record Two(FairRow one, FairRow other) {
+    boolean byMeans() {
+      return one.adjusted() != null && other.adjusted() != null;
+    }
+  }
+
+  private void readMedians(List<Two> compared) {
+    List<Two> lasting =
+        question.outcome().isRate()
+            ? List.of()
+            : compared.stream().filter(two -> !two.byMeans()).toList();
+    Map<List<String>, FairRow> rows = new LinkedHashMap<>();
+    for (Two two : lasting) {
+      rows.put(two.one.levels(), two.one);
+      rows.put(two.other.levels(), two.other);
+    }
+    double wrong = (1 - question.confidence()) * lasting.size() / Math.max(1, compared.size());
+    rows.forEach(
+        (levels, row) -> medians.put(levels, Lasting.of(row.dots(), 1 - wrong / rows.size())));
   }
 
   private FairPair pair(FairRow first, FairRow second) {
@@ -77,7 +108,8 @@ final class ComparePairs {
   }
 
   private FairPair means(FairRow first, FairRow second) {
-    Difference found = difference(name.apply(first.levels()), name.apply(second.levels()));
+    Difference found =
+        difference(CompareFairly.name(first.levels()), CompareFairly.name(second.levels()));
     if (found == null) {
       return new FairPair(
           first.levels(),
@@ -101,10 +133,10 @@ final class ComparePairs {
         found.estimate(),
         FairPair.low(interval),
         FairPair.high(interval),
-        found.holm(),
+        found.p(),
         size,
         onlyMeasuring(found.estimate(), first, second),
-        more(found.estimate(), interval, size, first.pieces() + second.pieces()));
+        more(found, size, first.pieces() + second.pieces()));
   }
 
   private @Nullable Difference difference(String first, String second) {
@@ -121,27 +153,35 @@ final class ComparePairs {
   }
 
   /**
-   * An interval's width goes with one over the root of the number of pieces. What is seen is only
-   * an estimate, so nothing is advised where it lies close to what matters, or where many times the
+   * A standard error goes with one over the root of the number of pieces. With so many that an
+   * interval just reaches as far as the difference, half of all classes would miss it; so it is to
+   * reach less far, by as much as four of five differences lie above. What is seen is only an
+   * estimate, so nothing is advised where it lies close to what matters, or where many times the
    * pieces would be needed.
    */
-  private @Nullable Integer more(
-      double estimate, @Nullable Interval interval, FairPair.Size size, int pieces) {
+  private @Nullable Integer more(Difference found, FairPair.Size size, int pieces) {
+    Interval interval = found.interval();
+    Double error = found.error();
     boolean open = size == FairPair.Size.CANT_TELL || size == FairPair.Size.DIFFERS_MAYBE_LITTLE;
-    if (!open || interval == null || model == null || model.dfError() < FEWEST_DEGREES) {
+    if (!open
+        || interval == null
+        || error == null
+        || model == null
+        || model.dfError() < FEWEST_DEGREES) {
       return null;
     }
     Double matters = question.matters();
-    double away = Math.abs(Math.abs(estimate) - (matters == null ? 0 : matters));
-    double times = away == 0 ? Double.POSITIVE_INFINITY : Math.pow(interval.width() / 2 / away, 2);
+    double away = Math.abs(Math.abs(found.estimate()) - (matters == null ? 0 : matters));
+    double reach = interval.width() / 2 + FOUR_OF_FIVE * error;
+    double times = away == 0 ? Double.POSITIVE_INFINITY : Math.pow(reach / away, 2);
     double wanted = Math.max(1, Math.ceil((times - 1) * pieces));
     return times > AT_MOST_TIMES || wanted > AT_MOST_PIECES ? null : Integer.valueOf((int) wanted);
   }
 
   /** Both medians lie in their limits at once, so their difference lies between the far ends. */
   private FairPair medians(FairRow first, FairRow second) {
-    Lasting one = Objects.requireNonNull(first.lasting());
-    Lasting two = Objects.requireNonNull(second.lasting());
+    Lasting one = Objects.requireNonNull(medians.get(first.levels()));
+    Lasting two = Objects.requireNonNull(medians.get(second.levels()));
     Double low = minus(one.low(), two.high());
     Double high = minus(one.high(), two.low());
     return new FairPair(
@@ -182,16 +222,21 @@ final class ComparePairs {
   }
 
   /**
-   * Rates of few pieces: the interval alone can call too much sure, so Fisher's exact test,
-   * adjusted by Holm, must agree.
+   * Each p for all pairs together. Rates of few pieces: the interval alone can call too much sure,
+   * so Fisher's exact test, adjusted by Holm, must agree.
    */
   private List<FairPair> withHolm(List<FairPair> pairs) {
-    List<Double> alone = pairs.stream().map(each -> each.p() == null ? 1 : each.p()).toList();
-    List<Double> together = Holm.adjust(alone);
+    List<Double> alone = new ArrayList<>();
+    pairs.stream().map(FairPair::p).filter(Objects::nonNull).forEach(alone::add);
+    Iterator<Double> together = Holm.adjust(alone).iterator();
     List<FairPair> all = new ArrayList<>();
-    for (int i = 0; i < pairs.size(); i++) {
-      FairPair pair = pairs.get(i);
-      boolean doubted = pair.isSure() && together.get(i) > 1 - question.confidence();
+    for (FairPair pair : pairs) {
+      Double p = pair.p() == null ? null : together.next();
+      boolean doubted =
+          p != null
+              && question.outcome().isRate()
+              && pair.isSure()
+              && p > 1 - question.confidence();
       all.add(
           new FairPair(
               pair.first(),
@@ -200,7 +245,7 @@ final class ComparePairs {
               pair.estimate(),
               pair.low(),
               pair.high(),
-              together.get(i),
+              p,
               doubted ? FairPair.Size.CANT_TELL : pair.size(),
               pair.onlyMeasuring(),
               pair.morePieces()));

@@ -74,6 +74,9 @@ public final class ControlFindings {
               Wording.count(counted.noControl()),
               Wording.names(found.without())));
     }
+    if (found.ways() > 1) {
+      says.add(Message.of("compare.control.mixed", Wording.count(found.ways())));
+    }
     if (found.machines().rows().size() > 1) {
       boolean machines = found.machines().pairs().stream().anyMatch(FairPair::isSure);
       says.add(

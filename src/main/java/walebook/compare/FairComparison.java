@@ -18,9 +18,12 @@ import walebook.statistics.Additivity;
  * @param factors what rows are told apart by; each has more than one level
  * @param same factors of the question with one level in all pieces
  * @param rows one for each setting with a value, in the order of its levels
- * @param groups settings that hang together through shared students, more than one when the layout
- *     falls apart; empty where nothing is adjusted
- * @param pairs every two settings
+ * @param within what both settings of a pair share: the cloth, and the grain unless it is all that
+ *     they differ in; empty where every two are compared
+ * @param groups settings that hang together through shared students, cloth by cloth where pairs are
+ *     kept to one; empty where nothing is adjusted
+ * @param pairs every two settings that are compared
+ * @param cloths on how many cloths the pieces lie
  * @param pieces how many pieces have a value and count
  * @param students how many students sewed them
  * @param setAside how many were left out because the tutor set their value aside
@@ -36,8 +39,10 @@ public record FairComparison(
     List<Factor> factors,
     List<Comparison.FixedLevel> same,
     List<FairRow> rows,
+    List<Factor> within,
     List<Group> groups,
     List<FairPair> pairs,
+    int cloths,
     int pieces,
     int students,
     int setAside,
@@ -50,10 +55,11 @@ public record FairComparison(
   /**
    * Settings that can be compared with each other.
    *
+   * @param cloth theirs, where pairs are kept to one cloth; else empty
    * @param settings levels of each
    * @param students who sewed them, by name or alias
    */
-  public record Group(List<List<String>> settings, List<String> students) {
+  public record Group(String cloth, List<List<String>> settings, List<String> students) {
     public Group {
       settings = List.copyOf(settings);
       students = List.copyOf(students);
@@ -64,6 +70,7 @@ public record FairComparison(
     factors = List.copyOf(factors);
     same = List.copyOf(same);
     rows = List.copyOf(rows);
+    within = List.copyOf(within);
     groups = List.copyOf(groups);
     pairs = List.copyOf(pairs);
   }
@@ -71,6 +78,11 @@ public record FairComparison(
   /** How many pieces were asked about: those that count and those left out. */
   public int logged() {
     return pieces + setAside + without;
+  }
+
+  /** True when a setting's pieces lie on several cloths, so that cloth and setting stand as one. */
+  public boolean mixesCloths() {
+    return cloths > 1 && !factors.contains(Factor.CLOTH);
   }
 
   /** True when no piece has a value. */
@@ -103,10 +115,23 @@ public record FairComparison(
         .collect(Collectors.toUnmodifiableSet());
   }
 
+  /** Where settings fall into groups that nothing compares: cloths, or one empty name for all. */
+  Set<String> apartOn() {
+    Ground ground = new Ground(factors);
+    return pairs.stream()
+        .filter(pair -> pair.size() == FairPair.Size.NOT_COMPARABLE)
+        .map(pair -> ground.cloth(pair.first()))
+        .collect(Collectors.toUnmodifiableSet());
+  }
+
   /** All pieces that count, the best first. */
   public List<Dot> bestFirst() {
+    return bestFirst(rows);
+  }
+
+  private List<Dot> bestFirst(List<FairRow> some) {
     Outcome outcome = question.outcome();
-    return rows.stream()
+    return some.stream()
         .flatMap(row -> row.dots().stream())
         .sorted(
             Comparator.comparingDouble((Dot dot) -> -outcome.goodness(dot.value()))
@@ -119,11 +144,15 @@ public record FairComparison(
    * Pieces of which photos are wanted: the best few and the worst few, none twice. A piece that
    * only held may lie above any other, so it is never among the worst; nor is one as good as one of
    * the best. None at all where nothing is worse than the best, for a rate, where all that held are
-   * alike, and where settings fall into groups that nothing compares.
+   * alike, and of a cloth on which settings fall into groups that nothing compares.
    */
   public Standouts standouts(int each) {
     Outcome outcome = question.outcome();
-    List<Dot> all = outcome.isRate() || groups.size() > 1 ? List.of() : bestFirst();
+    Ground ground = new Ground(factors);
+    Set<String> apart = apartOn();
+    List<FairRow> compared =
+        rows.stream().filter(row -> !apart.contains(ground.cloth(row.levels()))).toList();
+    List<Dot> all = outcome.isRate() ? List.of() : bestFirst(compared);
     List<Dot> best = all.subList(0, Math.min(each, (all.size() + 1) / 2));
     double least = best.isEmpty() ? 0 : outcome.goodness(best.get(best.size() - 1).value());
     List<Dot> worse =

@@ -2,10 +2,13 @@ package walebook.compare;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import walebook.statistics.Additivity;
 import walebook.statistics.Interval;
@@ -44,7 +47,8 @@ public final class FairFindings {
 
   private List<Message> all() {
     if (found.isEmpty()) {
-      says.add(Message.of("compare.found.nothing"));
+      says.add(
+          Message.of(found.logged() == 0 ? "compare.found.none-logged" : "compare.found.nothing"));
       leftOut();
       return List.copyOf(says);
     }
@@ -70,7 +74,9 @@ public final class FairFindings {
   }
 
   private void oneSetting(FairRow row) {
-    says.add(Message.of("compare.found.one-setting"));
+    if (row.pieces() > 1) {
+      says.add(Message.of("compare.found.one-setting"));
+    }
     Proportion held = row.held();
     if (found.question().outcome().isRate() && held != null) {
       rate(held);
@@ -111,11 +117,17 @@ public final class FairFindings {
     if (found.question().outcome().isRate() && extreme()) {
       return;
     }
+    if (found.pairs().isEmpty()) {
+      says.add(Message.of("compare.found.no-pair"));
+      within();
+      return;
+    }
     boolean noScatter =
         found.residualSd() == null && found.pairs().stream().noneMatch(FairPair::isSure);
     Double same = sameValue();
     if (same != null) {
       says.add(Message.of("compare.found.all-same", wording.value(same)));
+      within();
       apart();
       return;
     }
@@ -136,6 +148,7 @@ public final class FairFindings {
     } else {
       many(sorted);
     }
+    within();
     if (noScatter && found.rows().stream().anyMatch(row -> row.adjusted() != null)) {
       says.add(Message.of("compare.found.no-chance"));
     }
@@ -180,6 +193,15 @@ public final class FairFindings {
     return (int) pairs.stream().filter(pair -> pair.size() == size).count();
   }
 
+  /** Which settings are not compared with each other, and how they could be; nothing if all are. */
+  private void within() {
+    int rows = found.rows().size();
+    if (found.pairs().size() == rows * (rows - 1) / 2) {
+      return;
+    }
+    says.add(Wording.within(found.within()));
+  }
+
   /** The value that all pieces have, or null when they differ. */
   private @Nullable Double sameValue() {
     List<Double> values =
@@ -215,11 +237,31 @@ public final class FairFindings {
   }
 
   private void apart() {
-    if (found.groups().size() < 2) {
+    Set<String> apart = found.apartOn();
+    if (apart.isEmpty()) {
       return;
     }
-    says.add(Message.of("compare.found.groups", Wording.count(found.groups().size())));
-    for (FairComparison.Group group : found.groups()) {
+    Map<String, List<FairComparison.Group>> byCloth =
+        found.groups().stream()
+            .collect(
+                Collectors.groupingBy(
+                    FairComparison.Group::cloth, LinkedHashMap::new, Collectors.toList()));
+    byCloth.forEach(
+        (cloth, groups) -> {
+          if (apart.contains(cloth)) {
+            apart(cloth, groups);
+          }
+        });
+    says.add(Message.of(apart.contains("") ? "compare.found.no-best" : "compare.found.no-best-on"));
+  }
+
+  private void apart(String cloth, List<FairComparison.Group> groups) {
+    String many = Wording.count(groups.size());
+    says.add(
+        cloth.isEmpty()
+            ? Message.of("compare.found.groups", many)
+            : Message.of("compare.found.groups-on", many, cloth));
+    for (FairComparison.Group group : groups) {
       says.add(
           Message.of(
               "compare.found.group",
@@ -244,6 +286,9 @@ public final class FairFindings {
   }
 
   private void care() {
+    if (found.mixesCloths()) {
+      says.add(Message.of("compare.found.cloths-mixed", Wording.count(found.cloths())));
+    }
     boolean adjusted = found.rows().stream().anyMatch(row -> row.adjusted() != null);
     if (found.students() == 1 && found.pieces() > 1) {
       says.add(Message.of("compare.found.one-student"));

@@ -19,20 +19,25 @@ import walebook.statistics.Summary;
 /**
  * Pieces read as differences from the same student's own control, the piece that everybody sewed.
  *
- * @param factors what rows are told apart by
+ * @param factors what rows and controls are told apart by: a row names what its pieces have alike
+ *     where the controls have another
+ * @param same factors of the question with one level in all pieces, controls too
  * @param own each student's control
  * @param rows one for each setting, controls left out
+ * @param ways how many ways the controls were sewn in, by cloth and settings
  * @param machines the controls alone, by machine and adjusted for who sewed them: whether machines
  *     can be told apart before anything is compared across them
- * @param without students who have pieces but no control with a plain value
+ * @param without students who have pieces but no control with a known value
  * @param counted how many pieces count, and why the others do not
  */
 public record FromControl(
     Outcome outcome,
     boolean withinMachine,
     List<Factor> factors,
+    List<Comparison.FixedLevel> same,
     List<Own> own,
     List<Row> rows,
+    int ways,
     FairComparison machines,
     List<String> without,
     Counted counted) {
@@ -45,7 +50,7 @@ public record FromControl(
    * @param noStretch those of them whose cloth's stretch isn't known
    * @param setAside whose value the tutor set aside
    * @param controls the controls themselves
-   * @param noControl whose sewer has no control with a plain value
+   * @param noControl whose sewer has no control with a known value
    * @param read those read against a control
    */
   public record Counted(
@@ -106,6 +111,7 @@ public record FromControl(
 
   public FromControl {
     factors = List.copyOf(factors);
+    same = List.copyOf(same);
     own = List.copyOf(own);
     rows = List.copyOf(rows);
     without = List.copyOf(without);
@@ -165,6 +171,7 @@ public record FromControl(
       Settings settings =
           Settings.of(
               others.stream().filter(each -> plain(each) != null).toList(),
+              pieces.stream().filter(each -> plain(each) != null).toList(),
               question.factors(),
               names);
       List<Row> rows = new ArrayList<>();
@@ -176,11 +183,17 @@ public record FromControl(
           question.outcome(),
           question.withinMachine(),
           settings.telling(),
+          settings.same(),
           shown,
           rows,
+          Settings.of(plainly(own), CompareBySetting.USUAL, names).cells().size(),
           CompareFairly.of(own, byMachine, stretches, names, setAside, null),
           List.copyOf(without),
           counted(pieces, controls, means));
+    }
+
+    private List<ResultLine> plainly(List<ResultLine> some) {
+      return some.stream().filter(each -> plain(each) != null && !held(each)).toList();
     }
 
     private Counted counted(List<ResultLine> pieces, Set<UUID> controls, Map<Hands, Double> means) {

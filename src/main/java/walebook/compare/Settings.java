@@ -43,6 +43,16 @@ record Settings(
   }
 
   /**
+   * Some of the pieces by what tells all of them apart: what they have alike is then named too,
+   * where it is another in the rest.
+   */
+  static Settings of(
+      List<ResultLine> some, List<ResultLine> all, List<Factor> factors, Names names) {
+    Settings together = of(all, factors, names);
+    return new Settings(together.telling, together.same, cells(some, together.telling, names));
+  }
+
+  /**
    * Few combinations and many pieces: found by hash first, put in order once at the end. Pieces
    * that share the very same settings, as those read from a book in one go do, share the look-up.
    */

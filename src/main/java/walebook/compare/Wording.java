@@ -92,6 +92,20 @@ final class Wording {
     return says;
   }
 
+  /**
+   * Which settings are not compared with each other.
+   *
+   * @param within what both of a pair share
+   */
+  static Message within(List<Factor> within) {
+    if (!within.contains(Factor.CLOTH)) {
+      return Message.of("compare.found.same-grain");
+    }
+    return within.contains(Factor.GRAIN)
+        ? Message.of("compare.found.same-cloth-grain")
+        : Message.of("compare.found.same-cloth");
+  }
+
   String orDash(@Nullable Double value) {
     return value == null ? "–" : apart(value);
   }

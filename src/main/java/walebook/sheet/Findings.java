@@ -56,7 +56,8 @@ final class Findings {
 
   /** The settings that held most and least, how they were picked, and whether that may be luck. */
   private static List<Message> ends(TermFacts facts, Words words) {
-    Extremes<TalliedRow> ends = Extremes.of(facts.comparison().rows());
+    Extremes<TalliedRow> ends =
+        Extremes.of(facts.comparison().rows(), facts.comparison().factors());
     if (ends == null) {
       return List.of();
     }
@@ -64,11 +65,20 @@ final class Findings {
       return List.of(Message.of("sheet.found.no-difference"));
     }
     SettingLabel label = new SettingLabel(facts.comparison().factors(), new Choices(words));
+    Message sharing = ends.sharing();
+    Message luck =
+        Message.of(ends.apart() ? "sheet.found.apart" : "sheet.found.may-be-luck", n(ends.pairs()));
+    if (sharing != null) {
+      return List.of(
+          row("sheet.found.more-of-two", label, ends.most()),
+          row("sheet.found.less-of-two", label, ends.least()),
+          luck,
+          sharing);
+    }
     return List.of(
         row(ends.surely() ? "sheet.found.most" : "sheet.found.most-share", label, ends.most()),
         row(ends.surely() ? "sheet.found.least" : "sheet.found.least-share", label, ends.least()),
-        Message.of(
-            ends.apart() ? "sheet.found.apart" : "sheet.found.may-be-luck", n(ends.settings())));
+        luck);
   }
 
   private static Message row(String key, SettingLabel label, SettingFound row) {

@@ -2,13 +2,13 @@ package walebook.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import walebook.compare.Factor;
 import walebook.compare.SettingFound;
 import walebook.record.Grain;
 import walebook.record.Keyed;
 import walebook.record.Step;
+import walebook.words.Words;
 
 /** How a combination of levels is called in the table, in the chart and in sentences. */
 final class SettingLabel {
@@ -20,7 +20,7 @@ final class SettingLabel {
     this.choices = choices;
   }
 
-  /** All levels in one, such as {@code Grey jersey · course-wise · Zigzag · 2.5}. */
+  /** All levels in one, such as {@code Grey jersey · course-wise · zigzag · width 2.5}. */
   String of(SettingFound row) {
     return of(row.levels());
   }
@@ -29,11 +29,27 @@ final class SettingLabel {
     List<String> shown = new ArrayList<>();
     for (int i = 0; i < levels.size(); i++) {
       String level = level(i, levels);
-      shown.add(level == null ? "–" : level);
+      if (level != null) {
+        shown.add(named(factors.get(i), level));
+      }
     }
-    return shown.isEmpty()
-        ? choices.words().say("sheet.comparison.all-alike")
-        : shown.stream().collect(Collectors.joining(" · "));
+    if (shown.isEmpty()) {
+      return choices
+          .words()
+          .say(levels.isEmpty() ? "sheet.comparison.all-alike" : "sheet.comparison.not-noted");
+    }
+    return String.join(" · ", shown);
+  }
+
+  /** A number with what it is the number of. */
+  private String named(Factor factor, String level) {
+    Words words = choices.words();
+    return switch (factor) {
+      case WIDTH -> words.say("sheet.comparison.width", level);
+      case LENGTH -> words.say("sheet.comparison.length", level);
+      case FEED -> words.say("sheet.comparison.feed", level);
+      default -> level;
+    };
   }
 
   /** The level of one factor as people read it, null where the pieces have none. */

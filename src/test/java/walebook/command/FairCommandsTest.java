@@ -3,6 +3,7 @@ package walebook.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -12,6 +13,7 @@ import walebook.act.book.DemoBook;
 import walebook.act.book.MakeDemoBook;
 import walebook.book.Classroom;
 import walebook.book.open.SqliteFiles;
+import walebook.quantity.Show;
 import walebook.record.Grain;
 
 /** Comparisons at the command line, on the demo class. */
@@ -46,6 +48,17 @@ class FairCommandsTest {
       assertThat(json.get("rows").get(0).get("dots").size())
           .isEqualTo(json.get("rows").get(0).get("pieces").asInt());
     }
+  }
+
+  /** The same words and codes at the command line as on the screen and on labels. */
+  @Test
+  void settingsAndCodesReadAsEverywhere() {
+    String fair = run("compare", "--outcome", "grade").out();
+    assertThat(fair).contains("course-wise", "width 2.5").doesNotContain("not noted");
+    assertThat(fair).containsPattern("Best: [0-9A-Z]{3}-[0-9A-Z]{3} \\(");
+    String plain = run("compare").out();
+    assertThat(plain).contains("grain: course-wise").doesNotContain("grain: course\n");
+    assertThat(run("odd", "list").out()).containsPattern("(?m)^[0-9A-Z]{3}-[0-9A-Z]{3} ");
   }
 
   @Test
@@ -89,6 +102,46 @@ class FairCommandsTest {
     assertThat(shown.out()).contains("Bashir", "Two of us may differ by up to");
   }
 
+  /** Nothing logged, then no class at all: a sentence each, no bare header, no riddle. */
+  @Test
+  void anEmptyBookIsSaidToBeEmpty() {
+    Path empty = folder.resolve("empty.walebook");
+    Classroom.in(empty).close();
+    List<List<String>> all =
+        List.of(
+            List.of("compare"),
+            List.of("compare", "--outcome", "grade"),
+            List.of("alike"),
+            List.of("control"),
+            List.of("known"),
+            List.of("growth", "--student", "Ada"),
+            List.of("odd"));
+    for (List<String> each : all) {
+      Ran ran = Ran.on(empty, each.toArray(String[]::new));
+      assertThat(ran.err()).as(each.toString()).isEmpty();
+      assertThat(ran.out())
+          .as(each.toString())
+          .containsPattern("No(body|thing)? ")
+          .doesNotContain("---", "NaN");
+      List<String> json = new ArrayList<>(each);
+      json.add("--json");
+      assertThat(Ran.on(empty, json.toArray(String[]::new)).json()).isNotNull();
+    }
+    Path bare = folder.resolve("bare.walebook");
+    assertThat(Ran.on(bare, "book", "new", "--name", "Bare").exit()).isZero();
+    assertThat(Ran.on(bare, "compare").err()).contains("no class yet");
+    assertThat(Ran.on(bare, "known").out()).contains("No piece");
+  }
+
+  @Test
+  void whatIsLeftOutHasItsUsualMeaning() {
+    assertThat(run("control").out()).startsWith("seam’s share");
+    assertThat(run("odd").out()).isEqualTo(run("odd", "list").out());
+    assertThat(run("odd", "--json").json()).isEqualTo(run("odd", "list", "--json").json());
+    assertThat(run("odd", "--help").out()).contains("mark", "undo");
+    assertThat(run("compare", "--cloth", "Zug").err()).contains("Zug", "Gull jersey");
+  }
+
   @Test
   void oneStudentAloneHasNoBiasAndNoLimit() {
     Path alone = folder.resolve("alone.walebook");
@@ -116,6 +169,14 @@ class FairCommandsTest {
         run("control", "--outcome", "edge-change", "--by", "stitch", "--json").json();
     assertThat(control.get("controls").size()).isEqualTo(12);
     assertThat(control.get("rows").size()).isPositive();
+    // The limits are those of the sentences: of all settings together.
+    JsonNode first = control.get("rows").get(0);
+    assertThat(first.get("meanLow").isNull()).isFalse();
+    assertThat(control.get("says").toString())
+        .contains(
+            Show.fixed(first.get("meanLow").asDouble(), 1)
+                + " to "
+                + Show.fixed(first.get("meanHigh").asDouble(), 1));
     JsonNode known = run("known", "--cloth", "Gull", "--outcome", "held", "--json").json();
     assertThat(known.get("classes").get(0).get("pulled").asInt()).isPositive();
     JsonNode growth = run("growth", "--student", "S03", "--json").json();
@@ -179,9 +240,9 @@ class FairCommandsTest {
     assertThat(run("compare", "--outcome", "beauty").err()).contains("beauty", "seam-share");
     assertThat(run("compare", "--outcome", "grade", "--matters", "none").err()).contains("none");
     assertThat(run("compare", "--outcome", "grade", "--matters", "-1").err()).contains("-1");
-    assertThat(run("control", "--outcome", "held").err()).contains("held");
+    assertThat(run("control", "--outcome", "held").err()).contains("held", "time");
     assertThat(run("odd", "mark", "NOSUCH", "--value", "grade", "--kept").err()).contains("NOSUCH");
     assertThat(run("odd", "mark", "NOSUCH", "--value", "nose", "--kept").err()).contains("nose");
-    assertThat(run("growth", "--student", "Nobody").err()).contains("nobody");
+    assertThat(run("growth", "--student", "Nobody").err()).contains("Nobody", "Anouk");
   }
 }

@@ -120,7 +120,7 @@ class LessonCommandsTest {
             "150");
     assertThat(read.err()).isEmpty();
     Ran shown = run("lesson", "plan", "--book", book, "--lesson", "1");
-    assertThat(shown.out()).contains("Ada Pier", "along the courses", "1 of 3", "0 of 3");
+    assertThat(shown.out()).contains("Ada Pier", "course-wise", "1 of 3", "0 of 3");
     Ran progress = run("progress", "--book", book);
     assertThat(progress.out()).contains("1/6", "0/6");
     Ran same = run("lesson", "replan", "--book", book, "--lesson", "1");

@@ -11,6 +11,10 @@ import walebook.record.SeamEnd;
 
 class ExtremesTest {
   private static SettingRow row(String level, int held, int gave) {
+    return row(List.of(level), held, gave);
+  }
+
+  private static SettingRow row(List<String> levels, int held, int gave) {
     List<PieceResult> results = new ArrayList<>();
     for (int i = 0; i < held + gave; i++) {
       results.add(
@@ -26,11 +30,11 @@ class ExtremesTest {
               null,
               0));
     }
-    return new SettingRow(List.of(level), results);
+    return new SettingRow(levels, results);
   }
 
   private static Extremes<SettingRow> of(SettingRow... rows) {
-    return Objects.requireNonNull(Extremes.of(List.of(rows)));
+    return Objects.requireNonNull(Extremes.of(List.of(rows), List.of(Factor.WIDTH)));
   }
 
   @Test
@@ -52,7 +56,8 @@ class ExtremesTest {
 
   @Test
   void oneSettingAloneHasNoExtremes() {
-    assertThat(Extremes.of(List.of(row("a", 3, 1), row("b", 0, 0)))).isNull();
+    assertThat(Extremes.of(List.of(row("a", 3, 1), row("b", 0, 0)), List.of(Factor.WIDTH)))
+        .isNull();
     assertThat(of(row("a", 2, 2), row("b", 2, 2)).even()).isTrue();
   }
 
@@ -79,5 +84,31 @@ class ExtremesTest {
         .isGreaterThan(Objects.requireNonNull(ends.least().heldShare()).share());
     assertThat(ends.surely()).isFalse();
     assertThat(ends.apart()).isFalse();
+  }
+
+  /** The furthest apart of all lie on two cloths: what makes them so may be the cloth. */
+  @Test
+  void bothLieOnOneCloth() {
+    Extremes<SettingRow> ends =
+        Objects.requireNonNull(
+            Extremes.of(
+                List.of(
+                    row(List.of("jersey", "1"), 20, 0),
+                    row(List.of("jersey", "3"), 19, 1),
+                    row(List.of("rib", "1"), 12, 8),
+                    row(List.of("rib", "3"), 0, 20)),
+                List.of(Factor.CLOTH, Factor.WIDTH)));
+    assertThat(ends.most().levels()).containsExactly("rib", "1");
+    assertThat(ends.least().levels()).containsExactly("rib", "3");
+    assertThat(ends.pairs()).isEqualTo(2);
+    assertThat(ends.within()).containsExactly(Factor.CLOTH);
+    assertThat(ends.sharing()).isNotNull();
+  }
+
+  @Test
+  void settingsEachOnItsOwnClothHaveNoExtremes() {
+    List<SettingRow> rows =
+        List.of(row(List.of("jersey", "1"), 2, 0), row(List.of("rib", "3"), 0, 2));
+    assertThat(Extremes.of(rows, List.of(Factor.CLOTH, Factor.WIDTH))).isNull();
   }
 }

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import walebook.act.classroom.SettingWords;
+import walebook.record.Grain;
 import walebook.words.Words;
 
 /**
@@ -20,6 +21,7 @@ import walebook.words.Words;
  * be read as critically as a new text: does any sentence say more than its numbers?
  */
 class FindingsExamplesTest {
+  private static final List<Factor> CLOTH_AND_WIDTH = List.of(Factor.CLOTH, Factor.WIDTH);
 
   static Stream<Arguments> classes() {
     FairQuestion edges = FairQuestion.of(Outcome.EDGE_CHANGE, List.of(Factor.WIDTH));
@@ -45,7 +47,53 @@ class FindingsExamplesTest {
         Arguments.of("left-out", leftOut(), edges),
         Arguments.of("rates-differ", ratesDiffer(), held),
         Arguments.of("quicker", quicker(), times.mattering(1.0)),
+        Arguments.of("two-cloths", twoCloths(), edges.by(CLOTH_AND_WIDTH)),
+        Arguments.of("cloths-mixed", twoCloths(), edges),
+        Arguments.of("cloths-alone", twoCloths(), edges.by(List.of(Factor.CLOTH))),
+        Arguments.of("one-cloth-apart", oneClothApart(), edges.by(CLOTH_AND_WIDTH)),
+        Arguments.of("each-its-own-cloth", ownCloths(), edges.by(CLOTH_AND_WIDTH)),
+        Arguments.of("grains", grains(), edges.by(List.of(Factor.GRAIN, Factor.WIDTH))),
         Arguments.of("one-slow-piece", oneSlowPiece(), times.mattering(1.0)));
+  }
+
+  /** Wide adds 2 on either cloth; the rib gives 6 more than the jersey whatever is sewn. */
+  private static MadeClass twoCloths() {
+    Random random = new Random(12);
+    MadeClass made = new MadeClass();
+    for (String cloth : List.of("Plain jersey", "Soft rib")) {
+      made.onCloth(cloth);
+      for (int student = 0; student < 6; student++) {
+        double base = 2 + (cloth.equals("Soft rib") ? 6 : 0) + 0.4 * student;
+        made.edge("S" + student, 1, round(base + 0.5 * random.nextGaussian()));
+        made.edge("S" + student, 3, round(base + 2 + 0.5 * random.nextGaussian()));
+      }
+    }
+    return made;
+  }
+
+  private static MadeClass oneClothApart() {
+    return new MadeClass()
+        .onCloth("Plain jersey")
+        .edge("Ada", 1, 1.0, 2.0)
+        .edge("Ada", 3, 3.0)
+        .onCloth("Soft rib")
+        .edge("Ada", 1, 4.0, 5.0)
+        .edge("Bo", 3, 6.0);
+  }
+
+  private static MadeClass ownCloths() {
+    MadeClass made = new MadeClass().onCloth("Plain jersey").edge("Ada", 1, 2.0, 2.5);
+    return made.onCloth("Soft rib").edge("Ada", 3, 6.0).edge("Bo", 3, 6.5);
+  }
+
+  private static MadeClass grains() {
+    MadeClass made = new MadeClass();
+    for (String who : List.of("Ada", "Bo", "Cy")) {
+      double hands = who.length();
+      made.along(Grain.COURSE).edge(who, 1, hands, hands + 0.5).edge(who, 3, hands + 4);
+      made.along(Grain.WALE).edge(who, 1, hands + 0.5, hands + 1).edge(who, 3, hands + 3.5);
+    }
+    return made;
   }
 
   private static MadeClass oneStudent() {

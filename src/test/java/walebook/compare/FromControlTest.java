@@ -46,6 +46,32 @@ class FromControlTest {
         .edge("Di", 1, 9.0);
   }
 
+  /** All that is read is zigzag, but it is read against a straight stitch. */
+  @Test
+  void aRowNamesItsStitchWhereTheControlHasAnother() {
+    MadeClass made =
+        new MadeClass()
+            .with("straight stitch")
+            .edge("Ada", 0, 3.0)
+            .control()
+            .with("zigzag")
+            .edge("Ada", 1, 1.0);
+    FromControl found = ask(made, EDGES.by(List.of(Factor.CLOTH, Factor.STITCH, Factor.WIDTH)));
+    assertThat(found.rows()).hasSize(1);
+    assertThat(found.rows().get(0).levels()).containsExactly("zigzag", "1");
+    assertThat(found.same())
+        .containsExactly(new Comparison.FixedLevel(Factor.CLOTH, "Grey jersey"));
+  }
+
+  /** Two lessons, two controls: whoever missed one is read against another thing. */
+  @Test
+  void controlsOfSeveralKindsAreSaidToBeMixed() {
+    assertThat(says(ask(made(), EDGES))).noneMatch(each -> each.contains("ways"));
+    MadeClass two = made().with("straight stitch").edge("Ada", 2, 1.0).control();
+    assertThat(says(ask(two, EDGES)))
+        .anyMatch(each -> each.startsWith("The controls were sewn in 2 ways"));
+  }
+
   /** Ada −1.5 over two pieces, Bo −2, Cy −1.8: nobody counts twice, mean −1.7667. */
   @Test
   void eachPieceIsReadAgainstItsOwnHands() {
@@ -56,7 +82,7 @@ class FromControlTest {
     assertThat(row.students()).isEqualTo(3);
     assertThat(found.without()).containsExactly("Di");
     assertThat(says(found))
-        .contains("Left out, sewer has no control with a plain value: 1 (Di).")
+        .contains("Left out, sewer has no control of which this is known: 1 (Di).")
         .anyMatch(each -> each.contains("on average below it, by −2.4 to −1.1"));
   }
 
@@ -73,7 +99,7 @@ class FromControlTest {
   void whatCannotBeToldIsSaidToBeSo() {
     assertThat(says(ask(new MadeClass(), EDGES)))
         .containsExactly(
-            "Nobody has a control with a plain value, so nothing can be read against it.");
+            "Nobody has a control of which this is known, so nothing can be read against it.");
     MadeClass one = new MadeClass().edge("Ada", 2, 3).control().edge("Ada", 1, 2);
     assertThat(says(ask(one, EDGES))).anyMatch(each -> each.contains("One piece can’t tell"));
     MadeClass held =

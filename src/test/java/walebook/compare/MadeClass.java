@@ -26,6 +26,9 @@ public final class MadeClass {
   private final Set<UUID> setAside = new HashSet<>();
   private final Set<UUID> controls = new HashSet<>();
   private String machine = "4";
+  private String stitch = "zigzag";
+  private UUID cloth = CLOTH;
+  private Grain grain = Grain.COURSE;
 
   public MadeClass() {
     names.put(CLOTH.toString(), "Grey jersey");
@@ -38,6 +41,25 @@ public final class MadeClass {
   /** From here on pieces are sewn on another machine. */
   public MadeClass on(String number) {
     machine = number;
+    return this;
+  }
+
+  /** From here on pieces are sewn on another cloth. */
+  public MadeClass onCloth(String name) {
+    cloth = id(name);
+    names.put(cloth.toString(), name);
+    return this;
+  }
+
+  /** From here on pieces are sewn along another grain. */
+  public MadeClass along(Grain other) {
+    grain = other;
+    return this;
+  }
+
+  /** From here on pieces are sewn with another stitch. */
+  public MadeClass with(String name) {
+    stitch = name;
     return this;
   }
 
@@ -107,17 +129,7 @@ public final class MadeClass {
             id(student),
             LocalDate.of(2026, 10, 5),
             new SetTo(
-                CLOTH,
-                Grain.COURSE,
-                "zigzag",
-                width,
-                2.5,
-                null,
-                "",
-                null,
-                null,
-                "",
-                id("m" + machine)),
+                cloth, grain, stitch, width, 2.5, null, "", null, null, "", id("m" + machine)),
             end,
             stretch,
             edge,

@@ -9,6 +9,12 @@ import walebook.working.Message;
 
 /** What a study of measuring says in plain words, and what it would have the class practise. */
 public final class AlikeFindings {
+  /**
+   * With fewer degrees of freedom the 95 % interval of a standard deviation reaches beyond twice
+   * its estimate: with 5 to {@code √(5 / χ²(5; 0.025)) = √(5 / 0.831) = 2.45}, with 8 to 1.92.
+   */
+  private static final int FEW_REPEATS = 8;
+
   private AlikeFindings() {}
 
   /** The sentences on how far the class agrees. */
@@ -29,6 +35,9 @@ public final class AlikeFindings {
     } else {
       says.add(Message.of("compare.alike.all-same"));
     }
+    if (one != null) {
+      limits(study, says);
+    }
     if (study.agreement().clamped() && one != null) {
       says.add(Message.of("compare.alike.no-between"));
     }
@@ -44,6 +53,21 @@ public final class AlikeFindings {
       says.add(Message.of("compare.alike.aside", count(study.setAside())));
     }
     return List.copyOf(says);
+  }
+
+  /** What the limits themselves rest on. */
+  private static void limits(AlikeStudy study, List<Message> says) {
+    if (study.agreement().oneWay().dfWithin() < FEW_REPEATS) {
+      says.add(Message.of("compare.alike.rough"));
+    }
+    List<String> scattering =
+        study.people().stream()
+            .filter(person -> person.scatter() == Person.Scatter.ODD)
+            .map(Person::who)
+            .toList();
+    if (!scattering.isEmpty()) {
+      says.add(Message.of("compare.alike.scattering", String.join(", ", scattering)));
+    }
   }
 
   private static void person(Person person, List<Message> says) {

@@ -56,6 +56,11 @@ public record Growth(List<Period> periods, int notJudged) {
       tries = List.copyOf(tries);
     }
 
+    /** How many tries really came to a good piece by this piece number. */
+    long cameBy(double piece) {
+      return tries.stream().filter(each -> each.good() && each.untilGood() <= piece).count();
+    }
+
     public int pieces() {
       return tries.stream().mapToInt(each -> each.pieces().size()).sum();
     }

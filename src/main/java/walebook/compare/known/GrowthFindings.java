@@ -41,9 +41,13 @@ public final class GrowthFindings {
     if (period.tooFew()) {
       return Message.of("compare.growth.few-left");
     }
-    return period.half() == null
-        ? Message.of("compare.growth.not-half")
-        : Message.of("compare.growth.half", Show.fixed(period.half(), 0));
+    if (period.half() == null) {
+      return Message.of("compare.growth.not-half");
+    }
+    String by = Show.fixed(period.half(), 0);
+    return period.cameBy(period.half()) * 2 >= period.tries().size()
+        ? Message.of("compare.growth.half", by)
+        : Message.of("compare.growth.half-had", by);
   }
 
   /** Sure only when the interval and Fisher's exact test agree. */

@@ -8,12 +8,16 @@ import javafx.collections.ObservableList;
 import org.jspecify.annotations.Nullable;
 import walebook.act.classroom.CompareClass;
 import walebook.act.classroom.CompareFair;
+import walebook.act.classroom.SettingWords;
 import walebook.book.Book;
 import walebook.compare.Comparison;
+import walebook.compare.Factor;
 
 /** The class's pieces by setting: what is asked, what was found, which row is open. */
 public final class ComparisonViewModel extends AskingModel<ComparisonViewModel.Found> {
-  private final LevelWords levels;
+  private static final int LONGEST = 22;
+
+  private final SettingWords settings;
   private final ObservableList<ComparedRow> rows = FXCollections.observableArrayList();
   private final ReadOnlyObjectWrapper<@Nullable ComparedRow> open = new ReadOnlyObjectWrapper<>();
 
@@ -36,7 +40,7 @@ public final class ComparisonViewModel extends AskingModel<ComparisonViewModel.F
 
   public ComparisonViewModel(FiltersViewModel filters) {
     super(filters);
-    this.levels = new LevelWords(words());
+    this.settings = new SettingWords(words());
     foundProperty().addListener((from, old, now) -> show(now));
   }
 
@@ -78,18 +82,21 @@ public final class ComparisonViewModel extends AskingModel<ComparisonViewModel.F
   }
 
   private Found worded(Comparison comparison) {
+    List<Factor> factors = comparison.factors();
+    String same = settings.same(comparison.same());
     return new Found(
         comparison.pieces(),
         comparison.rows().stream().mapToInt(row -> row.held() + row.gave()).sum(),
         comparison.students(),
         comparison.setAside(),
-        levels.same(comparison),
-        WhatWasFound.of(comparison, row -> levels.setting(comparison, row)).stream()
+        same.isEmpty() ? "" : words().say("desk.class.same", same),
+        WhatWasFound.of(comparison, row -> settings.setting(factors, row.levels())).stream()
             .map(words()::say)
             .toList(),
         comparison.rows().stream()
-            .map(row -> new ComparedRow(levels.setting(comparison, row), row))
+            .map(row -> new ComparedRow(settings.setting(factors, row.levels()), row))
             .toList(),
-        ComparisonPlot.of(comparison, row -> levels.brief(comparison, row), words()));
+        ComparisonPlot.of(
+            comparison, row -> settings.brief(factors, row.levels(), LONGEST), words()));
   }
 }

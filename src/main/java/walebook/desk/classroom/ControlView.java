@@ -60,7 +60,7 @@ final class ControlView extends AskedPart<ControlViewModel.Found> {
       return;
     }
     List<Runnable> steps = new ArrayList<>();
-    steps.add(() -> getChildren().setAll(Sentences.card(found.says(), "")));
+    steps.add(() -> getChildren().setAll(Sentences.card(found.says(), found.same())));
     DotPlot plot = found.plot();
     if (plot != null) {
       ColumnTable<ControlViewModel.Row> table = table();

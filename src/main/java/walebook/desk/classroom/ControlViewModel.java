@@ -6,6 +6,7 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import walebook.act.classroom.AskControl;
 import walebook.act.classroom.CompareFair;
+import walebook.act.classroom.SettingWords;
 import walebook.compare.ControlFindings;
 import walebook.compare.FairQuestion;
 import walebook.compare.FromControl;
@@ -24,12 +25,18 @@ public final class ControlViewModel extends AskingModel<ControlViewModel.Found> 
    * What was found.
    *
    * @param rate true when the outcome is a rate, of which no difference can be taken
+   * @param same what is alike in all pieces and controls; may be empty
    * @param says of all settings together
    * @param plot null when no piece has a control beside it
    * @param rows one for each setting
    */
   record Found(
-      boolean rate, List<String> says, @Nullable DotPlot plot, List<Row> rows, int setAside) {}
+      boolean rate,
+      String same,
+      List<String> says,
+      @Nullable DotPlot plot,
+      List<Row> rows,
+      int setAside) {}
 
   /**
    * A setting against the controls.
@@ -64,7 +71,7 @@ public final class ControlViewModel extends AskingModel<ControlViewModel.Found> 
     Words words = words();
     return progress ->
         question.outcome().isRate()
-            ? new Found(true, List.of(), null, List.of(), 0)
+            ? new Found(true, "", List.of(), null, List.of(), 0)
             : worded(act.ask(which, question), question, words);
   }
 
@@ -99,8 +106,10 @@ public final class ControlViewModel extends AskingModel<ControlViewModel.Found> 
       rows.add(row(row, dots.get(i), bars.get(i), says, words));
     }
     String axis = words.say("desk.class.control.axis", drawn.axis(question.outcome()));
+    String same = new SettingWords(words).same(found.same());
     return new Found(
         false,
+        same.isEmpty() ? "" : words.say("desk.class.same", same),
         says.together().stream().map(words::say).toList(),
         dots.isEmpty() ? null : new DotPlot(axis, dots, null),
         rows,

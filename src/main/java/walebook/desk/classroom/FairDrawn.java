@@ -96,7 +96,7 @@ final class FairDrawn {
     List<DotRow.Dot> dots =
         row.dots().stream().map(dot -> new DotRow.Dot(value(dot, outcome), dot.atLeast())).toList();
     return new DotRow(
-        joined(found.factors(), row.levels(), LONGEST),
+        settings.brief(found.factors(), row.levels(), LONGEST),
         dots,
         middle.at(),
         both ? middle.low() : null,
@@ -108,23 +108,9 @@ final class FairDrawn {
     return outcome.isRate() ? 100 * dot.value() : dot.value();
   }
 
-  /** A setting's levels in one line; what is not noted is left out where anything is. */
+  /** A setting's levels in one line. */
   String setting(List<Factor> factors, List<String> levels) {
-    return joined(factors, levels, Integer.MAX_VALUE);
-  }
-
-  private String joined(List<Factor> factors, List<String> levels, int longest) {
-    List<String> shown = new ArrayList<>();
-    for (int i = 0; i < levels.size(); i++) {
-      if (!levels.get(i).isEmpty()) {
-        String level = settings.level(factors.get(i), levels.get(i));
-        shown.add(level.length() <= longest ? level : level.substring(0, longest - 1) + "…");
-      }
-    }
-    if (!shown.isEmpty()) {
-      return String.join(" · ", shown);
-    }
-    return words.say(levels.isEmpty() ? "desk.class.all-pieces" : "desk.class.level.nothing");
+    return settings.setting(factors, levels);
   }
 
   /** Each factor by itself; null with fewer than two. */

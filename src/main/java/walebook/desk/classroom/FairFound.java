@@ -19,7 +19,7 @@ import walebook.drawing.SmallMultiples;
  * @param says the sentences, most important first
  * @param same what is alike in all pieces; may be empty
  * @param rows one for each setting
- * @param pairs every two settings
+ * @param pairs every two settings that are compared
  * @param plot null when no piece has a value
  * @param single each factor by itself; null when there are not two of them
  * @param against the outcome against each factor that is a number

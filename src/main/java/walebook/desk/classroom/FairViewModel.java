@@ -97,20 +97,16 @@ public final class FairViewModel extends AskingModel<FairFound> {
             ? new FactorTables(List.of(), List.of())
             : act.tables(which, question);
     progress.at(2.0 / 3);
-    SettingWords settings = new SettingWords(words);
     FairDrawn drawn = new FairDrawn(words);
     List<String> says =
         FairFindings.of(comparison, levels -> drawn.setting(comparison.factors(), levels)).stream()
             .map(words::say)
             .toList();
-    List<String> same =
-        comparison.same().stream()
-            .map(each -> settings.level(each.factor(), each.level()))
-            .toList();
+    String same = new SettingWords(words).same(comparison.same());
     return new FairFound(
         comparison,
         says,
-        same.isEmpty() ? "" : words.say("desk.class.same", String.join(" · ", same)),
+        same.isEmpty() ? "" : words.say("desk.class.same", same),
         rows(comparison, drawn),
         pairs(comparison, drawn, words),
         drawn.plot(comparison),

@@ -24,8 +24,10 @@ final class WhatWasFound {
     if (pulled.isEmpty()) {
       return List.of(Message.of("desk.class.found.none-pulled"));
     }
-    Extremes<SettingRow> ends = Extremes.of(pulled);
-    if (ends == null) {
+    Extremes<SettingRow> ends = Extremes.of(pulled, comparison.factors());
+    if (ends == null && pulled.size() > 1) {
+      says.add(Message.of("desk.class.found.no-pair"));
+    } else if (ends == null) {
       SettingRow most = pulled.get(0);
       Interval interval = share(most).wilson(CONFIDENCE);
       says.add(
@@ -38,6 +40,9 @@ final class WhatWasFound {
               percent(interval.high())));
     } else {
       says.add(two(ends, setting));
+      if (ends.sharing() != null) {
+        says.add(ends.sharing());
+      }
       oneHand(ends.most(), setting, says);
       oneHand(ends.least(), setting, says);
     }

@@ -99,7 +99,7 @@ class PrintPiecesTest {
         assertThat(pdf.text())
             .contains("Ada Pier", "Bo Quay", "Red jersey", "White rib", "1 of 3")
             .contains("How far does each cloth stretch each way")
-            .contains("along the courses (width grain), 3 readings")
+            .contains("course-wise (width grain), 3 readings")
             .contains("which way, how often")
             .doesNotContain("No piece is planned");
       }

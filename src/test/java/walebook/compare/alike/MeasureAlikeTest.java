@@ -138,7 +138,10 @@ class MeasureAlikeTest {
     }
     read("Ada", Grain.COURSE, 1, 44, 50, 56);
     assertThat(study().people().get(0).scatter()).isEqualTo(Person.Scatter.ODD);
-    assertThat(says()).anyMatch(each -> each.startsWith("Ada: read the same strip again"));
+    assertThat(says())
+        .anyMatch(each -> each.startsWith("Ada: read the same strip again"))
+        .anyMatch(each -> each.startsWith("The readings of Ada scatter so much"))
+        .noneMatch(each -> each.startsWith("So few readings"));
   }
 
   @Test
@@ -148,7 +151,8 @@ class MeasureAlikeTest {
         .read("Cy", Grain.COURSE, 1, 51, 49);
     double limit = requireNonNull(study().reproducibilityLimit());
     assertThat(says())
-        .contains(WORDS.say("compare.alike.two-of-us", walebook.quantity.Show.fixed(limit, 1)));
+        .contains(WORDS.say("compare.alike.two-of-us", walebook.quantity.Show.fixed(limit, 1)))
+        .anyMatch(each -> each.startsWith("So few readings tell these limits only roughly"));
   }
 
   @Test

@@ -79,8 +79,8 @@ class GrowthTest {
     assertThat(says())
         .contains(
             "Autumn: the first piece was good in 1 of 3 tries.",
-            "By which piece number half of these tries come to a good one can’t be told: too few"
-                + " went on that far.",
+            "By which piece number half of the tries come to a good one can’t be told: too few"
+                + " went so far.",
             "Tries of which no piece was judged, left out: 1.");
   }
 
@@ -99,6 +99,27 @@ class GrowthTest {
         .containsExactly(
             "Autumn: the first piece was good in 1 of 4 tries.",
             "Half of these tries came to a good piece by piece number 2.");
+  }
+
+  /** Two of eight came to a good one; of the three that went on one at 2, so 6/8 · 2/3 = 1/2. */
+  @Test
+  void whatTriesGivenUpWouldHaveComeToIsNotCountedAsSeen() {
+    try (Classroom room = Classroom.in(folder.resolve("d.walebook"))) {
+      chain(room, AUTUMN, "2026-10-05", PieceOutcome.KEEP);
+      chain(room, AUTUMN, "2026-10-06", PieceOutcome.KEEP);
+      chain(room, AUTUMN, "2026-10-07", PieceOutcome.CHANGE);
+      chain(room, AUTUMN, "2026-10-08", PieceOutcome.CHANGE);
+      chain(room, AUTUMN, "2026-10-09", PieceOutcome.CHANGE);
+      chain(room, AUTUMN, "2026-10-12", PieceOutcome.CHANGE, PieceOutcome.KEEP);
+      chain(room, AUTUMN, "2026-10-19", PieceOutcome.CHANGE, PieceOutcome.CHANGE);
+      chain(room, AUTUMN, "2026-10-26", PieceOutcome.CHANGE, PieceOutcome.CHANGE);
+    }
+    assertThat(growth().periods().get(0).half()).isEqualTo(2.0);
+    assertThat(says())
+        .containsExactly(
+            "Autumn: the first piece was good in 2 of 8 tries.",
+            "Had the tries given up early gone on like the others, half would have come to a good"
+                + " piece by piece number 2.");
   }
 
   @Test
@@ -124,6 +145,6 @@ class GrowthTest {
   @Test
   void nothingJudgedIsSaidToBeSo() {
     assertThat(says())
-        .containsExactly("None of the pieces was judged yet, so nothing can be said of growth.");
+        .containsExactly("No piece was judged yet, so nothing can be said of growth.");
   }
 }
