@@ -73,6 +73,7 @@ public final class PlaceFrame extends BorderPane {
     // As the frame itself: what is wider than the place would push it over the list of places.
     middle.setMinWidth(0);
     setCenter(middle);
+    PageWheel.on(workScroll);
     clipped();
     body.setManaged(false);
     getChildren().add(body);
