@@ -2,7 +2,6 @@ package walebook.desk.classroom;
 
 import java.util.ArrayList;
 import java.util.List;
-import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
@@ -48,22 +47,26 @@ final class ComparisonView extends AskedPart<ComparisonViewModel.Found> {
   }
 
   @Override
-  List<Node> large(ComparisonViewModel.Found found) {
-    List<Node> lines = new ArrayList<>();
-    found.says().stream().limit(1).forEach(each -> lines.add(Texts.text(each, "strong")));
-    lines.add(Texts.text(words.say("desk.class.board.legend"), "board-close"));
-    PicturePane picture = new PicturePane(words);
-    picture.show(found.plot().plot());
-    VBox held = new VBox(8);
+  String called() {
+    return words.say("desk.class.overview");
+  }
+
+  @Override
+  List<Finding> large(ComparisonViewModel.Found found) {
+    if (found.pieces() == 0) {
+      return List.of();
+    }
+    List<String> says = new ArrayList<>(found.says());
     for (ComparedRow row : found.rows()) {
       int pulled = row.found().held() + row.found().gave();
-      held.getChildren()
-          .add(
-              Texts.text(
-                  words.say("desk.class.board.row", row.setting(), row.found().held(), pulled)));
+      says.add(words.say("desk.class.board.row", row.setting(), row.found().held(), pulled));
     }
-    lines.addAll(List.of(picture, held));
-    return lines;
+    return large(says, found.plot().plot(), words.say("desk.class.board.legend"));
+  }
+
+  @Override
+  String foot(ComparisonViewModel.Found found) {
+    return foot(found.pieces(), found.setAside());
   }
 
   @Override

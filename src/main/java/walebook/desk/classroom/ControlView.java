@@ -38,8 +38,19 @@ final class ControlView extends AskedPart<ControlViewModel.Found> {
   }
 
   @Override
-  List<Node> large(ControlViewModel.Found found) {
-    return large(found.says(), found.plot());
+  String called() {
+    return words.say("desk.class.control");
+  }
+
+  @Override
+  List<Finding> large(ControlViewModel.Found found) {
+    return large(found.says(), found.plot(), words.say("desk.class.control.plot-note"));
+  }
+
+  @Override
+  String foot(ControlViewModel.Found found) {
+    int pieces = found.rows().stream().mapToInt(ControlViewModel.Row::pieces).sum();
+    return foot(pieces, found.setAside());
   }
 
   @Override

@@ -63,19 +63,20 @@ final class FairView extends AskedPart<FairFound> {
   }
 
   @Override
-  List<Node> large(FairFound found) {
-    return large(found.says(), found.plot());
+  String called() {
+    return "";
   }
 
   @Override
-  public void showLarge(Large board) {
-    String title = model.boardTitle();
-    asking()
-        .forBoard(
-            found ->
-                board.show(
-                    new FairBoard.Shown(
-                        title, found.says(), found.plot(), FairViewModel.foot(words, found))));
+  List<Finding> large(FairFound found) {
+    boolean rate = found.comparison().question().outcome().isRate();
+    String note = words.say(rate ? "desk.class.plot.rate" : "desk.class.plot.interval");
+    return large(found.says(), found.plot(), note);
+  }
+
+  @Override
+  String foot(FairFound found) {
+    return FairViewModel.foot(words, found);
   }
 
   @Override

@@ -48,16 +48,6 @@ public final class FairViewModel extends AskingModel<FairFound> {
     filters().outcomeProperty().set(Outcome.HELD);
   }
 
-  /** Of what the comparison is that stands on the board. */
-  String boardTitle() {
-    return words()
-        .say(
-            "desk.class.board.title",
-            filters().lessonProperty().get().name(),
-            filters().clothProperty().get().name(),
-            words().say("compare.outcome." + filters().outcomeProperty().get().key()));
-  }
-
   /** On how much a comparison rests, and how much of it is open. */
   static String foot(Words words, FairFound found) {
     List<FairPair> pairs = found.comparison().pairs();

@@ -1,7 +1,6 @@
 package walebook.desk.classroom;
 
 import java.util.List;
-import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.ChoiceField;
@@ -31,9 +30,14 @@ final class GrowthView extends AskedPart<GrowthViewModel.Grown> {
   }
 
   @Override
-  List<Node> large(GrowthViewModel.Grown found) {
+  String called() {
+    return words().say("desk.class.growth");
+  }
+
+  @Override
+  List<Finding> large(GrowthViewModel.Grown found) {
     // Nobody is named, not even by an alias.
-    return large(found.says(), found.plot());
+    return large(found.says(), found.plot(), words.say("desk.class.growth.note"));
   }
 
   @Override

@@ -1,5 +1,6 @@
 package walebook.desk.classroom;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import javafx.collections.FXCollections;
@@ -39,8 +40,21 @@ final class OddView extends AskedPart<List<OddViewModel.Row>> {
   }
 
   @Override
-  List<Node> large(List<OddViewModel.Row> rows) {
-    return List.of(table(rows));
+  String called() {
+    return words.say("desk.class.odd");
+  }
+
+  @Override
+  List<Finding> large(List<OddViewModel.Row> rows) {
+    if (rows.isEmpty()) {
+      return List.of();
+    }
+    List<String> says = new ArrayList<>(List.of(counts(rows)));
+    // Whose it is is nobody's business but theirs: the code tells them.
+    for (OddViewModel.Row each : rows) {
+      says.add(words.say("desk.class.odd.board", each.what(), each.value(), each.why().get(0)));
+    }
+    return large(says, null, "");
   }
 
   @Override
@@ -58,14 +72,14 @@ final class OddView extends AskedPart<List<OddViewModel.Row>> {
     table.opens(model::choose);
     list.getChildren()
         .setAll(
-            Texts.text(
-                words.say(
-                    "desk.class.odd.says",
-                    rows.stream().filter(each -> each.odd().mark() == null).count(),
-                    rows.stream().filter(each -> each.odd().mark() != null).count()),
-                "says"),
+            Texts.text(counts(rows), "says"),
             table,
             Texts.caption(words.say("desk.class.odd.note")));
+  }
+
+  private String counts(List<OddViewModel.Row> rows) {
+    long marked = rows.stream().filter(each -> each.odd().mark() != null).count();
+    return words.say("desk.class.odd.says", rows.size() - marked, marked);
   }
 
   private ColumnTable<OddViewModel.Row> table(List<OddViewModel.Row> rows) {

@@ -58,7 +58,13 @@ final class ProgressView extends VBox implements PartView {
 
   @Override
   public void showLarge(Large board) {
-    model.forBoard(rows -> board.show(List.of(table(rows))));
+    model.forBoard(
+        findings ->
+            board.show(
+                new ClassBoard.Shown(
+                    words.say("desk.class.board.title", words.say("desk.class.progress")),
+                    findings,
+                    findings.isEmpty() ? "" : words.say("desk.class.progress.board"))));
   }
 
   private void show() {

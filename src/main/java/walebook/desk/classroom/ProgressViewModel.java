@@ -1,5 +1,6 @@
 package walebook.desk.classroom;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -9,12 +10,16 @@ import javafx.collections.ObservableList;
 import walebook.compare.ClassProgress;
 import walebook.desk.common.Session;
 import walebook.desk.common.Wish;
+import walebook.drawing.DoneTable;
 import walebook.record.Lesson;
 import walebook.record.SchoolClass;
 import walebook.words.Words;
 
 /** Who has logged what. */
 public final class ProgressViewModel {
+  private static final int ROWS_ON_BOARD = 12;
+  private static final int LESSONS_ON_BOARD = 8;
+
   private final Session session;
   private final ObservableList<Lesson> lessons = FXCollections.observableArrayList();
   private final ObservableList<ProgressRow> rows = FXCollections.observableArrayList();
@@ -53,11 +58,40 @@ public final class ProgressViewModel {
     session.wish(Wish.show("term"));
   }
 
-  /** The rows with aliases for names, for a screen that everyone sees. */
-  void forBoard(Consumer<List<ProgressRow>> show) {
-    show.accept(
-        rows.stream()
-            .map(row -> new ProgressRow(row.found().student().alias(), row.found()))
+  /** The table with aliases for names, for a screen that everyone sees. */
+  void forBoard(Consumer<List<Finding>> show) {
+    int done = 0;
+    int planned = 0;
+    for (ProgressRow row : rows) {
+      for (ClassProgress.Done each : row.found().perLesson()) {
+        done += each.logged();
+        planned += each.planned();
+      }
+    }
+    String says = words().say("desk.class.progress.done", done, planned);
+    List<Finding> findings = new ArrayList<>();
+    for (int row = 0; row < rows.size(); row += ROWS_ON_BOARD) {
+      for (int lesson = 0; lesson < lessons.size(); lesson += LESSONS_ON_BOARD) {
+        findings.add(
+            new Finding(findings.isEmpty() ? List.of(says) : List.of(), part(row, lesson), ""));
+      }
+    }
+    show.accept(findings);
+  }
+
+  private DoneTable part(int firstRow, int firstLesson) {
+    int last = Math.min(lessons.size(), firstLesson + LESSONS_ON_BOARD);
+    List<ProgressRow> some =
+        rows.subList(firstRow, Math.min(rows.size(), firstRow + ROWS_ON_BOARD));
+    return new DoneTable(
+        some.stream().map(row -> row.found().student().alias()).toList(),
+        lessons.subList(firstLesson, last).stream().map(Choice::day).toList(),
+        some.stream()
+            .map(
+                row ->
+                    row.found().perLesson().subList(firstLesson, last).stream()
+                        .map(each -> new DoneTable.Cell(each.logged(), each.planned()))
+                        .toList())
             .toList());
   }
 

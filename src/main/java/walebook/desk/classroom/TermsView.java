@@ -59,8 +59,20 @@ final class TermsView extends AskedPart<TermsViewModel.Known> {
   }
 
   @Override
-  List<Node> large(TermsViewModel.Known found) {
-    return large(found.says(), found.plot());
+  String called() {
+    return words.say("desk.class.terms");
+  }
+
+  @Override
+  List<Finding> large(TermsViewModel.Known found) {
+    return large(found.says(), found.plot(), "");
+  }
+
+  @Override
+  String foot(TermsViewModel.Known found) {
+    return foot(
+        found.lines().stream().mapToInt(TermsViewModel.Line::pieces).sum(),
+        found.lines().stream().mapToInt(TermsViewModel.Line::setAside).sum());
   }
 
   private void books(Button also) {

@@ -32,9 +32,11 @@ import walebook.words.Words;
 
 /** A comparison of many settings, far higher than the screen as it would be drawn elsewhere. */
 @ExtendWith(ApplicationExtension.class)
-class FairBoardTest {
+class ClassBoardTest {
   private static final Words WORDS = Words.english();
   private static final int SETTINGS = 24;
+
+  private final Look look = new Look(Theme.LIGHT, TextSize.USUAL);
 
   @SuppressWarnings("NullAway.Init")
   private Classroom room;
@@ -66,14 +68,15 @@ class FairBoardTest {
         Collections.nCopies(
             SETTINGS,
             new DotRow("setting", List.of(new DotRow.Dot(30, false)), 30.0, 25.0, 35.0, 0));
-    FairBoard.Shown shown =
-        new FairBoard.Shown(
-            model.boardTitle(),
-            List.of("first", "second", "third"),
-            new DotPlot("stretch", rows, null),
+    ClassBoard.Shown shown =
+        new ClassBoard.Shown(
+            "all lessons · names hidden",
+            List.of(
+                new Finding(
+                    List.of("first", "second", "third"), new DotPlot("stretch", rows, null), "")),
             FairViewModel.foot(WORDS, found));
-    Scene scene = new Scene(new FairBoard(WORDS, shown), 1280, 800);
-    new Look(Theme.LIGHT, TextSize.USUAL).dress(scene);
+    Scene scene = new Scene(new ClassBoard(WORDS, shown, 100), 1280, 800);
+    look.dress(scene);
     stage.setScene(scene);
     stage.show();
     scene.getRoot().requestFocus();
@@ -96,10 +99,10 @@ class FairBoardTest {
   void theFirstScreenSaysOfWhatItIsOnHowMuchItRestsAndWhichKeysLead() {
     assertThat(said())
         .contains(
-            "all lessons · all cloths · seam’s stretch · names hidden",
+            "all lessons · names hidden",
             "first",
             "Pieces: 8 · set aside: 0 · pairs that can’t be told apart yet: 1 of 1",
-            "1 of 2   ·   more: Space or →   ·   back: ←   ·   Esc closes")
+            "1 of 4   ·   more: Space or →   ·   back: ←   ·   Esc closes")
         .doesNotContain("second");
   }
 
@@ -111,6 +114,28 @@ class FairBoardTest {
     assertThat(at.getHeight()).isGreaterThan(200);
     assertThat(at.getMaxY()).isLessThan(board.getScene().getHeight());
     assertThat(at.getMaxX()).isLessThanOrEqualTo(board.getScene().getWidth());
+  }
+
+  /** Sentences, title and foot leave it no room beside them: it stands below, by the same key. */
+  @Test
+  void withTheLargestLettersThePlotHasAScreenOfItsOwnBelowTheSentence(FxRobot robot) {
+    said();
+    robot.interact(() -> look.textSizeProperty().set(new TextSize(200)));
+    said();
+    robot.interact(() -> first().setText("a sentence of some length, ".repeat(8)));
+    said();
+    robot.type(KeyCode.SPACE);
+    robot.type(KeyCode.SPACE);
+    assertThat(said()).doesNotContain("second");
+    Node picture = board.getScene().getRoot().lookup(".picture-pane");
+    Bounds at = picture.localToScene(picture.getLayoutBounds());
+    assertThat(at.getHeight()).isGreaterThan(200);
+    assertThat(at.getMinY()).isGreaterThanOrEqualTo(0);
+    assertThat(at.getMaxY()).isLessThan(board.getScene().getHeight());
+  }
+
+  private Label first() {
+    return (Label) board.getScene().getRoot().lookup(".class-board-page > .label");
   }
 
   @Test

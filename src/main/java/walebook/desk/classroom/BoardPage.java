@@ -1,0 +1,96 @@
+package walebook.desk.classroom;
+
+import javafx.application.Platform;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.BooleanBinding;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+import walebook.desk.common.PicturePane;
+import walebook.desk.common.Texts;
+import walebook.words.Words;
+
+/**
+ * One screen of the board: sentences, and a plot in the room that they leave. Where they leave too
+ * little, as with the largest letters, the plot has a screen of its own below them.
+ */
+final class BoardPage extends ScrollPane {
+  /** A plot that is lower than this part of the screen can't be read. */
+  private static final double LEAST = 0.5;
+
+  /** What is gone on by, so that the last line is seen again. */
+  private static final double STEP = 0.85;
+
+  private final Lines lines;
+  private final BooleanBinding goesOn;
+
+  BoardPage(BoardPages.Page page, Words words) {
+    FittedPicture plot =
+        page.plot() == null ? null : new FittedPicture(new PicturePane(words, page.plot()));
+    lines = new Lines(plot);
+    page.says().forEach(each -> lines.getChildren().add(Texts.text(each, "strong")));
+    if (plot != null) {
+      VBox.setVgrow(plot, Priority.ALWAYS);
+      lines.getChildren().add(plot);
+    }
+    if (!page.note().isEmpty()) {
+      lines.getChildren().add(Texts.text(page.note(), "class-board-note"));
+    }
+    setContent(lines);
+    setFitToWidth(true);
+    setFitToHeight(true);
+    setHbarPolicy(ScrollBarPolicy.NEVER);
+    getStyleClass().add("board-window");
+    // Measured anew once it is known how much is seen; not amidst being laid out.
+    viewportBoundsProperty()
+        .addListener((from, old, now) -> Platform.runLater(lines::requestLayout));
+    goesOn =
+        Bindings.createBooleanBinding(
+            () -> room() > 1, lines.heightProperty(), viewportBoundsProperty());
+  }
+
+  /** True when it is higher than what is seen of it. */
+  BooleanBinding goesOn() {
+    return goesOn;
+  }
+
+  void toTop() {
+    setVvalue(0);
+  }
+
+  /** Goes on, down or up; false where there is no more. */
+  boolean go(boolean down) {
+    double was = getVvalue();
+    if (room() <= 1 || (down ? was > 1 - 1e-6 : was < 1e-6)) {
+      return false;
+    }
+    double by = STEP * getViewportBounds().getHeight() / room();
+    setVvalue(Math.max(0, Math.min(1, was + (down ? by : -by))));
+    return true;
+  }
+
+  private double room() {
+    return lines.getHeight() - getViewportBounds().getHeight();
+  }
+
+  /** What stands on it; the plot grows into the room that is left. */
+  private final class Lines extends VBox {
+    private final @Nullable FittedPicture plot;
+
+    Lines(@Nullable FittedPicture plot) {
+      this.plot = plot;
+      getStyleClass().add("class-board-page");
+    }
+
+    @Override
+    protected double computeMinHeight(double width) {
+      double others = super.computeMinHeight(width);
+      if (plot == null) {
+        return others;
+      }
+      double seen = getViewportBounds().getHeight();
+      return others + (seen - others >= LEAST * seen ? LEAST * seen : seen);
+    }
+  }
+}
