@@ -114,10 +114,10 @@ final class ProgressView extends VBox implements PartView {
         6,
         row -> (double) row.found().readings(),
         row -> Integer.toString(row.found().readings()));
-    table.words(
-        words.say("desk.class.col.last"),
-        7,
-        row -> row.found().last() == null ? "–" : String.valueOf(row.found().last()));
+    table
+        .figures(words.say("desk.class.col.last"), 7, ProgressRow::lastOrder, ProgressRow::lastDay)
+        .getStyleClass()
+        .remove("figures");
     table.getItems().setAll(rows);
     table.asHighAs(ROWS);
     return table;
@@ -126,6 +126,7 @@ final class ProgressView extends VBox implements PartView {
   private void lesson(ColumnTable<ProgressRow> table, int nth, Lesson lesson) {
     TableColumn<ProgressRow, ProgressRow> column =
         table.figures("", 6.2, row -> row.share(nth), row -> model.cell(row, nth));
+    column.setCellFactory(of -> new ShareCell(row -> row.share(nth), row -> model.cell(row, nth)));
     // The day is enough to know it by; the titles stand in full below.
     Label title = new Label(Choice.day(lesson));
     title.setTooltip(new Tooltip(lesson.title()));
