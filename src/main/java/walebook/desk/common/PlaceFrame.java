@@ -74,6 +74,7 @@ public final class PlaceFrame extends BorderPane {
     middle.setMinWidth(0);
     setCenter(middle);
     PageWheel.on(workScroll);
+    RowInSight.on(workScroll);
     clipped();
     body.setManaged(false);
     getChildren().add(body);

@@ -10,6 +10,8 @@ import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.ScrollBar;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TableRow;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.PickResult;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Region;
@@ -44,6 +46,7 @@ class PageWheelTest {
     page = new ScrollPane(new VBox(above, table, high(1500)));
     page.setFitToWidth(true);
     PageWheel.on(page);
+    RowInSight.on(page);
     Scene scene = new Scene(page, 600, 400);
     new Look(Theme.LIGHT, TextSize.USUAL).dress(scene);
     stage.setScene(scene);
@@ -77,6 +80,31 @@ class PageWheelTest {
     turn(robot, table.lookup(".table-cell"), -40);
     assertThat(page.getVvalue()).isGreaterThan(was);
     assertThat(bar().getValue()).isZero();
+  }
+
+  @Test
+  void theRowThatTheKeysGoToIsInSight(FxRobot robot) {
+    rows(robot, 2 * SEEN);
+    robot.interact(
+        () -> {
+          above.setMinHeight(350);
+          table.requestFocus();
+          table.getSelectionModel().select(0);
+        });
+    for (int i = 0; i < SEEN; i++) {
+      robot.type(KeyCode.DOWN);
+      WaitForAsyncUtils.waitForFxEvents();
+    }
+    Node row =
+        table.lookupAll(".table-row-cell").stream()
+            .filter(each -> ((TableRow<?>) each).isSelected())
+            .findFirst()
+            .orElseThrow();
+    double bottom = row.localToScene(row.getLayoutBounds()).getMaxY();
+    assertThat(bottom).isLessThanOrEqualTo(page.getViewportBounds().getHeight());
+    robot.type(KeyCode.HOME);
+    WaitForAsyncUtils.waitForFxEvents();
+    assertThat(table.getSelectionModel().getSelectedIndex()).isZero();
   }
 
   private void rows(FxRobot robot, int many) {
