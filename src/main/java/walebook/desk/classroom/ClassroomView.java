@@ -94,7 +94,7 @@ public final class ClassroomView extends BorderPane {
 
   private PartView build(Part which) {
     return switch (which) {
-      case PROGRESS -> new ProgressView(new ProgressViewModel(session), inTurn);
+      case PROGRESS -> new ProgressView(new ProgressViewModel(session), around);
       case OVERVIEW -> new ComparisonView(new ComparisonViewModel(asked), around);
       case COMPARE -> new FairView(new FairViewModel(asked), around);
       case CONTROL -> new ControlView(new ControlViewModel(asked), around);

@@ -10,7 +10,6 @@ import org.jspecify.annotations.Nullable;
 import walebook.compare.PieceResult;
 import walebook.compare.SettingRow;
 import walebook.desk.common.EmptyState;
-import walebook.desk.common.PicturePane;
 import walebook.desk.common.Texts;
 import walebook.drawing.DotPlot;
 import walebook.quantity.Show;
@@ -25,18 +24,15 @@ final class ComparisonView extends AskedPart<ComparisonViewModel.Found> {
   private final SettingTable rows;
   private final VBox table = new VBox(8);
   private final VBox pieces = new VBox(8);
-  private final VBox dots = new VBox(8);
+  private final PlotCard dots = card();
   private final Label aside = Texts.text("");
-  private final PicturePane plot;
 
   ComparisonView(ComparisonViewModel model, Around around) {
     super(model, around, FiltersView.Ask.LESSON, FiltersView.Ask.CLOTH, FiltersView.Ask.FACTORS);
     this.model = model;
     this.words = model.words();
-    plot = new PicturePane(words);
     says.getStyleClass().add("card");
     pieces.getStyleClass().add("card");
-    dots.getStyleClass().add("card");
     rows = new SettingTable(words, model.rows());
     rows.opens(model::open);
     aside.getStyleClass().add("caption");
@@ -121,14 +117,14 @@ final class ComparisonView extends AskedPart<ComparisonViewModel.Found> {
 
   private void dots(ComparisonPlot now) {
     DotPlot drawing = now.plot();
-    plot.show(drawing);
-    dots.getChildren()
-        .setAll(
-            Texts.section(words.say("desk.class.plot.title")),
-            Texts.caption(words.say("desk.class.plot.note")),
-            plot);
-    if (now.leftOut() > 0) {
-      dots.getChildren().add(Texts.caption(words.say("desk.class.plot.left-out", now.leftOut())));
+    if (drawing != null) {
+      String note = words.say("desk.class.plot.note");
+      String left = words.say("desk.class.plot.left-out", now.leftOut());
+      dots.show(
+          words.say("desk.class.plot.title"),
+          now.leftOut() > 0 ? note + " " + left : note,
+          drawing,
+          () -> FairTables.dots(words, drawing));
     }
     stand(3, dots, drawing != null);
   }

@@ -1,6 +1,5 @@
 package walebook.desk.classroom;
 
-import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -73,14 +72,11 @@ final class ControlView extends AskedPart<ControlViewModel.Found> {
     DotPlot plot = found.plot();
     if (plot != null) {
       PlotCard card = card();
-      List<List<String>> table = new ArrayList<>();
-      table.add(FairTables.header(words));
-      plot.rows().forEach(row -> table.add(FairTables.line("", row)));
       card.show(
           words.say("desk.class.control.title"),
           words.say("desk.class.control.plot-note"),
           plot,
-          () -> table);
+          () -> FairTables.dots(words, plot));
       getChildren()
           .addAll(
               new VBox(

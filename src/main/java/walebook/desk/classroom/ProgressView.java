@@ -5,15 +5,18 @@ import java.util.List;
 import java.util.Set;
 import javafx.beans.Observable;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.Tooltip;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.BeingRead;
 import walebook.desk.common.ColumnTable;
 import walebook.desk.common.EmptyState;
 import walebook.desk.common.InTurn;
+import walebook.desk.common.PicturePane;
 import walebook.desk.common.Texts;
 import walebook.record.Lesson;
 import walebook.words.Words;
@@ -25,10 +28,12 @@ final class ProgressView extends VBox implements PartView {
   private final ProgressViewModel model;
   private final Words words;
   private final InTurn inTurn;
+  private final PlotCard copies;
 
-  ProgressView(ProgressViewModel model, InTurn inTurn) {
+  ProgressView(ProgressViewModel model, Around around) {
     super(8);
-    this.inTurn = inTurn;
+    this.inTurn = around.inTurn();
+    this.copies = new PlotCard(model.session(), around.told());
     this.model = model;
     this.words = model.words();
     model.rows().addListener((Observable change) -> show());
@@ -95,6 +100,10 @@ final class ProgressView extends VBox implements PartView {
     for (Lesson lesson : model.lessons()) {
       getChildren().add(Texts.caption(Choice.of(lesson, words).name()));
     }
+    Button picture = new Button(words.say("desk.class.copy-picture"));
+    picture.getStyleClass().add("quiet");
+    picture.setOnAction(pressed -> new PicturePane(words, model.drawing()).copy());
+    getChildren().add(new FlowPane(8, 8, picture, copies.button(model::table)));
   }
 
   private ColumnTable<ProgressRow> table(List<ProgressRow> rows) {

@@ -3,6 +3,7 @@ package walebook.desk.classroom;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.collections.FXCollections;
@@ -80,19 +81,61 @@ public final class ProgressViewModel {
   }
 
   private DoneTable part(int firstRow, int firstLesson) {
-    int last = Math.min(lessons.size(), firstLesson + LESSONS_ON_BOARD);
-    List<ProgressRow> some =
-        rows.subList(firstRow, Math.min(rows.size(), firstRow + ROWS_ON_BOARD));
+    return drawn(
+        rows.subList(firstRow, Math.min(rows.size(), firstRow + ROWS_ON_BOARD)),
+        row -> row.found().student().alias(),
+        firstLesson,
+        Math.min(lessons.size(), firstLesson + LESSONS_ON_BOARD));
+  }
+
+  private DoneTable drawn(
+      List<ProgressRow> some, Function<ProgressRow, String> name, int first, int last) {
     return new DoneTable(
-        some.stream().map(row -> row.found().student().alias()).toList(),
-        lessons.subList(firstLesson, last).stream().map(Choice::day).toList(),
+        some.stream().map(name).toList(),
+        lessons.subList(first, last).stream().map(Choice::day).toList(),
         some.stream()
             .map(
                 row ->
-                    row.found().perLesson().subList(firstLesson, last).stream()
+                    row.found().perLesson().subList(first, last).stream()
                         .map(each -> new DoneTable.Cell(each.logged(), each.planned()))
                         .toList())
             .toList());
+  }
+
+  /** The whole table as a picture, with names as they are shown. */
+  DoneTable drawing() {
+    return drawn(rows, ProgressRow::name, 0, lessons.size());
+  }
+
+  /** The numbers for a spreadsheet, the header first: two for each lesson, done and planned. */
+  List<List<String>> table() {
+    List<List<String>> lines = new ArrayList<>();
+    List<String> header = new ArrayList<>(List.of(words().say("desk.class.col.student")));
+    for (Lesson lesson : lessons) {
+      String name = Choice.of(lesson, words()).name();
+      header.add(words().say("desk.class.progress.col.done", name));
+      header.add(words().say("desk.class.progress.col.planned", name));
+    }
+    header.add(words().say("desk.class.col.own"));
+    header.add(words().say("desk.class.col.readings"));
+    header.add(words().say("desk.class.col.last"));
+    lines.add(header);
+    for (ProgressRow row : rows) {
+      List<String> line = new ArrayList<>(List.of(row.name()));
+      for (ClassProgress.Done each : row.found().perLesson()) {
+        line.add(Integer.toString(each.logged()));
+        line.add(Integer.toString(each.planned()));
+      }
+      line.add(Integer.toString(row.found().own()));
+      line.add(Integer.toString(row.found().readings()));
+      line.add(row.lastDay());
+      lines.add(line);
+    }
+    return lines;
+  }
+
+  Session session() {
+    return session;
   }
 
   Words words() {

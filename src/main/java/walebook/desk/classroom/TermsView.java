@@ -1,7 +1,6 @@
 package walebook.desk.classroom;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import javafx.beans.Observable;
 import javafx.geometry.Pos;
@@ -104,10 +103,7 @@ final class TermsView extends AskedPart<TermsViewModel.Known> {
     DotPlot plot = found.plot();
     if (plot != null) {
       PlotCard card = card();
-      List<List<String>> table = new ArrayList<>();
-      table.add(FairTables.header(words));
-      plot.rows().forEach(row -> table.add(FairTables.line("", row)));
-      card.show(words.say("desk.class.terms.plot"), "", plot, () -> table);
+      card.show(words.say("desk.class.terms.plot"), "", plot, () -> FairTables.dots(words, plot));
       known.getChildren().add(card);
     }
   }

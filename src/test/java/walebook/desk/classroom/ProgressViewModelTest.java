@@ -13,6 +13,7 @@ import walebook.compare.ClassProgress;
 import walebook.desk.RoomBook;
 import walebook.desk.Sessions;
 import walebook.desk.common.Session;
+import walebook.drawing.DoneTable;
 
 class ProgressViewModelTest {
   @TempDir Path folder;
@@ -25,6 +26,9 @@ class ProgressViewModelTest {
       assertThat(model.lessons()).hasSize(1);
       assertThat(model.cell(model.rows().get(0), 0)).isEqualTo("4 / 5");
       assertThat(model.rows().get(0).found().own()).isEqualTo(2);
+      assertThat(model.table()).hasSize(13).allMatch(line -> line.size() == 6);
+      assertThat(model.table().get(1).subList(1, 4)).containsExactly("4", "5", "2");
+      assertThat(model.drawing().cells().get(0)).containsExactly(new DoneTable.Cell(4, 5));
     }
   }
 

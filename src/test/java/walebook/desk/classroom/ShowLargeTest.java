@@ -49,10 +49,9 @@ class ShowLargeTest {
     Session session = Sessions.of(demo, demo.classes().all().get(0), null);
     FiltersViewModel asked = new FiltersViewModel(session);
     asked.widen();
-    InTurn inTurn = new InTurn();
-    Around around = new Around(notice -> {}, inTurn);
+    Around around = new Around(notice -> {}, new InTurn());
     growth = new GrowthViewModel(asked);
-    parts.put("Progress", new ProgressView(new ProgressViewModel(session), inTurn));
+    parts.put("Progress", new ProgressView(new ProgressViewModel(session), around));
     parts.put("Overview", new ComparisonView(new ComparisonViewModel(asked), around));
     parts.put("seam’s share", new FairView(new FairViewModel(asked), around));
     parts.put("From own control", new ControlView(new ControlViewModel(asked), around));
