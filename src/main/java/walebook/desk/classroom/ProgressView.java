@@ -109,7 +109,7 @@ final class ProgressView extends VBox implements PartView {
   private ColumnTable<ProgressRow> table(List<ProgressRow> rows) {
     ColumnTable<ProgressRow> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.class.progress.says"));
-    table.words(words.say("desk.class.col.student"), 11.5, ProgressRow::name);
+    table.wrapped(words.say("desk.class.col.student"), 11.5, ProgressRow::name);
     for (int i = 0; i < model.lessons().size(); i++) {
       lesson(table, i, model.lessons().get(i));
     }
