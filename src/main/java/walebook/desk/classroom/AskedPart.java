@@ -119,6 +119,21 @@ abstract class AskedPart<T> extends VBox implements PartView {
     empty(words().say("desk.class.empty"), words().say("desk.class.empty.begin"), model::logFirst);
   }
 
+  /**
+   * Nothing is there in what is asked: there may be in all lessons and cloths, or not yet at all.
+   */
+  final void nothing(String says) {
+    FiltersViewModel filters = asking.filters();
+    getChildren()
+        .setAll(
+            filters.isNarrowed()
+                ? new EmptyState(
+                    words().say("desk.class.narrowed"),
+                    words().say("desk.class.ask-all"),
+                    filters::widen)
+                : new EmptyState(says, words().say("desk.class.empty.begin"), model::logFirst));
+  }
+
   /** Sentences and a plot, for the board; nothing where neither is there. */
   static List<Finding> large(List<String> says, @Nullable Drawing plot, String note) {
     return says.isEmpty() && plot == null ? List.of() : List.of(new Finding(says, plot, note));

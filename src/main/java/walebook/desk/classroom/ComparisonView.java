@@ -9,7 +9,6 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.compare.PieceResult;
 import walebook.compare.SettingRow;
-import walebook.desk.common.EmptyState;
 import walebook.desk.common.Texts;
 import walebook.drawing.DotPlot;
 import walebook.quantity.Show;
@@ -73,12 +72,7 @@ final class ComparisonView extends AskedPart<ComparisonViewModel.Found> {
       return;
     }
     if (found.pieces() == 0) {
-      getChildren()
-          .setAll(
-              new EmptyState(
-                  words.say("desk.class.empty"),
-                  words.say("desk.class.empty.begin"),
-                  model::logFirst));
+      nothing(words.say("desk.class.empty"));
       return;
     }
     List<Runnable> steps = new ArrayList<>();

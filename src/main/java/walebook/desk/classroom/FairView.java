@@ -88,12 +88,12 @@ final class FairView extends AskedPart<FairFound> {
       empty();
     } else if (found.comparison().isEmpty()) {
       String says = String.join(" ", found.says());
-      boolean other = found.comparison().without() > 0;
-      getChildren()
-          .setAll(
-              other
-                  ? new EmptyState(says, words.say("desk.class.ask-held"), model::askHeld)
-                  : new EmptyState(says, words.say("desk.class.empty.begin"), model::logFirst));
+      if (found.comparison().without() > 0) {
+        getChildren()
+            .setAll(new EmptyState(says, words.say("desk.class.ask-held"), model::askHeld));
+      } else {
+        nothing(says);
+      }
     } else {
       inTurn(steps(found));
     }

@@ -12,6 +12,7 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.ChoiceField;
 import walebook.desk.common.ColumnTable;
+import walebook.desk.common.EmptyState;
 import walebook.desk.common.Texts;
 import walebook.drawing.DotPlot;
 import walebook.words.Words;
@@ -91,7 +92,13 @@ final class TermsView extends AskedPart<TermsViewModel.Known> {
     known.getChildren().clear();
     if (found == null) {
       if (model.session().schoolClassProperty().get() == null) {
-        known.getChildren().setAll(Texts.text(words.say("desk.class.terms.empty")));
+        known
+            .getChildren()
+            .setAll(
+                new EmptyState(
+                    words.say("desk.class.terms.empty"),
+                    words.say("desk.class.empty.begin"),
+                    model::logFirst));
       }
       return;
     }
