@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.FlowPane;
@@ -38,6 +39,11 @@ abstract class AskedPart<T> extends VBox implements PartView {
 
   /** What stands on the board; names are aliases here. */
   abstract List<Finding> large(T found);
+
+  /** The same once all that it takes is there. */
+  void large(T found, Consumer<List<Finding>> show) {
+    show.accept(large(found));
+  }
 
   /** How the part is called on the board; empty where what is compared says enough. */
   abstract String called();
@@ -79,7 +85,11 @@ abstract class AskedPart<T> extends VBox implements PartView {
     if (asking.session().schoolClassProperty().get() == null) {
       board.show(new ClassBoard.Shown(title, List.of(), ""));
     } else {
-      asking.forBoard(found -> board.show(new ClassBoard.Shown(title, large(found), foot(found))));
+      asking.forBoard(
+          found ->
+              large(
+                  found,
+                  findings -> board.show(new ClassBoard.Shown(title, findings, foot(found)))));
     }
   }
 

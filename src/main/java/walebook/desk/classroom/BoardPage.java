@@ -1,9 +1,12 @@
 package walebook.desk.classroom;
 
+import java.util.List;
 import javafx.application.Platform;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.image.ImageView;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
@@ -22,6 +25,12 @@ final class BoardPage extends ScrollPane {
   /** What is gone on by, so that the last line is seen again. */
   private static final double STEP = 0.85;
 
+  /** How much of the screen a photo is high. */
+  private static final double PHOTO = 0.6;
+
+  /** Between photos, px. */
+  private static final double GAP = 24;
+
   private final Lines lines;
   private final BooleanBinding goesOn;
 
@@ -33,6 +42,9 @@ final class BoardPage extends ScrollPane {
     if (plot != null) {
       VBox.setVgrow(plot, Priority.ALWAYS);
       lines.getChildren().add(plot);
+    }
+    if (!page.photos().isEmpty()) {
+      lines.getChildren().add(photos(page.photos()));
     }
     if (!page.note().isEmpty()) {
       lines.getChildren().add(Texts.text(page.note(), "class-board-note"));
@@ -48,6 +60,23 @@ final class BoardPage extends ScrollPane {
     goesOn =
         Bindings.createBooleanBinding(
             () -> room() > 1, lines.heightProperty(), viewportBoundsProperty());
+  }
+
+  /** Beside each other, each over what is said of it. */
+  private HBox photos(List<Finding.Photo> photos) {
+    HBox strip = new HBox(GAP);
+    for (Finding.Photo each : photos) {
+      ImageView view = new ImageView(each.image());
+      view.setPreserveRatio(true);
+      view.fitHeightProperty().bind(viewportBoundsProperty().map(seen -> PHOTO * seen.getHeight()));
+      view.fitWidthProperty()
+          .bind(
+              viewportBoundsProperty()
+                  .map(seen -> Math.max(1, seen.getWidth() / photos.size() - 2 * GAP)));
+      view.setAccessibleText(each.says());
+      strip.getChildren().add(new VBox(GAP / 2, view, Texts.text(each.says())));
+    }
+    return strip;
   }
 
   /** True when it is higher than what is seen of it. */

@@ -21,7 +21,11 @@ final class BoardPages {
   private final List<Page> pages = new ArrayList<>();
 
   /** One screen. */
-  record Page(List<String> says, @Nullable Drawing plot, String note) {}
+  record Page(List<String> says, @Nullable Drawing plot, String note, List<Finding.Photo> photos) {
+    Page(List<String> says, @Nullable Drawing plot, String note) {
+      this(says, plot, note, List.of());
+    }
+  }
 
   private BoardPages(int rows) {
     this.rows = rows;
@@ -41,6 +45,10 @@ final class BoardPages {
   private void add(Finding finding) {
     List<Drawing> plots = plots(finding.plot());
     List<String> says = finding.says();
+    if (!finding.photos().isEmpty()) {
+      pages.add(new Page(says, null, "", finding.photos()));
+      return;
+    }
     if (plots.isEmpty()) {
       sentences(says);
       return;

@@ -2,7 +2,11 @@ package walebook.desk.classroom;
 
 import java.io.ByteArrayInputStream;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ContentDisplay;
@@ -27,6 +31,9 @@ import walebook.words.Words;
  */
 final class FairView extends AskedPart<FairFound> {
   private static final int PHOTO = 150;
+
+  /** The longer side of a photo on the board, px. */
+  private static final int ON_BOARD = 700;
 
   private final FairViewModel model;
   private final Words words;
@@ -72,6 +79,45 @@ final class FairView extends AskedPart<FairFound> {
     boolean rate = found.comparison().question().outcome().isRate();
     String note = words.say(rate ? "desk.class.plot.rate" : "desk.class.plot.interval");
     return large(found.says(), found.plot(), note);
+  }
+
+  /** The photos of the best and the worst come after the rest. */
+  @Override
+  void large(FairFound found, Consumer<List<Finding>> show) {
+    model
+        .session()
+        .run(
+            progress -> images(model.photos(found)),
+            images -> {
+              List<Finding> all = new ArrayList<>(large(found));
+              photos(words.say("desk.class.best"), found.best(), images, all);
+              photos(words.say("desk.class.worst"), found.worst(), images, all);
+              show.accept(all);
+            });
+  }
+
+  /** Unpacked away from the window, no larger than the screen needs them. */
+  private static Map<UUID, Image> images(Map<UUID, byte[]> photos) {
+    Map<UUID, Image> images = new HashMap<>();
+    photos.forEach(
+        (piece, photo) ->
+            images.put(
+                piece, new Image(new ByteArrayInputStream(photo), ON_BOARD, ON_BOARD, true, true)));
+    return images;
+  }
+
+  private static void photos(
+      String title, List<FairFound.Standout> some, Map<UUID, Image> images, List<Finding> all) {
+    List<Finding.Photo> photos = new ArrayList<>();
+    for (FairFound.Standout each : some) {
+      Image image = images.get(each.dot().pieceId());
+      if (image != null) {
+        photos.add(new Finding.Photo(each.says(), image));
+      }
+    }
+    if (!photos.isEmpty()) {
+      all.add(new Finding(List.of(title), null, "", photos));
+    }
   }
 
   @Override

@@ -48,6 +48,18 @@ public final class FairViewModel extends AskingModel<FairFound> {
     filters().outcomeProperty().set(Outcome.HELD);
   }
 
+  /** The whole photos of the best and worst pieces, by piece; read away from the window. */
+  Map<UUID, byte[]> photos(FairFound found) {
+    Book book = session().book();
+    Map<UUID, byte[]> photos = new HashMap<>();
+    for (UUID piece : found.photos().keySet()) {
+      book.photos().ofPiece(piece).stream()
+          .findFirst()
+          .ifPresent(photo -> photos.put(piece, book.photos().image(photo.id())));
+    }
+    return photos;
+  }
+
   /** On how much a comparison rests, and how much of it is open. */
   static String foot(Words words, FairFound found) {
     List<FairPair> pairs = found.comparison().pairs();

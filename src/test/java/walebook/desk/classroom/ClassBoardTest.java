@@ -9,6 +9,7 @@ import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
+import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
@@ -68,12 +69,15 @@ class ClassBoardTest {
         Collections.nCopies(
             SETTINGS,
             new DotRow("setting", List.of(new DotRow.Dot(30, false)), 30.0, 25.0, 35.0, 0));
+    List<Finding.Photo> photos =
+        Collections.nCopies(3, new Finding.Photo("EPG-K7G", new WritableImage(700, 525)));
     ClassBoard.Shown shown =
         new ClassBoard.Shown(
             "all lessons · names hidden",
             List.of(
                 new Finding(
-                    List.of("first", "second", "third"), new DotPlot("stretch", rows, null), "")),
+                    List.of("first", "second", "third"), new DotPlot("stretch", rows, null), ""),
+                new Finding(List.of("best"), null, "", photos)),
             FairViewModel.foot(WORDS, found));
     Scene scene = new Scene(new ClassBoard(WORDS, shown, 100), 1280, 800);
     look.dress(scene);
@@ -102,7 +106,7 @@ class ClassBoardTest {
             "all lessons · names hidden",
             "first",
             "Pieces: 8 · set aside: 0 · pairs that can’t be told apart yet: 1 of 1",
-            "1 of 4   ·   more: Space or →   ·   back: ←   ·   Esc closes")
+            "1 of 5   ·   more: Space or →   ·   back: ←   ·   Esc closes")
         .doesNotContain("second");
   }
 
@@ -132,6 +136,22 @@ class ClassBoardTest {
     assertThat(at.getHeight()).isGreaterThan(200);
     assertThat(at.getMinY()).isGreaterThanOrEqualTo(0);
     assertThat(at.getMaxY()).isLessThan(board.getScene().getHeight());
+  }
+
+  @Test
+  void photosStandWholeBesideEachOther(FxRobot robot) {
+    for (int i = 0; i < 4; i++) {
+      robot.type(KeyCode.SPACE);
+    }
+    assertThat(said()).contains("best", "EPG-K7G");
+    double end = 0;
+    for (Node each : board.getScene().getRoot().lookupAll(".image-view")) {
+      Bounds at = each.localToScene(each.getLayoutBounds());
+      assertThat(at.getWidth()).isGreaterThan(300);
+      assertThat(at.getMinX()).isGreaterThan(end);
+      end = at.getMaxX();
+    }
+    assertThat(end).isBetween(1000.0, 1280.0);
   }
 
   private Label first() {
