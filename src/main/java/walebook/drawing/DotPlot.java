@@ -1,5 +1,6 @@
 package walebook.drawing;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.DoubleStream;
@@ -16,8 +17,10 @@ import walebook.working.Message;
  * @param axisName what is measured, with its unit, such as {@code seam stretch, %}
  * @param rows from top to bottom
  * @param wanted a value that is asked for, drawn as a line; null for none
+ * @param span what the scale spans; null for what the rows do
  */
-public record DotPlot(String axisName, List<DotRow> rows, @Nullable Double wanted)
+public record DotPlot(
+    String axisName, List<DotRow> rows, @Nullable Double wanted, @Nullable Span span)
     implements Drawing {
   private static final double DOT = 4.4;
   private static final double COUNT = 46;
@@ -25,6 +28,9 @@ public record DotPlot(String axisName, List<DotRow> rows, @Nullable Double wante
   private static final double LEAST_ROW = 34;
   private static final double TOP = 28;
   private static final double LABEL_LINE = 20;
+
+  /** From one line of a label to its next. */
+  private static final double LINE = 15;
 
   /** With more rows than this the scale stands above them too: its end may be scrolled away. */
   private static final int FEW_ROWS = 3;
@@ -39,9 +45,38 @@ public record DotPlot(String axisName, List<DotRow> rows, @Nullable Double wante
   /** Half a number of the scale. */
   private static final double NARROW_START = 20;
 
+  /**
+   * What a scale spans.
+   *
+   * @param whole true for counts and grades, which have nothing between
+   */
+  public record Span(double least, double most, boolean whole) {}
+
   public DotPlot {
     Objects.requireNonNull(axisName, "axisName");
     rows = List.copyOf(rows);
+  }
+
+  /** A plot whose scale spans what its rows do. */
+  public DotPlot(String axisName, List<DotRow> rows, @Nullable Double wanted) {
+    this(axisName, rows, wanted, null);
+  }
+
+  /**
+   * The same plot in parts one after the other, all on one scale.
+   *
+   * @param most rows of a part, 1 or more
+   */
+  public List<DotPlot> parts(int most) {
+    Span all = spanned();
+    // Parts of about the same height, lest the last be a single row.
+    int parts = Math.max(1, (rows.size() + most - 1) / most);
+    List<DotPlot> some = new ArrayList<>();
+    for (int i = 0; i < parts; i++) {
+      List<DotRow> part = rows.subList(i * rows.size() / parts, (i + 1) * rows.size() / parts);
+      some.add(new DotPlot(axisName, part, wanted, all));
+    }
+    return some;
   }
 
   @Override
@@ -100,11 +135,7 @@ public record DotPlot(String axisName, List<DotRow> rows, @Nullable Double wante
   }
 
   private void scale(Sketch sketch, Axis axis, double top, double bottom, boolean numbersAbove) {
-    // Counts and grades have nothing between.
-    boolean whole =
-        rows.stream()
-            .flatMap(row -> row.dots().stream())
-            .allMatch(dot -> dot.value() == Math.rint(dot.value()));
+    boolean whole = span == null ? isWhole() : span.whole();
     if (axis.from() < 0 && axis.to() > 0) {
       sketch.line(axis.place(0), top, axis.place(0), bottom, Pen.solid(Role.SOFT, 1.6));
     }
@@ -122,13 +153,20 @@ public record DotPlot(String axisName, List<DotRow> rows, @Nullable Double wante
   }
 
   private static void label(Sketch sketch, DotRow row, double room, double base, boolean above) {
-    String label = TextWidth.fit(row.label(), Sketch.LABEL, room);
     if (above) {
+      String label = TextWidth.fit(row.label(), Sketch.LABEL, room);
       double wide = TextWidth.of(label, Sketch.LABEL) + 4;
       sketch.rect(0, base - 13, wide, 17, Role.CARD, null);
+      sketch.text(0, base, label, Shape.Anchor.START, Role.INK);
+      return;
     }
-    Shape.Anchor anchor = above ? Shape.Anchor.START : Shape.Anchor.END;
-    sketch.text(above ? 0 : room, base, label, anchor, Role.INK);
+    // What tells settings apart often stands last.
+    List<String> lines = TextWidth.inTwo(row.label(), Sketch.LABEL, room);
+    double y = base - LINE / 2 * (lines.size() - 1);
+    for (String each : lines) {
+      sketch.text(room, y, each, Shape.Anchor.END, Role.INK);
+      y += LINE;
+    }
   }
 
   private static void row(Sketch sketch, Axis axis, Packed packed, double middle, double wide) {
@@ -193,7 +231,19 @@ public record DotPlot(String axisName, List<DotRow> rows, @Nullable Double wante
         : value;
   }
 
+  private boolean isWhole() {
+    return rows.stream()
+        .flatMap(row -> row.dots().stream())
+        .allMatch(dot -> dot.value() == Math.rint(dot.value()));
+  }
+
   private Axis axis(double start, double end) {
+    Span all = span == null ? spanned() : span;
+    return Axis.around(all.least(), all.most(), start, end, 8);
+  }
+
+  /** What the rows span, with a little room at either end; up to 100 where nothing is known. */
+  private Span spanned() {
     double[] dots =
         rows.stream()
             .flatMap(row -> row.dots().stream())
@@ -210,13 +260,13 @@ public record DotPlot(String axisName, List<DotRow> rows, @Nullable Double wante
             .mapToDouble(Double::doubleValue);
     double[] all = DoubleStream.concat(DoubleStream.of(dots), others).toArray();
     if (all.length == 0) {
-      return new Axis(0, 100, start, end);
+      return new Span(0, 100, isWhole());
     }
     double least = DoubleStream.of(all).min().orElse(0);
     double most = DoubleStream.of(all).max().orElse(1);
     double pad = Math.max(1e-9, (most - least) * 0.04);
-    return Axis.around(
-        least >= 0 ? Math.max(0, least - pad) : least - pad, most + pad, start, end, 8);
+    double from = least >= 0 ? Math.max(0, least - pad) : least - pad;
+    return new Span(from, most + pad, isWhole());
   }
 
   private static Double maybe(@Nullable Double value) {

@@ -1,5 +1,7 @@
 package walebook.drawing;
 
+import java.util.List;
+
 /**
  * Estimates how wide a text is, so that pictures can be laid out without a screen. Advance widths
  * are those of Atkinson Hyperlegible Next Regular, measured; letters beyond ASCII count as wide.
@@ -31,6 +33,20 @@ final class TextWidth {
       end = text.offsetByCodePoints(end, -1);
     }
     return text.substring(0, end).stripTrailing() + "…";
+  }
+
+  /** The text on one line, or broken at a blank into two of which the second is shortened. */
+  static List<String> inTwo(String text, double size, double room) {
+    if (of(text, size) <= room) {
+      return List.of(text);
+    }
+    int at = text.lastIndexOf(' ');
+    while (at > 0 && of(text.substring(0, at), size) > room) {
+      at = text.lastIndexOf(' ', at - 1);
+    }
+    return at <= 0
+        ? List.of(fit(text, size, room))
+        : List.of(text.substring(0, at), fit(text.substring(at + 1), size, room));
   }
 
   private static int perMille(int letter) {

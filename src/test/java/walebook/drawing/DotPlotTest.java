@@ -86,6 +86,20 @@ class DotPlotTest {
   }
 
   @Test
+  void whatStandsLastInALabelIsReadOnASecondLine() {
+    DotRow row =
+        DotRow.of("Breakwater rib · four-thread overlock · length 2.5 · feed 1.3", List.of());
+    List<Shape.Text> texts =
+        new DotPlot("%", List.of(row), null)
+            .at(640, words).shapes().stream()
+                .filter(Shape.Text.class::isInstance)
+                .map(Shape.Text.class::cast)
+                .toList();
+    assertThat(texts).noneMatch(text -> text.says().endsWith("…"));
+    assertThat(texts).anyMatch(text -> text.says().endsWith("feed 1.3") && text.left() >= 0);
+  }
+
+  @Test
   void anIntervalFarBeyondWhatWasMeasuredLeavesTheDotsReadable() {
     DotRow row =
         new DotRow(

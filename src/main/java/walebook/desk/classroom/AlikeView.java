@@ -23,13 +23,21 @@ final class AlikeView extends AskedPart<AlikeViewModel.Found> {
   }
 
   @Override
-  List<Node> large(AlikeViewModel.Found found) {
-    List<Node> lines = new ArrayList<>();
+  String called() {
+    return words.say("desk.class.alike");
+  }
+
+  @Override
+  List<Finding> large(AlikeViewModel.Found found) {
+    List<Finding> all = new ArrayList<>();
     for (AlikeViewModel.Study each : found.studies()) {
-      lines.add(Texts.section(each.title()));
-      lines.addAll(large(each.says(), each.bias()));
+      List<String> says = new ArrayList<>(each.says());
+      // Which cloth it is stands above what is said of it.
+      String first = says.isEmpty() ? each.title() : each.title() + "\n" + says.remove(0);
+      says.add(0, first);
+      all.add(new Finding(says, each.bias(), words.say("desk.class.alike.bias-note")));
     }
-    return lines;
+    return all;
   }
 
   @Override

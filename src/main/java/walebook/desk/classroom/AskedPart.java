@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.EmptyState;
-import walebook.desk.common.PicturePane;
 import walebook.desk.common.Texts;
 import walebook.drawing.Drawing;
 import walebook.words.Words;
@@ -21,8 +21,6 @@ import walebook.words.Words;
  * @param <T> what is found
  */
 abstract class AskedPart<T> extends VBox implements PartView {
-  private static final int SENTENCES_ON_BOARD = 3;
-
   private final AskingModel<T> model;
   private final Asking<T> asking;
   private final Around around;
@@ -40,7 +38,20 @@ abstract class AskedPart<T> extends VBox implements PartView {
   abstract void show(@Nullable T found);
 
   /** What stands on the board; names are aliases here. */
-  abstract List<Node> large(T found);
+  abstract List<Finding> large(T found);
+
+  /** The same once all that it takes is there. */
+  void large(T found, Consumer<List<Finding>> show) {
+    show.accept(large(found));
+  }
+
+  /** How the part is called on the board; empty where what is compared says enough. */
+  abstract String called();
+
+  /** On how much it rests, for the board. */
+  String foot(T found) {
+    return "";
+  }
 
   /** Begins to show; called when the part is made. */
   final void follow() {
@@ -69,8 +80,35 @@ abstract class AskedPart<T> extends VBox implements PartView {
   }
 
   @Override
-  public void showLarge(Large board) {
-    asking.forBoard(found -> board.show(large(found)));
+  public final void showLarge(Large board) {
+    String title = boardTitle();
+    if (asking.session().schoolClassProperty().get() == null) {
+      board.show(new ClassBoard.Shown(title, List.of(), ""));
+    } else {
+      asking.forBoard(
+          found ->
+              large(
+                  found,
+                  findings -> board.show(new ClassBoard.Shown(title, findings, foot(found)))));
+    }
+  }
+
+  /** Of what is asked now. */
+  private String boardTitle() {
+    FiltersViewModel filters = asking.filters();
+    List<String> of = new ArrayList<>();
+    if (asks.contains(FiltersView.Ask.LESSON)) {
+      of.add(filters.lessonProperty().get().name());
+    }
+    if (asks.contains(FiltersView.Ask.CLOTH)) {
+      of.add(filters.clothProperty().get().name());
+    }
+    if (asks.contains(FiltersView.Ask.OUTCOME)) {
+      of.add(words().say("compare.outcome." + filters.outcomeProperty().get().key()));
+    }
+    of.add(called());
+    of.removeIf(String::isEmpty);
+    return words().say("desk.class.board.title", String.join(" · ", of));
   }
 
   final Words words() {
@@ -91,14 +129,29 @@ abstract class AskedPart<T> extends VBox implements PartView {
     empty(words().say("desk.class.empty"), words().say("desk.class.empty.begin"), model::logFirst);
   }
 
-  /** The first sentences and a picture, for the board. */
-  final List<Node> large(List<String> says, @Nullable Drawing drawing) {
-    List<Node> lines = new ArrayList<>();
-    says.stream().limit(SENTENCES_ON_BOARD).forEach(s -> lines.add(Texts.text(s, "strong")));
-    if (drawing != null) {
-      lines.add(new PicturePane(words(), drawing));
-    }
-    return lines;
+  /**
+   * Nothing is there in what is asked: there may be in all lessons and cloths, or not yet at all.
+   */
+  final void nothing(String says) {
+    FiltersViewModel filters = asking.filters();
+    getChildren()
+        .setAll(
+            filters.isNarrowed()
+                ? new EmptyState(
+                    words().say("desk.class.narrowed"),
+                    words().say("desk.class.ask-all"),
+                    filters::widen)
+                : new EmptyState(says, words().say("desk.class.empty.begin"), model::logFirst));
+  }
+
+  /** Sentences and a plot, for the board; nothing where neither is there. */
+  static List<Finding> large(List<String> says, @Nullable Drawing plot, String note) {
+    return says.isEmpty() && plot == null ? List.of() : List.of(new Finding(says, plot, note));
+  }
+
+  /** On how many pieces it rests. */
+  final String foot(int pieces, int setAside) {
+    return words().say("desk.class.board.foot", pieces, setAside);
   }
 
   /** Does the steps of showing what was found one a frame, in the place of those not done yet. */

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
-import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
@@ -13,7 +12,6 @@ import javafx.scene.layout.VBox;
 import javafx.stage.Window;
 import org.jspecify.annotations.Nullable;
 import walebook.book.open.SqliteFiles;
-import walebook.desk.common.Board;
 import walebook.desk.common.InTurn;
 import walebook.desk.common.PlaceFrame;
 import walebook.desk.common.Segments;
@@ -96,7 +94,7 @@ public final class ClassroomView extends BorderPane {
 
   private PartView build(Part which) {
     return switch (which) {
-      case PROGRESS -> new ProgressView(new ProgressViewModel(session), inTurn);
+      case PROGRESS -> new ProgressView(new ProgressViewModel(session), around);
       case OVERVIEW -> new ComparisonView(new ComparisonViewModel(asked), around);
       case COMPARE -> new FairView(new FairViewModel(asked), around);
       case CONTROL -> new ControlView(new ControlViewModel(asked), around);
@@ -116,17 +114,12 @@ public final class ClassroomView extends BorderPane {
     }
 
     @Override
-    public void show(List<Node> content) {
-      if (content.isEmpty()) {
+    public void show(ClassBoard.Shown shown) {
+      if (shown.findings().isEmpty()) {
         frame.say(words.say("desk.class.nothing-large"));
       } else {
-        new Board(words, look).show(over(), content.toArray(new Node[0]));
+        ClassBoard.show(words, look, over(), shown);
       }
-    }
-
-    @Override
-    public void show(FairBoard.Shown comparison) {
-      FairBoard.show(words, look, over(), comparison);
     }
 
     private @Nullable Window over() {

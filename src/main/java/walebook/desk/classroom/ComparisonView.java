@@ -2,7 +2,6 @@ package walebook.desk.classroom;
 
 import java.util.ArrayList;
 import java.util.List;
-import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
@@ -10,8 +9,6 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.compare.PieceResult;
 import walebook.compare.SettingRow;
-import walebook.desk.common.EmptyState;
-import walebook.desk.common.PicturePane;
 import walebook.desk.common.Texts;
 import walebook.drawing.DotPlot;
 import walebook.quantity.Show;
@@ -26,18 +23,15 @@ final class ComparisonView extends AskedPart<ComparisonViewModel.Found> {
   private final SettingTable rows;
   private final VBox table = new VBox(8);
   private final VBox pieces = new VBox(8);
-  private final VBox dots = new VBox(8);
+  private final PlotCard dots = card();
   private final Label aside = Texts.text("");
-  private final PicturePane plot;
 
   ComparisonView(ComparisonViewModel model, Around around) {
     super(model, around, FiltersView.Ask.LESSON, FiltersView.Ask.CLOTH, FiltersView.Ask.FACTORS);
     this.model = model;
     this.words = model.words();
-    plot = new PicturePane(words);
     says.getStyleClass().add("card");
     pieces.getStyleClass().add("card");
-    dots.getStyleClass().add("card");
     rows = new SettingTable(words, model.rows());
     rows.opens(model::open);
     aside.getStyleClass().add("caption");
@@ -48,22 +42,26 @@ final class ComparisonView extends AskedPart<ComparisonViewModel.Found> {
   }
 
   @Override
-  List<Node> large(ComparisonViewModel.Found found) {
-    List<Node> lines = new ArrayList<>();
-    found.says().stream().limit(1).forEach(each -> lines.add(Texts.text(each, "strong")));
-    lines.add(Texts.text(words.say("desk.class.board.legend"), "board-close"));
-    PicturePane picture = new PicturePane(words);
-    picture.show(found.plot().plot());
-    VBox held = new VBox(8);
+  String called() {
+    return words.say("desk.class.overview");
+  }
+
+  @Override
+  List<Finding> large(ComparisonViewModel.Found found) {
+    if (found.pieces() == 0) {
+      return List.of();
+    }
+    List<String> says = new ArrayList<>(found.says());
     for (ComparedRow row : found.rows()) {
       int pulled = row.found().held() + row.found().gave();
-      held.getChildren()
-          .add(
-              Texts.text(
-                  words.say("desk.class.board.row", row.setting(), row.found().held(), pulled)));
+      says.add(words.say("desk.class.board.row", row.setting(), row.found().held(), pulled));
     }
-    lines.addAll(List.of(picture, held));
-    return lines;
+    return large(says, found.plot().plot(), words.say("desk.class.board.legend"));
+  }
+
+  @Override
+  String foot(ComparisonViewModel.Found found) {
+    return foot(found.pieces(), found.setAside());
   }
 
   @Override
@@ -74,12 +72,7 @@ final class ComparisonView extends AskedPart<ComparisonViewModel.Found> {
       return;
     }
     if (found.pieces() == 0) {
-      getChildren()
-          .setAll(
-              new EmptyState(
-                  words.say("desk.class.empty"),
-                  words.say("desk.class.empty.begin"),
-                  model::logFirst));
+      nothing(words.say("desk.class.empty"));
       return;
     }
     List<Runnable> steps = new ArrayList<>();
@@ -118,14 +111,14 @@ final class ComparisonView extends AskedPart<ComparisonViewModel.Found> {
 
   private void dots(ComparisonPlot now) {
     DotPlot drawing = now.plot();
-    plot.show(drawing);
-    dots.getChildren()
-        .setAll(
-            Texts.section(words.say("desk.class.plot.title")),
-            Texts.caption(words.say("desk.class.plot.note")),
-            plot);
-    if (now.leftOut() > 0) {
-      dots.getChildren().add(Texts.caption(words.say("desk.class.plot.left-out", now.leftOut())));
+    if (drawing != null) {
+      String note = words.say("desk.class.plot.note");
+      String left = words.say("desk.class.plot.left-out", now.leftOut());
+      dots.show(
+          words.say("desk.class.plot.title"),
+          now.leftOut() > 0 ? note + " " + left : note,
+          drawing,
+          () -> FairTables.dots(words, drawing));
     }
     stand(3, dots, drawing != null);
   }

@@ -1,6 +1,5 @@
 package walebook.desk.classroom;
 
-import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -38,8 +37,19 @@ final class ControlView extends AskedPart<ControlViewModel.Found> {
   }
 
   @Override
-  List<Node> large(ControlViewModel.Found found) {
-    return large(found.says(), found.plot());
+  String called() {
+    return words.say("desk.class.control");
+  }
+
+  @Override
+  List<Finding> large(ControlViewModel.Found found) {
+    return large(found.says(), found.plot(), words.say("desk.class.control.plot-note"));
+  }
+
+  @Override
+  String foot(ControlViewModel.Found found) {
+    int pieces = found.rows().stream().mapToInt(ControlViewModel.Row::pieces).sum();
+    return foot(pieces, found.setAside());
   }
 
   @Override
@@ -75,14 +85,11 @@ final class ControlView extends AskedPart<ControlViewModel.Found> {
 
   private PlotCard card(DotPlot plot) {
     PlotCard card = card();
-    List<List<String>> table = new ArrayList<>();
-    table.add(FairTables.header(words));
-    plot.rows().forEach(row -> table.add(FairTables.line("", row)));
     card.show(
         words.say("desk.class.control.title"),
         words.say("desk.class.control.plot-note"),
         plot,
-        () -> table);
+        () -> FairTables.dots(words, plot));
     return card;
   }
 

@@ -117,8 +117,24 @@ final class FairTables {
     return lines;
   }
 
+  /** A plot's rows: how many dots, their middle and its interval. */
+  static List<List<String>> dots(Words words, DotPlot plot) {
+    List<List<String>> lines = new ArrayList<>();
+    lines.add(
+        List.of(
+            words.say("desk.class.col.setting"),
+            words.say("desk.class.col.pieces"),
+            words.say("desk.class.col.middle"),
+            words.say("desk.class.col.limits")));
+    for (DotRow row : plot.rows()) {
+      List<String> line = line("", row);
+      lines.add(line.subList(1, line.size()));
+    }
+    return lines;
+  }
+
   /** One row of dots as cells. */
-  static List<String> line(String title, DotRow row) {
+  private static List<String> line(String title, DotRow row) {
     return List.of(
         title,
         row.label(),

@@ -2,7 +2,11 @@ package walebook.desk.classroom;
 
 import java.io.ByteArrayInputStream;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ContentDisplay;
@@ -27,6 +31,9 @@ import walebook.words.Words;
  */
 final class FairView extends AskedPart<FairFound> {
   private static final int PHOTO = 150;
+
+  /** The longer side of a photo on the board, px. */
+  private static final int ON_BOARD = 700;
 
   private final FairViewModel model;
   private final Words words;
@@ -63,19 +70,59 @@ final class FairView extends AskedPart<FairFound> {
   }
 
   @Override
-  List<Node> large(FairFound found) {
-    return large(found.says(), found.plot());
+  String called() {
+    return "";
   }
 
   @Override
-  public void showLarge(Large board) {
-    String title = model.boardTitle();
-    asking()
-        .forBoard(
-            found ->
-                board.show(
-                    new FairBoard.Shown(
-                        title, found.says(), found.plot(), FairViewModel.foot(words, found))));
+  List<Finding> large(FairFound found) {
+    boolean rate = found.comparison().question().outcome().isRate();
+    String note = words.say(rate ? "desk.class.plot.rate" : "desk.class.plot.interval");
+    return large(found.says(), found.plot(), note);
+  }
+
+  /** The photos of the best and the worst come after the rest. */
+  @Override
+  void large(FairFound found, Consumer<List<Finding>> show) {
+    model
+        .session()
+        .run(
+            progress -> images(model.photos(found)),
+            images -> {
+              List<Finding> all = new ArrayList<>(large(found));
+              photos(words.say("desk.class.best"), found.best(), images, all);
+              photos(words.say("desk.class.worst"), found.worst(), images, all);
+              show.accept(all);
+            });
+  }
+
+  /** Unpacked away from the window, no larger than the screen needs them. */
+  private static Map<UUID, Image> images(Map<UUID, byte[]> photos) {
+    Map<UUID, Image> images = new HashMap<>();
+    photos.forEach(
+        (piece, photo) ->
+            images.put(
+                piece, new Image(new ByteArrayInputStream(photo), ON_BOARD, ON_BOARD, true, true)));
+    return images;
+  }
+
+  private static void photos(
+      String title, List<FairFound.Standout> some, Map<UUID, Image> images, List<Finding> all) {
+    List<Finding.Photo> photos = new ArrayList<>();
+    for (FairFound.Standout each : some) {
+      Image image = images.get(each.dot().pieceId());
+      if (image != null) {
+        photos.add(new Finding.Photo(each.says(), image));
+      }
+    }
+    if (!photos.isEmpty()) {
+      all.add(new Finding(List.of(title), null, "", photos));
+    }
+  }
+
+  @Override
+  String foot(FairFound found) {
+    return FairViewModel.foot(words, found);
   }
 
   @Override
@@ -87,12 +134,12 @@ final class FairView extends AskedPart<FairFound> {
       empty();
     } else if (found.comparison().isEmpty()) {
       String says = String.join(" ", found.says());
-      boolean other = found.comparison().without() > 0;
-      getChildren()
-          .setAll(
-              other
-                  ? new EmptyState(says, words.say("desk.class.ask-held"), model::askHeld)
-                  : new EmptyState(says, words.say("desk.class.empty.begin"), model::logFirst));
+      if (found.comparison().without() > 0) {
+        getChildren()
+            .setAll(new EmptyState(says, words.say("desk.class.ask-held"), model::askHeld));
+      } else {
+        nothing(says);
+      }
     } else {
       inTurn(steps(found));
     }

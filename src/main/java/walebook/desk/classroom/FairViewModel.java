@@ -48,14 +48,16 @@ public final class FairViewModel extends AskingModel<FairFound> {
     filters().outcomeProperty().set(Outcome.HELD);
   }
 
-  /** Of what the comparison is that stands on the board. */
-  String boardTitle() {
-    return words()
-        .say(
-            "desk.class.board.title",
-            filters().lessonProperty().get().name(),
-            filters().clothProperty().get().name(),
-            words().say("compare.outcome." + filters().outcomeProperty().get().key()));
+  /** The whole photos of the best and worst pieces, by piece; read away from the window. */
+  Map<UUID, byte[]> photos(FairFound found) {
+    Book book = session().book();
+    Map<UUID, byte[]> photos = new HashMap<>();
+    for (UUID piece : found.photos().keySet()) {
+      book.photos().ofPiece(piece).stream()
+          .findFirst()
+          .ifPresent(photo -> photos.put(piece, book.photos().image(photo.id())));
+    }
+    return photos;
   }
 
   /** On how much a comparison rests, and how much of it is open. */

@@ -2,6 +2,7 @@ package walebook.desk.classroom;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -11,6 +12,7 @@ import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Pane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import walebook.act.classroom.SettingWords;
 import walebook.compare.Factor;
@@ -27,6 +29,7 @@ final class FiltersView extends VBox {
   private final Words words;
   private final InTurn inTurn;
   private final Map<Ask, Node> fields = new EnumMap<>(Ask.class);
+  private final Set<Ask> made = EnumSet.noneOf(Ask.class);
   private final FlowPane row = new FlowPane();
   private final VBox apart = new VBox();
   private final FlowPane boxes = new FlowPane(24, 4);
@@ -51,14 +54,20 @@ final class FiltersView extends VBox {
     getChildren().setAll(row, apart, boxes);
   }
 
-  /** Shows these fields and no others; each is made when it is first asked for, in its turn. */
+  /**
+   * Shows these fields and no others; each is made when it is first asked for, in its turn. Until
+   * then its room is kept, so that nothing below jumps.
+   */
   void show(Set<Ask> asked) {
     setVisible(!asked.isEmpty());
     setManaged(!asked.isEmpty());
     fields.forEach((ask, node) -> stand(node, asked.contains(ask)));
     List<Runnable> steps = new ArrayList<>();
     for (Ask each : Ask.values()) {
-      if (asked.contains(each) && !fields.containsKey(each)) {
+      if (asked.contains(each) && !made.contains(each)) {
+        if (!fields.containsKey(each)) {
+          put(each, room(each));
+        }
         steps.add(() -> make(each));
       }
     }
@@ -66,16 +75,38 @@ final class FiltersView extends VBox {
   }
 
   private void make(Ask ask) {
-    Node field = field(ask);
-    fields.put(ask, field);
+    made.add(ask);
+    put(ask, field(ask));
+  }
+
+  private void put(Ask ask, Node field) {
+    Node was = fields.put(ask, field);
     Pane into =
         switch (ask) {
           case LESSON, CLOTH, OUTCOME, MATTERS -> row;
           case FACTORS -> apart;
           case MACHINE, P_VALUES -> boxes;
         };
+    if (was != null) {
+      stand(field, was.isManaged());
+      into.getChildren().set(into.getChildren().indexOf(was), field);
+      return;
+    }
     List<Node> inOrder = fields.values().stream().filter(each -> isIn(into, each, field)).toList();
     into.getChildren().add(inOrder.indexOf(field), field);
+  }
+
+  /** As much room as a field will take. */
+  private static Node room(Ask ask) {
+    Region room = new Region();
+    String size =
+        switch (ask) {
+          case LESSON, OUTCOME -> "-fx-pref-width: 20em; -fx-pref-height: 3.87em;";
+          case CLOTH, MATTERS -> "-fx-pref-width: 13em; -fx-pref-height: 3.87em;";
+          case FACTORS, MACHINE, P_VALUES -> "-fx-pref-width: 10em; -fx-pref-height: 2.14em;";
+        };
+    room.setStyle(size);
+    return room;
   }
 
   private static boolean isIn(Pane into, Node each, Node field) {
@@ -141,14 +172,14 @@ final class FiltersView extends VBox {
 
   private List<CheckBox> boxes() {
     SettingWords settings = new SettingWords(words);
-    List<CheckBox> made = new ArrayList<>();
+    List<CheckBox> all = new ArrayList<>();
     for (Factor factor : Factor.values()) {
       CheckBox box = new CheckBox(settings.factor(factor));
       box.setSelected(model.tellsApart(factor));
       box.selectedProperty().addListener((from, old, now) -> model.tellApart(factor, now));
-      made.add(box);
+      all.add(box);
     }
-    return made;
+    return all;
   }
 
   private static void stand(Node node, boolean now) {

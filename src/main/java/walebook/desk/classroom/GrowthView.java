@@ -1,23 +1,26 @@
 package walebook.desk.classroom;
 
 import java.util.List;
-import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.ChoiceField;
+import walebook.desk.common.EmptyState;
 import walebook.desk.common.Texts;
 import walebook.drawing.DotPlot;
 import walebook.words.Words;
 
 /** How one student grows. */
 final class GrowthView extends AskedPart<GrowthViewModel.Grown> {
+  private final GrowthViewModel model;
   private final Words words;
+  private final ChoiceField<@Nullable Choice> who;
   private final VBox grown = new VBox(16);
 
   GrowthView(GrowthViewModel model, Around around) {
     super(model, around);
     this.words = model.words();
-    ChoiceField<@Nullable Choice> who =
+    this.model = model;
+    who =
         new ChoiceField<>(
             words,
             words.say("desk.class.growth.student"),
@@ -31,13 +34,34 @@ final class GrowthView extends AskedPart<GrowthViewModel.Grown> {
   }
 
   @Override
-  List<Node> large(GrowthViewModel.Grown found) {
+  String called() {
+    return words().say("desk.class.growth");
+  }
+
+  @Override
+  List<Finding> large(GrowthViewModel.Grown found) {
     // Nobody is named, not even by an alias.
-    return large(found.says(), found.plot());
+    return large(found.says(), found.plot(), words.say("desk.class.growth.note"));
   }
 
   @Override
   void show(GrowthViewModel.@Nullable Grown found) {
+    boolean nobody =
+        found == null
+            ? model.session().schoolClassProperty().get() == null
+            : found.names().isEmpty();
+    who.setVisible(!nobody);
+    who.setManaged(!nobody);
+    if (nobody) {
+      grown
+          .getChildren()
+          .setAll(
+              new EmptyState(
+                  words.say("desk.class.growth.empty"),
+                  words.say("desk.class.progress.begin"),
+                  model::enrol));
+      return;
+    }
     if (found == null || found.says().isEmpty()) {
       grown.getChildren().setAll(Texts.caption(words.say("desk.class.growth.choose")));
       return;

@@ -13,6 +13,7 @@ import walebook.act.classroom.CompareFair;
 import walebook.book.Book;
 import walebook.compare.known.Growth;
 import walebook.compare.known.GrowthFindings;
+import walebook.desk.common.Wish;
 import walebook.drawing.DotPlot;
 import walebook.drawing.DotRow;
 import walebook.quantity.Show;
@@ -66,6 +67,11 @@ public final class GrowthViewModel extends AskingModel<GrowthViewModel.Grown> {
   /** The student who is looked at, or null while nobody is chosen. */
   ObjectProperty<@Nullable Choice> studentProperty() {
     return student;
+  }
+
+  /** Asks the term record for students. */
+  void enrol() {
+    session().wish(Wish.show("term"));
   }
 
   private void names(@Nullable Grown now) {

@@ -2,7 +2,6 @@ package walebook.desk.classroom;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
 import javafx.collections.FXCollections;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -14,13 +13,11 @@ import walebook.desk.common.ColumnTable;
 import walebook.desk.common.IntoView;
 import walebook.desk.common.Texts;
 import walebook.desk.common.TypedField;
-import walebook.desk.common.WrappedCell;
 import walebook.words.Words;
 
 /** The list of odd readings, and the marks for the one that is chosen. */
 final class OddView extends AskedPart<List<OddViewModel.Row>> {
   private static final int ROWS = 7;
-  private static final double LINES = 2.2;
 
   private final OddViewModel model;
   private final Words words;
@@ -40,8 +37,21 @@ final class OddView extends AskedPart<List<OddViewModel.Row>> {
   }
 
   @Override
-  List<Node> large(List<OddViewModel.Row> rows) {
-    return List.of(table(rows));
+  String called() {
+    return words.say("desk.class.odd");
+  }
+
+  @Override
+  List<Finding> large(List<OddViewModel.Row> rows) {
+    if (rows.isEmpty()) {
+      return List.of();
+    }
+    List<String> says = new ArrayList<>(List.of(counts(rows)));
+    // Whose it is is nobody's business but theirs: the code tells them.
+    for (OddViewModel.Row each : rows) {
+      says.add(words.say("desk.class.odd.board", each.what(), each.value(), each.why().get(0)));
+    }
+    return large(says, null, "");
   }
 
   @Override
@@ -67,41 +77,33 @@ final class OddView extends AskedPart<List<OddViewModel.Row>> {
   private void stand(List<OddViewModel.Row> rows, Node table) {
     list.getChildren()
         .setAll(
-            Texts.text(
-                words.say(
-                    "desk.class.odd.says",
-                    rows.stream().filter(each -> each.odd().mark() == null).count(),
-                    rows.stream().filter(each -> each.odd().mark() != null).count()),
-                "says"),
+            Texts.text(counts(rows), "says"),
             table,
             Texts.caption(words.say("desk.class.odd.note")));
+  }
+
+  private String counts(List<OddViewModel.Row> rows) {
+    long marked = rows.stream().filter(each -> each.odd().mark() != null).count();
+    return words.say("desk.class.odd.says", rows.size() - marked, marked);
   }
 
   private ColumnTable<OddViewModel.Row> table(List<OddViewModel.Row> rows) {
     ColumnTable<OddViewModel.Row> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.class.odd"));
-    wrapped(table, words.say("desk.class.odd.col.what"), 8.5, OddViewModel.Row::what);
-    wrapped(table, words.say("desk.class.col.student"), 9, row -> row.odd().who());
-    wrapped(table, words.say("desk.class.odd.col.value"), 9.5, OddViewModel.Row::value);
+    table.wrapped(words.say("desk.class.odd.col.what"), 8.5, OddViewModel.Row::what);
+    table.wrapped(words.say("desk.class.col.student"), 9, row -> row.odd().who());
+    table.wrapped(words.say("desk.class.odd.col.value"), 9.5, OddViewModel.Row::value);
     table.figures(
         words.say("desk.class.odd.col.number"),
         5,
         row -> row.odd().number(),
         OddViewModel.Row::number);
     var why = table.words(words.say("desk.class.odd.col.why"), 20, each -> each.why().get(0));
-    wrapped(table, words.say("desk.class.odd.col.mark"), 9, OddViewModel.Row::marked);
+    table.wrapped(words.say("desk.class.odd.col.mark"), 9, OddViewModel.Row::marked);
     table.takesRest(why, 14);
     table.getItems().setAll(rows);
-    table.asHighAs(ROWS, LINES);
+    table.asHighAs(ROWS);
     return table;
-  }
-
-  private static void wrapped(
-      ColumnTable<OddViewModel.Row> table,
-      String title,
-      double ems,
-      Function<OddViewModel.Row, String> says) {
-    table.words(title, ems, says).setCellFactory(WrappedCell::new);
   }
 
   private void choose(OddViewModel.@Nullable Row row) {

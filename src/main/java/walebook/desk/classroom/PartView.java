@@ -1,6 +1,5 @@
 package walebook.desk.classroom;
 
-import java.util.List;
 import java.util.Set;
 import javafx.scene.Node;
 import org.jspecify.annotations.Nullable;
@@ -24,10 +23,7 @@ interface PartView {
 
   /** The board. */
   interface Large {
-    /** Lines one under the other. */
-    void show(List<Node> content);
-
-    /** A comparison, fitted to the screen. */
-    void show(FairBoard.Shown comparison);
+    /** What was found, a screen at a time; says so where that is nothing. */
+    void show(ClassBoard.Shown shown);
   }
 }

@@ -5,15 +5,18 @@ import java.util.List;
 import java.util.Set;
 import javafx.beans.Observable;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.Tooltip;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.BeingRead;
 import walebook.desk.common.ColumnTable;
 import walebook.desk.common.EmptyState;
 import walebook.desk.common.InTurn;
+import walebook.desk.common.PicturePane;
 import walebook.desk.common.Texts;
 import walebook.record.Lesson;
 import walebook.words.Words;
@@ -25,10 +28,12 @@ final class ProgressView extends VBox implements PartView {
   private final ProgressViewModel model;
   private final Words words;
   private final InTurn inTurn;
+  private final PlotCard copies;
 
-  ProgressView(ProgressViewModel model, InTurn inTurn) {
+  ProgressView(ProgressViewModel model, Around around) {
     super(8);
-    this.inTurn = inTurn;
+    this.inTurn = around.inTurn();
+    this.copies = new PlotCard(model.session(), around.told());
     this.model = model;
     this.words = model.words();
     model.rows().addListener((Observable change) -> show());
@@ -58,7 +63,13 @@ final class ProgressView extends VBox implements PartView {
 
   @Override
   public void showLarge(Large board) {
-    model.forBoard(rows -> board.show(List.of(table(rows))));
+    model.forBoard(
+        findings ->
+            board.show(
+                new ClassBoard.Shown(
+                    words.say("desk.class.board.title", words.say("desk.class.progress")),
+                    findings,
+                    findings.isEmpty() ? "" : words.say("desk.class.progress.board"))));
   }
 
   private void show() {
@@ -89,12 +100,16 @@ final class ProgressView extends VBox implements PartView {
     for (Lesson lesson : model.lessons()) {
       getChildren().add(Texts.caption(Choice.of(lesson, words).name()));
     }
+    Button picture = new Button(words.say("desk.class.copy-picture"));
+    picture.getStyleClass().add("quiet");
+    picture.setOnAction(pressed -> new PicturePane(words, model.drawing()).copy());
+    getChildren().add(new FlowPane(8, 8, picture, copies.button(model::table)));
   }
 
   private ColumnTable<ProgressRow> table(List<ProgressRow> rows) {
     ColumnTable<ProgressRow> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.class.progress.says"));
-    table.words(words.say("desk.class.col.student"), 11.5, ProgressRow::name);
+    table.wrapped(words.say("desk.class.col.student"), 11.5, ProgressRow::name);
     for (int i = 0; i < model.lessons().size(); i++) {
       lesson(table, i, model.lessons().get(i));
     }
@@ -108,10 +123,10 @@ final class ProgressView extends VBox implements PartView {
         6,
         row -> (double) row.found().readings(),
         row -> Integer.toString(row.found().readings()));
-    table.words(
-        words.say("desk.class.col.last"),
-        7,
-        row -> row.found().last() == null ? "–" : String.valueOf(row.found().last()));
+    table
+        .figures(words.say("desk.class.col.last"), 7, ProgressRow::lastOrder, ProgressRow::lastDay)
+        .getStyleClass()
+        .remove("figures");
     table.getItems().setAll(rows);
     table.asHighAs(ROWS);
     return table;
@@ -120,6 +135,7 @@ final class ProgressView extends VBox implements PartView {
   private void lesson(ColumnTable<ProgressRow> table, int nth, Lesson lesson) {
     TableColumn<ProgressRow, ProgressRow> column =
         table.figures("", 6.2, row -> row.share(nth), row -> model.cell(row, nth));
+    column.setCellFactory(of -> new ShareCell(row -> row.share(nth), row -> model.cell(row, nth)));
     // The day is enough to know it by; the titles stand in full below.
     Label title = new Label(Choice.day(lesson));
     title.setTooltip(new Tooltip(lesson.title()));

@@ -1,7 +1,9 @@
 package walebook.desk.classroom;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.collections.FXCollections;
@@ -9,12 +11,16 @@ import javafx.collections.ObservableList;
 import walebook.compare.ClassProgress;
 import walebook.desk.common.Session;
 import walebook.desk.common.Wish;
+import walebook.drawing.DoneTable;
 import walebook.record.Lesson;
 import walebook.record.SchoolClass;
 import walebook.words.Words;
 
 /** Who has logged what. */
 public final class ProgressViewModel {
+  private static final int ROWS_ON_BOARD = 12;
+  private static final int LESSONS_ON_BOARD = 8;
+
   private final Session session;
   private final ObservableList<Lesson> lessons = FXCollections.observableArrayList();
   private final ObservableList<ProgressRow> rows = FXCollections.observableArrayList();
@@ -53,12 +59,83 @@ public final class ProgressViewModel {
     session.wish(Wish.show("term"));
   }
 
-  /** The rows with aliases for names, for a screen that everyone sees. */
-  void forBoard(Consumer<List<ProgressRow>> show) {
-    show.accept(
-        rows.stream()
-            .map(row -> new ProgressRow(row.found().student().alias(), row.found()))
+  /** The table with aliases for names, for a screen that everyone sees. */
+  void forBoard(Consumer<List<Finding>> show) {
+    int done = 0;
+    int planned = 0;
+    for (ProgressRow row : rows) {
+      for (ClassProgress.Done each : row.found().perLesson()) {
+        done += each.logged();
+        planned += each.planned();
+      }
+    }
+    String says = words().say("desk.class.progress.done", done, planned);
+    List<Finding> findings = new ArrayList<>();
+    for (int row = 0; row < rows.size(); row += ROWS_ON_BOARD) {
+      for (int lesson = 0; lesson < lessons.size(); lesson += LESSONS_ON_BOARD) {
+        findings.add(
+            new Finding(findings.isEmpty() ? List.of(says) : List.of(), part(row, lesson), ""));
+      }
+    }
+    show.accept(findings);
+  }
+
+  private DoneTable part(int firstRow, int firstLesson) {
+    return drawn(
+        rows.subList(firstRow, Math.min(rows.size(), firstRow + ROWS_ON_BOARD)),
+        row -> row.found().student().alias(),
+        firstLesson,
+        Math.min(lessons.size(), firstLesson + LESSONS_ON_BOARD));
+  }
+
+  private DoneTable drawn(
+      List<ProgressRow> some, Function<ProgressRow, String> name, int first, int last) {
+    return new DoneTable(
+        some.stream().map(name).toList(),
+        lessons.subList(first, last).stream().map(Choice::day).toList(),
+        some.stream()
+            .map(
+                row ->
+                    row.found().perLesson().subList(first, last).stream()
+                        .map(each -> new DoneTable.Cell(each.logged(), each.planned()))
+                        .toList())
             .toList());
+  }
+
+  /** The whole table as a picture, with names as they are shown. */
+  DoneTable drawing() {
+    return drawn(rows, ProgressRow::name, 0, lessons.size());
+  }
+
+  /** The numbers for a spreadsheet, the header first: two for each lesson, done and planned. */
+  List<List<String>> table() {
+    List<List<String>> lines = new ArrayList<>();
+    List<String> header = new ArrayList<>(List.of(words().say("desk.class.col.student")));
+    for (Lesson lesson : lessons) {
+      String name = Choice.of(lesson, words()).name();
+      header.add(words().say("desk.class.progress.col.done", name));
+      header.add(words().say("desk.class.progress.col.planned", name));
+    }
+    header.add(words().say("desk.class.col.own"));
+    header.add(words().say("desk.class.col.readings"));
+    header.add(words().say("desk.class.col.last"));
+    lines.add(header);
+    for (ProgressRow row : rows) {
+      List<String> line = new ArrayList<>(List.of(row.name()));
+      for (ClassProgress.Done each : row.found().perLesson()) {
+        line.add(Integer.toString(each.logged()));
+        line.add(Integer.toString(each.planned()));
+      }
+      line.add(Integer.toString(row.found().own()));
+      line.add(Integer.toString(row.found().readings()));
+      line.add(row.lastDay());
+      lines.add(line);
+    }
+    return lines;
+  }
+
+  Session session() {
+    return session;
   }
 
   Words words() {

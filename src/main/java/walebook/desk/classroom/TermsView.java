@@ -1,7 +1,6 @@
 package walebook.desk.classroom;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import javafx.beans.Observable;
 import javafx.geometry.Pos;
@@ -13,6 +12,7 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.ChoiceField;
 import walebook.desk.common.ColumnTable;
+import walebook.desk.common.EmptyState;
 import walebook.desk.common.Texts;
 import walebook.drawing.DotPlot;
 import walebook.words.Words;
@@ -59,8 +59,20 @@ final class TermsView extends AskedPart<TermsViewModel.Known> {
   }
 
   @Override
-  List<Node> large(TermsViewModel.Known found) {
-    return large(found.says(), found.plot());
+  String called() {
+    return words.say("desk.class.terms");
+  }
+
+  @Override
+  List<Finding> large(TermsViewModel.Known found) {
+    return large(found.says(), found.plot(), "");
+  }
+
+  @Override
+  String foot(TermsViewModel.Known found) {
+    return foot(
+        found.lines().stream().mapToInt(TermsViewModel.Line::pieces).sum(),
+        found.lines().stream().mapToInt(TermsViewModel.Line::setAside).sum());
   }
 
   private void books(Button also) {
@@ -80,7 +92,13 @@ final class TermsView extends AskedPart<TermsViewModel.Known> {
     known.getChildren().clear();
     if (found == null) {
       if (model.session().schoolClassProperty().get() == null) {
-        known.getChildren().setAll(Texts.text(words.say("desk.class.terms.empty")));
+        known
+            .getChildren()
+            .setAll(
+                new EmptyState(
+                    words.say("desk.class.terms.empty"),
+                    words.say("desk.class.empty.begin"),
+                    model::logFirst));
       }
       return;
     }
@@ -92,10 +110,7 @@ final class TermsView extends AskedPart<TermsViewModel.Known> {
     DotPlot plot = found.plot();
     if (plot != null) {
       PlotCard card = card();
-      List<List<String>> table = new ArrayList<>();
-      table.add(FairTables.header(words));
-      plot.rows().forEach(row -> table.add(FairTables.line("", row)));
-      card.show(words.say("desk.class.terms.plot"), "", plot, () -> table);
+      card.show(words.say("desk.class.terms.plot"), "", plot, () -> FairTables.dots(words, plot));
       known.getChildren().add(card);
     }
   }

@@ -33,8 +33,8 @@ public final class ColumnTable<T> extends TableView<T> {
   private static final double ROW_EMS = 2.65;
   private static final double LINE_EMS = 1.4;
 
-  /** The line of titles, with room for a rule. */
-  private static final double HEAD_EMS = 3.8;
+  /** The line of titles, with room for a rule and for the bar that scrolls sideways. */
+  private static final double HEAD_EMS = 4.1;
 
   /** No table is lower than its titles with three rows. */
   private static final double LEAST_EMS = 12;

@@ -75,6 +75,8 @@ public final class PlaceFrame extends BorderPane {
     // As the frame itself: what is wider than the place would push it over the list of places.
     middle.setMinWidth(0);
     setCenter(middle);
+    PageWheel.on(workScroll);
+    RowInSight.on(workScroll);
     clipped();
     body.setManaged(false);
     getChildren().add(body);

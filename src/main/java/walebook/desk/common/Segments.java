@@ -7,6 +7,9 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
+import javafx.scene.text.Font;
+import javafx.scene.text.FontWeight;
+import javafx.scene.text.Text;
 
 /**
  * A row of buttons of which one is down; on to a second row where one has no room.
@@ -28,7 +31,7 @@ public final class Segments<T> extends FlowPane {
     setVgap(GAP);
     ToggleGroup group = new ToggleGroup();
     for (T each : all) {
-      ToggleButton button = new ToggleButton(name.apply(each));
+      ToggleButton button = new Segment(name.apply(each));
       button.setMinWidth(Region.USE_PREF_SIZE);
       button.setToggleGroup(group);
       button.setSelected(each.equals(chosen.get()));
@@ -57,5 +60,23 @@ public final class Segments<T> extends FlowPane {
     double sides = snappedLeftInset() + snappedRightInset();
     return sides
         + getManagedChildren().stream().mapToDouble(each -> snapSizeX(each.prefWidth(-1))).sum();
+  }
+
+  /** As wide as when it is chosen: bold letters are wider, and the others would move. */
+  private static final class Segment extends ToggleButton {
+    private final Text bold = new Text();
+
+    Segment(String says) {
+      super(says);
+    }
+
+    @Override
+    protected double computePrefWidth(double height) {
+      bold.setText(getText());
+      bold.setFont(Font.font(getFont().getFamily(), FontWeight.BOLD, getFont().getSize()));
+      double sides = snappedLeftInset() + snappedRightInset();
+      double chosen = Math.ceil(bold.getLayoutBounds().getWidth()) + sides;
+      return Math.max(super.computePrefWidth(height), chosen);
+    }
   }
 }

@@ -3,12 +3,17 @@ package walebook.desk.classroom;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.book.Classroom;
+import walebook.compare.ClassProgress;
 import walebook.desk.RoomBook;
 import walebook.desk.Sessions;
 import walebook.desk.common.Session;
+import walebook.drawing.DoneTable;
 
 class ProgressViewModelTest {
   @TempDir Path folder;
@@ -21,6 +26,9 @@ class ProgressViewModelTest {
       assertThat(model.lessons()).hasSize(1);
       assertThat(model.cell(model.rows().get(0), 0)).isEqualTo("4 / 5");
       assertThat(model.rows().get(0).found().own()).isEqualTo(2);
+      assertThat(model.table()).hasSize(13).allMatch(line -> line.size() == 6);
+      assertThat(model.table().get(1).subList(1, 4)).containsExactly("4", "5", "2");
+      assertThat(model.drawing().cells().get(0)).containsExactly(new DoneTable.Cell(4, 5));
     }
   }
 
@@ -33,5 +41,31 @@ class ProgressViewModelTest {
       session.namesHiddenProperty().set(true);
       assertThat(model.rows()).extracting(ProgressRow::name).containsExactly("S01", "S02");
     }
+  }
+
+  @Test
+  void aCellIsFullOnlyWhenAllIsDoneAndEmptyOnlyWhenNothingIs() {
+    assertThat(ProgressRow.quarters(Double.NaN)).isEqualTo(-1);
+    assertThat(ProgressRow.quarters(0)).isZero();
+    assertThat(ProgressRow.quarters(1 / 30.0)).isEqualTo(1);
+    assertThat(ProgressRow.quarters(6 / 12.0)).isEqualTo(2);
+    assertThat(ProgressRow.quarters(29 / 30.0)).isEqualTo(3);
+    assertThat(ProgressRow.quarters(13 / 12.0)).isEqualTo(4);
+  }
+
+  @Test
+  void theDayOfTheNewestPieceReadsAsOtherDaysAndSortsByTheDay() {
+    try (Classroom room = Classroom.in(folder.resolve("c.walebook"))) {
+      ProgressRow early = sewn(room, LocalDate.of(2025, 12, 9));
+      ProgressRow late = sewn(room, LocalDate.of(2026, 1, 12));
+      assertThat(early.lastDay()).isEqualTo("9 Dec 2025");
+      assertThat(early.lastOrder()).isLessThan(late.lastOrder());
+      assertThat(sewn(room, null).lastDay()).isEqualTo("–");
+      assertThat(sewn(room, null).lastOrder()).isNaN();
+    }
+  }
+
+  private static ProgressRow sewn(Classroom room, @Nullable LocalDate last) {
+    return new ProgressRow("", new ClassProgress.Row(room.first, List.of(), 0, 0, last));
   }
 }

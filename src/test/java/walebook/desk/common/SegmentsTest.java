@@ -3,6 +3,7 @@ package walebook.desk.common;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Scene;
@@ -15,6 +16,9 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
+import walebook.desk.look.Look;
+import walebook.desk.look.TextSize;
+import walebook.desk.look.Theme;
 
 @ExtendWith(ApplicationExtension.class)
 class SegmentsTest {
@@ -24,7 +28,9 @@ class SegmentsTest {
   void start(Stage stage) {
     Segments<String> segments =
         new Segments<>(List.of("one", "two", "three"), chosen, each -> each);
-    stage.setScene(new Scene(segments, 400, 100));
+    Scene scene = new Scene(segments, 400, 100);
+    new Look(Theme.LIGHT, TextSize.USUAL).dress(scene);
+    stage.setScene(scene);
     stage.show();
   }
 
@@ -43,5 +49,23 @@ class SegmentsTest {
     assertThat(buttons.get(1).isSelected()).isTrue();
     robot.interact(() -> chosen.set("three"));
     assertThat(buttons).extracting(ToggleButton::isSelected).containsExactly(false, false, true);
+  }
+
+  /** Whoever presses one part after the other finds each where it was. */
+  @Test
+  void noButtonMovesWhenAnotherIsChosen(FxRobot robot) {
+    List<Double> was = places(robot);
+    robot.interact(() -> chosen.set("three"));
+    WaitForAsyncUtils.waitForFxEvents();
+    assertThat(places(robot)).isEqualTo(was);
+    robot.interact(() -> chosen.set("two"));
+    WaitForAsyncUtils.waitForFxEvents();
+    assertThat(places(robot)).isEqualTo(was);
+  }
+
+  private static List<Double> places(FxRobot robot) {
+    return robot.lookup(".toggle-button").queryAllAs(ToggleButton.class).stream()
+        .flatMap(each -> Stream.of(each.getLayoutX(), each.getWidth()))
+        .toList();
   }
 }

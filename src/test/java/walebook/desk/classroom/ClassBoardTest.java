@@ -9,6 +9,7 @@ import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
+import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
@@ -32,9 +33,11 @@ import walebook.words.Words;
 
 /** A comparison of many settings, far higher than the screen as it would be drawn elsewhere. */
 @ExtendWith(ApplicationExtension.class)
-class FairBoardTest {
+class ClassBoardTest {
   private static final Words WORDS = Words.english();
   private static final int SETTINGS = 24;
+
+  private final Look look = new Look(Theme.LIGHT, TextSize.USUAL);
 
   @SuppressWarnings("NullAway.Init")
   private Classroom room;
@@ -66,14 +69,18 @@ class FairBoardTest {
         Collections.nCopies(
             SETTINGS,
             new DotRow("setting", List.of(new DotRow.Dot(30, false)), 30.0, 25.0, 35.0, 0));
-    FairBoard.Shown shown =
-        new FairBoard.Shown(
-            model.boardTitle(),
-            List.of("first", "second", "third"),
-            new DotPlot("stretch", rows, null),
+    List<Finding.Photo> photos =
+        Collections.nCopies(3, new Finding.Photo("EPG-K7G", new WritableImage(700, 525)));
+    ClassBoard.Shown shown =
+        new ClassBoard.Shown(
+            "all lessons · names hidden",
+            List.of(
+                new Finding(
+                    List.of("first", "second", "third"), new DotPlot("stretch", rows, null), ""),
+                new Finding(List.of("best"), null, "", photos)),
             FairViewModel.foot(WORDS, found));
-    Scene scene = new Scene(new FairBoard(WORDS, shown), 1280, 800);
-    new Look(Theme.LIGHT, TextSize.USUAL).dress(scene);
+    Scene scene = new Scene(new ClassBoard(WORDS, shown, 100), 1280, 800);
+    look.dress(scene);
     stage.setScene(scene);
     stage.show();
     scene.getRoot().requestFocus();
@@ -96,10 +103,10 @@ class FairBoardTest {
   void theFirstScreenSaysOfWhatItIsOnHowMuchItRestsAndWhichKeysLead() {
     assertThat(said())
         .contains(
-            "all lessons · all cloths · seam’s stretch · names hidden",
+            "all lessons · names hidden",
             "first",
             "Pieces: 8 · set aside: 0 · pairs that can’t be told apart yet: 1 of 1",
-            "1 of 2   ·   more: Space or →   ·   back: ←   ·   Esc closes")
+            "1 of 5   ·   more: Space or →   ·   back: ←   ·   Esc closes")
         .doesNotContain("second");
   }
 
@@ -111,6 +118,44 @@ class FairBoardTest {
     assertThat(at.getHeight()).isGreaterThan(200);
     assertThat(at.getMaxY()).isLessThan(board.getScene().getHeight());
     assertThat(at.getMaxX()).isLessThanOrEqualTo(board.getScene().getWidth());
+  }
+
+  /** Sentences, title and foot leave it no room beside them: it stands below, by the same key. */
+  @Test
+  void withTheLargestLettersThePlotHasAScreenOfItsOwnBelowTheSentence(FxRobot robot) {
+    said();
+    robot.interact(() -> look.textSizeProperty().set(new TextSize(200)));
+    said();
+    robot.interact(() -> first().setText("a sentence of some length, ".repeat(8)));
+    said();
+    robot.type(KeyCode.SPACE);
+    robot.type(KeyCode.SPACE);
+    assertThat(said()).doesNotContain("second");
+    Node picture = board.getScene().getRoot().lookup(".picture-pane");
+    Bounds at = picture.localToScene(picture.getLayoutBounds());
+    assertThat(at.getHeight()).isGreaterThan(200);
+    assertThat(at.getMinY()).isGreaterThanOrEqualTo(0);
+    assertThat(at.getMaxY()).isLessThan(board.getScene().getHeight());
+  }
+
+  @Test
+  void photosStandWholeBesideEachOther(FxRobot robot) {
+    for (int i = 0; i < 4; i++) {
+      robot.type(KeyCode.SPACE);
+    }
+    assertThat(said()).contains("best", "EPG-K7G");
+    double end = 0;
+    for (Node each : board.getScene().getRoot().lookupAll(".image-view")) {
+      Bounds at = each.localToScene(each.getLayoutBounds());
+      assertThat(at.getWidth()).isGreaterThan(300);
+      assertThat(at.getMinX()).isGreaterThan(end);
+      end = at.getMaxX();
+    }
+    assertThat(end).isBetween(1000.0, 1280.0);
+  }
+
+  private Label first() {
+    return (Label) board.getScene().getRoot().lookup(".class-board-page > .label");
   }
 
   @Test
