@@ -1,5 +1,6 @@
 package walebook.desk.classroom;
 
+import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
