@@ -94,8 +94,13 @@ final class BoardPage extends ScrollPane {
     if (room() <= 1 || (down ? was > 1 - 1e-6 : was < 1e-6)) {
       return false;
     }
-    double by = STEP * getViewportBounds().getHeight() / room();
-    setVvalue(Math.max(0, Math.min(1, was + (down ? by : -by))));
+    double step = STEP * getViewportBounds().getHeight();
+    double top = was * room();
+    double next = top + (down ? step : -step);
+    // A plot is seen whole, not in two halves.
+    double plot = lines.plotTop();
+    next = down && plot > top + 1 && plot < next ? plot : next;
+    setVvalue(Math.max(0, Math.min(1, next / room())));
     return true;
   }
 
@@ -110,6 +115,11 @@ final class BoardPage extends ScrollPane {
     Lines(@Nullable FittedPicture plot) {
       this.plot = plot;
       getStyleClass().add("class-board-page");
+    }
+
+    /** Where the plot begins; at the very top where there is none. */
+    double plotTop() {
+      return plot == null ? 0 : plot.getBoundsInParent().getMinY();
     }
 
     @Override
