@@ -70,8 +70,8 @@ public final class OwnProcess {
                 "-XX:TieredStopAtLevel=1",
                 "-XX:+UseSerialGC",
                 "-Xshare:auto",
-                "-Xlog:cds=off",
-                "-Xlog:cds+dynamic=off",
+                // What the JDK says of an archive would stand among the program's own lines.
+                "-Xlog:disable",
                 "-Dorg.jooq.no-logo=true",
                 "-Dorg.jooq.no-tips=true",
                 "-Djava.io.tmpdir=" + folder,
