@@ -56,6 +56,7 @@ class FairCommandsTest {
     String fair = run("compare", "--outcome", "grade").out();
     assertThat(fair).contains("course-wise", "width 2.5").doesNotContain("not noted");
     assertThat(fair).containsPattern("Best: [0-9A-Z]{3}-[0-9A-Z]{3} \\(");
+    assertThat(run("compare", "--by", "stitch").out()).contains("Pieces on 5 cloths");
     String plain = run("compare").out();
     assertThat(plain).contains("grain: course-wise").doesNotContain("grain: course\n");
     assertThat(run("odd", "list").out()).containsPattern("(?m)^[0-9A-Z]{3}-[0-9A-Z]{3} ");
