@@ -14,6 +14,7 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
+import walebook.desk.common.BeingRead;
 import walebook.desk.common.Fold;
 import walebook.desk.common.NotesPane;
 import walebook.desk.common.PlaceFrame;
@@ -92,6 +93,7 @@ final class OnePieceView {
     bin.setDisable(piece == null);
     causes.show(piece == null ? List.of() : piece.causes());
     if (piece == null) {
+      work.getChildren().add(new BeingRead(words));
       return;
     }
     again.setOnAction(pressed -> place.again(piece.id()));

@@ -70,7 +70,10 @@ public final class PiecesViewModel {
         .pieceProperty()
         .addListener(
             (from, old, now) -> {
-              if (now != null) {
+              if (now == null) {
+                lookOver.close();
+                notes.close();
+              } else {
                 lookOver.open(now.id());
                 notes.open(Note.About.PIECE, now.id());
               }
