@@ -112,7 +112,7 @@ public final class LogFormViewModel {
     return note.getReadOnlyProperty();
   }
 
-  /** What to take care of, said once a lesson; empty afterwards. */
+  /** What to take care of: once a lesson, and with each change that is made at the needle. */
   public ReadOnlyStringProperty cautionProperty() {
     return caution.getReadOnlyProperty();
   }
@@ -197,7 +197,7 @@ public final class LogFormViewModel {
     asking.set(false);
     whole.set("");
     attention.set(null);
-    caution.set(cautions.of(next));
+    cautions.begin(next);
     title.set(whose(next) + next.title());
     note.set(next.note());
     afterSaving = null;
@@ -337,6 +337,7 @@ public final class LogFormViewModel {
     fields.found(
         ReadPiece.read(entry, now.room(), today, session.clock().instant(), "AAAAAA", null)
             .problems());
+    caution.set(cautions.of(now, entry));
     settingsSays.set(SettingsSoFar.says(session.words(), fields));
     PieceSoFar soFar = PieceSoFar.of(entry, now.room(), today);
     meaning.set(Meaning.of(soFar, entry, now.room()));
