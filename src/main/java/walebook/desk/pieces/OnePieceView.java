@@ -2,6 +2,7 @@ package walebook.desk.pieces;
 
 import java.io.ByteArrayInputStream;
 import java.util.List;
+import java.util.UUID;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
@@ -40,6 +41,7 @@ final class OnePieceView {
   private final Button again = new Button();
   private final Button mend = new Button();
   private final Button bin = new Button();
+  private @Nullable UUID shown;
 
   OnePieceView(Words words, PiecesViewModel place) {
     this.words = words;
@@ -93,8 +95,13 @@ final class OnePieceView {
     bin.setDisable(piece == null);
     causes.show(piece == null ? List.of() : piece.causes());
     if (piece == null) {
+      shown = null;
       work.getChildren().add(new BeingRead(words));
       return;
+    }
+    if (!piece.id().equals(shown)) {
+      shown = piece.id();
+      frame.toTop();
     }
     again.setOnAction(pressed -> place.again(piece.id()));
     mend.setOnAction(pressed -> place.mend(piece.id()));

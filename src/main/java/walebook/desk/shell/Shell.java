@@ -20,6 +20,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.ClickedHere;
+import walebook.desk.common.SavesByKey;
 import walebook.desk.common.Texts;
 import walebook.desk.look.Look;
 import walebook.desk.look.TextSize;
@@ -158,6 +159,10 @@ public final class Shell extends BorderPane {
       return;
     }
     if (settings.takes(event)) {
+      event.consume();
+      return;
+    }
+    if (SavesByKey.takes(getCenter(), event)) {
       event.consume();
       return;
     }
