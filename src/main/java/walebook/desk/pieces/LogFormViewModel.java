@@ -158,8 +158,7 @@ public final class LogFormViewModel {
 
   /** The field to begin with where the start names one, or null. */
   @Nullable PieceField inHand() {
-    FormStart now = start;
-    return now == null ? null : now.inHand();
+    return start == null ? null : start.inHand();
   }
 
   /** The field that wants attention after a refused save, or null. */
@@ -313,8 +312,21 @@ public final class LogFormViewModel {
 
   /** The key of the piece being logged, or null. */
   public @Nullable UUID pieceId() {
-    FormStart now = start;
-    return now == null ? null : now.entry().pieceId();
+    return start == null ? null : start.entry().pieceId();
+  }
+
+  /** The key of the piece that is sewn again, or null. */
+  @Nullable UUID parentId() {
+    return start == null ? null : start.entry().parentId();
+  }
+
+  /** Says whether the piece that is sewn again is in the book still; undo may have taken it. */
+  void follows(boolean there) {
+    String gone = session.words().say("desk.pieces.follows-gone");
+    if (!there || note.get().equals(gone)) {
+      note.set(there ? "" : gone);
+      whole.set(note.get());
+    }
   }
 
   private void edited() {
