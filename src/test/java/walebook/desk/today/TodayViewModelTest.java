@@ -100,7 +100,10 @@ class TodayViewModelTest {
       assertThat(day.done()).isZero();
       NextPiece next = Objects.requireNonNull(day.next());
       assertThat(next.settings())
-          .contains("Grey jersey, 2 layers", "zigzag, width 2.5, length 2.5", "pull it 3 times");
+          .contains(
+              "Grey jersey, 2 layers",
+              "zigzag, width 2.5, length 2.5 on the dial",
+              "pull it 3 times");
       assertThat(Objects.requireNonNull(next.stitch()).widthMm()).isEqualTo(2.5);
       assertThat(day.recent())
           .extracting(RecentPiece::says)
