@@ -31,7 +31,8 @@ final class ChooseNext {
   static Choice of(Remedy remedy, PieceAtHand piece) {
     Factor factor = remedy.factor();
     if (piece.lacking().contains(factor)) {
-      return passed(Message.of("seam.next.lacking", remedy.says()));
+      String why = factor == Factor.PLATE ? "seam.next.plate" : "seam.next.lacking";
+      return passed(Message.of(why, remedy.says()));
     }
     return switch (factor) {
       case WIDTH -> sized(remedy, piece, NARROWEST_MM, WIDEST_MM);

@@ -68,7 +68,7 @@ class LikelyCausesTest {
   @CsvSource({
     // Common practice: a straight stitch has no give, so it is looked at before all else.
     "popped-stitches, stitch-gives=no length=2.5 tension=normal, a stitch without give",
-    "popped-stitches, stitch-gives=yes width=1 length=2.5, zigzag too narrow",
+    "popped-stitches, stitch=304 stitch-gives=yes width=1 length=2.5, zigzag too narrow",
     "popped-stitches, stitch-gives=yes width=5 length=3.5, stitch too long",
     "popped-stitches, stitch-gives=yes width=5 length=1.5 tension=higher, tension too tight",
     "popped-stitches, stitch-gives=yes width=5 length=1.5 thread=cotton, weak or cotton thread",
@@ -84,8 +84,8 @@ class LikelyCausesTest {
     "frilled-edge, feed=0.8 length=2, differential feed under 1",
     "puckering, tension=higher, tension too tight",
     "puckering, tension=lower feed=1 seen=washed layers=1, thread shrank in the wash",
-    "tunnelling, tension=normal width=4 layers=1 stabiliser=some, zigzag too wide on a single"
-        + " layer",
+    "tunnelling, stitch=304 tension=normal width=4 layers=1 stabiliser=some, zigzag too wide on a"
+        + " single layer",
     "needle-holes, needle-point=universal, wrong point cuts the yarn",
     "needle-holes, needle-point=jersey needle-size=100, needle too thick",
     "grinning, tension=lower, needle tension too slack",
@@ -110,7 +110,10 @@ class LikelyCausesTest {
     "wavy-seam, seen=sewn, iron dragged along it",
     "wavy-seam, pressure=lower, presser foot presses too hard",
     "puckering, seen=sewn, thread shrank in the wash",
-    "grinning, stitch=514, narrow three-thread overlock"
+    "grinning, stitch=514, narrow three-thread overlock",
+    // A twin needle's two rows have no width that could be too narrow or too wide.
+    "popped-stitches, stitch=301-twin tension=higher, zigzag too narrow",
+    "tunnelling, stitch=301-twin, zigzag too wide on a single layer"
   })
   void whatIsRuledOutGoesLastAndSaysWhy(String fault, String traits, String last) {
     List<LikelyCause> causes = LikelyCauses.of(fault(fault), piece(traits, ""));

@@ -13,6 +13,8 @@ import walebook.record.ClothUse;
 import walebook.record.FaultSeen;
 import walebook.record.Machine;
 import walebook.record.MachineKind;
+import walebook.record.Needle;
+import walebook.record.NeedlePoint;
 import walebook.record.Setting;
 import walebook.record.TestPiece;
 import walebook.seam.Factor;
@@ -106,7 +108,22 @@ public final class FindCauses {
     if (setting != null && setting.machineKind() == MachineKind.SEWING) {
       lacking.add(Factor.DIFFERENTIAL_FEED);
     }
+    if (setting == null || stitch == null || !takesStraightPlate(setting, stitch)) {
+      lacking.add(Factor.PLATE);
+    }
     return lacking;
+  }
+
+  /**
+   * Common practice: behind a straight-stitch plate's small hole only one needle that never swings
+   * is safe; any other strikes the plate and breaks.
+   */
+  private static boolean takesStraightPlate(Setting setting, StitchType stitch) {
+    Needle needle = setting.needle();
+    return setting.machineKind() == MachineKind.SEWING
+        && !stitch.hasWidth()
+        && stitch.needles() == 1
+        && (needle == null || needle.point() != NeedlePoint.TWIN_STRETCH);
   }
 
   /** What the room can sew, the piece's own machine first. */

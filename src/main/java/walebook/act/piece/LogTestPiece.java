@@ -32,8 +32,9 @@ public final class LogTestPiece {
   }
 
   /** Saves the piece, or says what is in the way. */
-  public Answer<TestPiece> save(PieceEntry entry, PieceRoom room, boolean confirmed) {
-    OneChange change = oneChange(entry, room);
+  public Answer<TestPiece> save(PieceEntry typed, PieceRoom room, boolean confirmed) {
+    OneChange change = oneChange(typed, room);
+    PieceEntry entry = change.equals(OneChange.GONE) ? byItself(typed) : typed;
     String code = entry.code() == null ? ReadPiece.NO_CODE : entry.code();
     Answer<TestPiece> read =
         ReadPiece.read(entry, room, LocalDate.now(clock), clock.instant(), code, change.parent());
@@ -55,7 +56,16 @@ public final class LogTestPiece {
       return OneChange.NONE;
     }
     TestPiece parent = book.pieces().find(entry.parentId());
-    return parent == null ? OneChange.NONE : OneChange.between(parent, entry, room);
+    return parent == null ? OneChange.GONE : OneChange.between(parent, entry, room);
+  }
+
+  /** Without a piece to have changed against, what was changed by hand goes on as a remark. */
+  private static PieceEntry byItself(PieceEntry entry) {
+    String byHand = entry.at(PieceField.OTHER_CHANGE).strip();
+    String remark = entry.at(PieceField.REMARK).strip();
+    return byHand.isEmpty()
+        ? entry
+        : entry.with(PieceField.REMARK, remark.isEmpty() ? byHand : remark + "; " + byHand);
   }
 
   private TestPiece coded(TestPiece piece) {

@@ -33,12 +33,18 @@ final class MeasureLimits {
         read.ask(PieceField.RELEASED, "length.released-longer", Show.mm(pull.endMm()));
       }
     }
-    Double edge = measure.edgeChangePercent();
-    if (edge != null && Math.abs(edge) > USUAL_EDGE_CHANGE) {
-      read.ask(
-          measure.edgePressedMm() == null ? PieceField.EDGE_SEWN : PieceField.EDGE_PRESSED,
-          "edge.unlikely",
-          Show.percent(edge));
+    edge(read, PieceField.EDGE_SEWN, measure.edgeBeforeMm(), measure.edgeSewnMm());
+    edge(read, PieceField.EDGE_PRESSED, measure.edgeBeforeMm(), measure.edgePressedMm());
+  }
+
+  /** Each length by itself: one that is right hides no slip in the other. */
+  private static void edge(
+      FieldReader read, PieceField field, @Nullable Double before, @Nullable Double after) {
+    if (before != null && after != null) {
+      double change = 100 * (after - before) / before;
+      if (Math.abs(change) > USUAL_EDGE_CHANGE) {
+        read.ask(field, "edge.unlikely", Show.percent(change));
+      }
     }
   }
 }

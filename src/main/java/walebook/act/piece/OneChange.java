@@ -17,6 +17,10 @@ import walebook.record.TestPiece;
 public record OneChange(@Nullable Parent parent, List<Problem> asks) {
   static final OneChange NONE = new OneChange(null, List.of());
 
+  /** The piece before is not in the book any more, as when it was taken back meanwhile. */
+  static final OneChange GONE =
+      new OneChange(null, List.of(Problem.ask("change.gone", LogTestPiece.whole(), "", "")));
+
   public OneChange {
     asks = List.copyOf(asks);
   }

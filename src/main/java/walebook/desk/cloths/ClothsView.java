@@ -5,10 +5,6 @@ import java.util.UUID;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.TableColumn;
-import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyCodeCombination;
-import javafx.scene.input.KeyCombination;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
@@ -24,6 +20,7 @@ import walebook.desk.common.IntoView;
 import walebook.desk.common.NotesPane;
 import walebook.desk.common.NotesViewModel;
 import walebook.desk.common.PlaceFrame;
+import walebook.desk.common.SavesByKey;
 import walebook.desk.common.Session;
 import walebook.desk.common.Texts;
 import walebook.quantity.Show;
@@ -35,9 +32,6 @@ import walebook.words.Words;
 /** The place of the cloths: the list, a card, its form, the form of a reading. */
 public final class ClothsView extends BorderPane {
   private static final int ROWS = 14;
-  private static final KeyCombination SAVE =
-      new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN);
-
   private final Words words;
   private final ClothsViewModel model;
   private final Session session;
@@ -252,14 +246,7 @@ public final class ClothsView extends BorderPane {
   }
 
   private static void savedByKey(Node frame, Runnable save) {
-    frame.addEventFilter(
-        KeyEvent.KEY_PRESSED,
-        event -> {
-          if (SAVE.match(event)) {
-            event.consume();
-            save.run();
-          }
-        });
+    SavesByKey.on(frame, save);
   }
 
   /** What the student is to measure after this, while there is any. */

@@ -51,6 +51,23 @@ public final class IntoView {
     scrollTo(control, (at, seen) -> Math.min(at.getMinY(), at.getMaxY() - seen));
   }
 
+  /** Changes something and scrolls so that a control stays where it lies in the window. */
+  public static void keep(Node control, Runnable change) {
+    double before = control.localToScene(0, 0).getY();
+    change.run();
+    layOut(control);
+    for (Node up = control.getParent(); up != null; up = up.getParent()) {
+      if (up instanceof ScrollPane scroll && scroll.getContent() instanceof Region content) {
+        double moved = control.localToScene(0, 0).getY() - before;
+        double room = content.getHeight() - scroll.getViewportBounds().getHeight();
+        if (room > 0) {
+          scroll.setVvalue(Math.max(0, Math.min(1, scroll.getVvalue() + moved / room)));
+          layOut(control);
+        }
+      }
+    }
+  }
+
   /** Where the top of what is seen is to lie. */
   @FunctionalInterface
   private interface Above {
@@ -59,10 +76,7 @@ public final class IntoView {
 
   private static void scrollTo(Node control, Above wanted) {
     // What was shown or hidden just now has to lie where it will before it can be scrolled to.
-    if (control.getScene() != null) {
-      control.getScene().getRoot().applyCss();
-      control.getScene().getRoot().layout();
-    }
+    layOut(control);
     for (Node up = control.getParent(); up != null; up = up.getParent()) {
       if (up instanceof ScrollPane scroll && scroll.getContent() instanceof Region content) {
         Bounds at = content.sceneToLocal(control.localToScene(control.getBoundsInLocal()));
@@ -73,6 +87,13 @@ public final class IntoView {
           scroll.setVvalue(Math.max(0, Math.min(1, above / room)));
         }
       }
+    }
+  }
+
+  private static void layOut(Node control) {
+    if (control.getScene() != null) {
+      control.getScene().getRoot().applyCss();
+      control.getScene().getRoot().layout();
     }
   }
 }

@@ -50,6 +50,11 @@ public final class NextField {
     tab(node, false);
   }
 
+  /** Moves back to what stands before a node. */
+  public static void before(Node node) {
+    tab(node, true);
+  }
+
   private static void tab(Node node, boolean back) {
     Event.fireEvent(
         node,

@@ -167,6 +167,12 @@ public final class PlaceFrame extends BorderPane {
     return notice;
   }
 
+  /** Begins at the top, when something else is shown than before. */
+  public void toTop() {
+    workScroll.setVvalue(0);
+    sideScroll.setVvalue(0);
+  }
+
   public BooleanProperty sideOpenProperty() {
     return sideOpen;
   }

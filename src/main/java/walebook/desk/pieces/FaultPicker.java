@@ -15,6 +15,7 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.FieldBox;
 import walebook.desk.common.Fold;
+import walebook.desk.common.IntoView;
 import walebook.desk.common.PicturePane;
 import walebook.desk.common.Texts;
 import walebook.drawing.FaultKind;
@@ -71,16 +72,21 @@ final class FaultPicker extends VBox {
     tile.setTooltip(new javafx.scene.control.Tooltip(fault.looksLike()));
     tile.setAccessibleText(name + ". " + fault.looksLike());
     tile.setOnAction(
-        pressed -> {
-          model.choose(fault.key());
-          showSeen();
-        });
+        pressed ->
+            // What comes up above must not push the pictures away under the pointer.
+            IntoView.keep(
+                tile,
+                () -> {
+                  model.choose(fault.key());
+                  showSeen();
+                }));
     return tile;
   }
 
   private void showSeen() {
     chips.getChildren().setAll(model.seen().stream().map(this::chip).toList());
     chips.setManaged(!model.seen().isEmpty());
+    chips.setVisible(chips.isManaged());
     for (Node tile : tiles.getChildren()) {
       if (tile instanceof ToggleButton toggle) {
         toggle.setSelected(model.isSeen(String.valueOf(tile.getUserData())));
@@ -106,6 +112,7 @@ final class FaultPicker extends VBox {
   private void showInHand(@Nullable FaultSeen fault) {
     inHand.getChildren().clear();
     inHand.setManaged(fault != null);
+    inHand.setVisible(fault != null);
     if (fault == null) {
       return;
     }

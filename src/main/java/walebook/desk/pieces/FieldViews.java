@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import walebook.act.piece.PieceField;
 import walebook.desk.common.ChoiceField;
 import walebook.desk.common.FieldBox;
+import walebook.desk.common.IntoView;
 import walebook.desk.common.NextField;
 import walebook.words.Words;
 
@@ -37,6 +38,7 @@ final class FieldViews {
     Node target = which == null ? null : targets.get(which);
     if (target != null) {
       target.requestFocus();
+      IntoView.showWhole(target);
     }
   }
 

@@ -4,21 +4,16 @@ import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyCodeCombination;
-import javafx.scene.input.KeyCombination;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.VBox;
 import walebook.act.piece.PieceField;
 import walebook.desk.common.AfterPause;
 import walebook.desk.common.PlaceFrame;
+import walebook.desk.common.SavesByKey;
 import walebook.desk.common.Texts;
 import walebook.words.Words;
 
 /** The log form: four groups in the order of the hands, and what they mean beside them. */
 final class LogFormView {
-  private static final KeyCombination SAVE =
-      new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN);
   private final Words words;
   private final PiecesViewModel place;
   private final LogFormViewModel model;
@@ -35,14 +30,7 @@ final class LogFormView {
     this.frame = build();
     model.attentionProperty().addListener((from, old, now) -> views.focus(now));
     AfterPause.of(model.editsProperty(), model::keepDraft);
-    frame.addEventFilter(
-        KeyEvent.KEY_PRESSED,
-        event -> {
-          if (SAVE.match(event)) {
-            event.consume();
-            model.save();
-          }
-        });
+    SavesByKey.on(frame, model::save);
   }
 
   PlaceFrame frame() {
@@ -54,6 +42,7 @@ final class LogFormView {
     // A scrolled field has no scene before the first layout, and could not take the focus.
     frame.applyCss();
     frame.layout();
+    frame.toTop();
     PieceField inHand = model.inHand();
     if (inHand != null && model.field(inHand).textProperty().get().isBlank()) {
       views.focus(inHand);

@@ -113,7 +113,7 @@ public final class LogFormViewModel {
     return note.getReadOnlyProperty();
   }
 
-  /** What to take care of, said once a lesson; empty afterwards. */
+  /** What to take care of: once a lesson, and with each change that is made at the needle. */
   public ReadOnlyStringProperty cautionProperty() {
     return caution.getReadOnlyProperty();
   }
@@ -159,8 +159,7 @@ public final class LogFormViewModel {
 
   /** The field to begin with where the start names one, or null. */
   @Nullable PieceField inHand() {
-    FormStart now = start;
-    return now == null ? null : now.inHand();
+    return start == null ? null : start.inHand();
   }
 
   /** The field that wants attention after a refused save, or null. */
@@ -198,7 +197,7 @@ public final class LogFormViewModel {
     asking.set(false);
     whole.set("");
     attention.set(null);
-    caution.set(cautions.of(next));
+    cautions.begin(next);
     title.set(whose(next) + next.title());
     note.set(next.note());
     afterSaving = null;
@@ -311,8 +310,21 @@ public final class LogFormViewModel {
 
   /** The key of the piece being logged, or null. */
   public @Nullable UUID pieceId() {
-    FormStart now = start;
-    return now == null ? null : now.entry().pieceId();
+    return start == null ? null : start.entry().pieceId();
+  }
+
+  /** The key of the piece that is sewn again, or null. */
+  @Nullable UUID parentId() {
+    return start == null ? null : start.entry().parentId();
+  }
+
+  /** Says whether the piece that is sewn again is in the book still; undo may have taken it. */
+  void follows(boolean there) {
+    String gone = session.words().say("desk.pieces.follows-gone");
+    if (!there || note.get().equals(gone)) {
+      note.set(there ? "" : gone);
+      whole.set(note.get());
+    }
   }
 
   private void edited() {
@@ -335,6 +347,7 @@ public final class LogFormViewModel {
     fields.found(
         ReadPiece.read(entry, now.room(), today, session.clock().instant(), "AAAAAA", null)
             .problems());
+    caution.set(cautions.of(now, entry));
     settingsSays.set(SettingsSoFar.says(session.words(), fields));
     PieceSoFar soFar = PieceSoFar.of(entry, now.room(), today);
     meaning.set(Meaning.of(soFar, entry, now.room()));

@@ -84,6 +84,7 @@ final class LookOverPane extends VBox {
               show(model.shownProperty().get());
             });
     AfterPause.of(model.editsProperty(), model::keepDraft);
+    visibleProperty().bind(model.shownProperty().isNotNull());
     show(model.shownProperty().get());
   }
 

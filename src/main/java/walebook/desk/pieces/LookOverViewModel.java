@@ -52,6 +52,7 @@ public final class LookOverViewModel {
   private final ReadOnlyIntegerWrapper attention = new ReadOnlyIntegerWrapper(this, "attention");
   private final ReadOnlyBooleanWrapper locked = new ReadOnlyBooleanWrapper(this, "locked");
   private @Nullable UUID awaited;
+  private @Nullable UUID opened;
 
   private record Read(Optional<LookOver> found, Map<String, String> draft) {}
 
@@ -136,21 +137,36 @@ public final class LookOverViewModel {
     return said;
   }
 
-  /** Shows a piece; what was typed for the one before waits as a draft. */
+  /**
+   * Shows a piece; what was typed for the one before waits as a draft. Nothing is shown until it is
+   * read, so that nothing is written to the one before.
+   */
   public void open(UUID pieceId) {
     LookOver now = shown.get();
     if (now != null && now.pieceId().equals(pieceId)) {
       again();
       return;
     }
-    keepDraft();
-    says.set("");
-    keeping.set(false);
+    close();
+    opened = pieceId;
     session.run(
         progress ->
             new Read(
                 Optional.ofNullable(LookOver.of(session.book(), pieceId)), drafts.find(pieceId)),
-        this::begin);
+        read -> {
+          if (pieceId.equals(opened)) {
+            begin(read);
+          }
+        });
+  }
+
+  /** Shows none; what was typed waits as a draft. */
+  public void close() {
+    keepDraft();
+    opened = null;
+    shown.set(null);
+    says.set("");
+    keeping.set(false);
   }
 
   private void begin(Read read) {
@@ -225,6 +241,9 @@ public final class LookOverViewModel {
     session.run(
         progress -> check.check(now.pieceId(), by, typed),
         answer -> {
+          if (isOther(now)) {
+            return;
+          }
           check(by).show(answer.problems());
           if (answer.isGood()) {
             finished();
@@ -248,6 +267,9 @@ public final class LookOverViewModel {
     session.run(
         progress -> give.give(now.pieceId(), text, day, bank),
         answer -> {
+          if (isOther(now)) {
+            return;
+          }
           said.show(answer.problems());
           if (answer.isGood()) {
             said.put(Map.of());
@@ -256,6 +278,16 @@ public final class LookOverViewModel {
             say("desk.pieces.look.said");
           }
         });
+  }
+
+  /** What was saved for a piece that is not shown any more says nothing on the one that is. */
+  private boolean isOther(LookOver than) {
+    LookOver now = shown.get();
+    boolean other = now == null || !now.pieceId().equals(than.pieceId());
+    if (other) {
+      session.changed();
+    }
+    return other;
   }
 
   private void finished() {

@@ -2,6 +2,7 @@ package walebook.desk.pieces;
 
 import java.io.ByteArrayInputStream;
 import java.util.List;
+import java.util.UUID;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
@@ -14,6 +15,7 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
+import walebook.desk.common.BeingRead;
 import walebook.desk.common.Fold;
 import walebook.desk.common.NotesPane;
 import walebook.desk.common.PlaceFrame;
@@ -39,6 +41,7 @@ final class OnePieceView {
   private final Button again = new Button();
   private final Button mend = new Button();
   private final Button bin = new Button();
+  private @Nullable UUID shown;
 
   OnePieceView(Words words, PiecesViewModel place) {
     this.words = words;
@@ -92,7 +95,13 @@ final class OnePieceView {
     bin.setDisable(piece == null);
     causes.show(piece == null ? List.of() : piece.causes());
     if (piece == null) {
+      shown = null;
+      work.getChildren().add(new BeingRead(words));
       return;
+    }
+    if (!piece.id().equals(shown)) {
+      shown = piece.id();
+      frame.toTop();
     }
     again.setOnAction(pressed -> place.again(piece.id()));
     mend.setOnAction(pressed -> place.mend(piece.id()));

@@ -29,13 +29,24 @@ public final class OnePieceViewModel {
     return shown;
   }
 
-  /** Shows a piece; nothing is shown when the book has none with this key. */
+  /**
+   * Shows a piece; nothing is shown while it is being read, nor when the book has none with this
+   * key.
+   */
   public void open(UUID id) {
     shown = id;
+    WholePiece before = piece.get();
+    if (before != null && !before.id().equals(id)) {
+      piece.set(null);
+    }
     boolean hidden = session.namesHiddenProperty().get();
     session.run(
         progress -> java.util.Optional.ofNullable(new LoadPiece(session, hidden).of(id)),
-        found -> piece.set(found.orElse(null)));
+        found -> {
+          if (id.equals(shown)) {
+            piece.set(found.orElse(null));
+          }
+        });
   }
 
   /** The picture of a photo, read in the background. */

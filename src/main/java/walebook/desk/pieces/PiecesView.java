@@ -3,6 +3,8 @@ package walebook.desk.pieces;
 import java.util.Objects;
 import javafx.scene.Node;
 import javafx.scene.layout.StackPane;
+import org.jspecify.annotations.Nullable;
+import walebook.desk.common.ClickedHere;
 import walebook.words.Words;
 
 /** The place of test pieces: the list, the log form or one piece, one at a time. */
@@ -11,6 +13,7 @@ public final class PiecesView extends StackPane {
   private final PieceListView list;
   private final LogFormView form;
   private final OnePieceView one;
+  private final ClickedHere clicked = ClickedHere.watch(this);
 
   public PiecesView(Words words, PiecesViewModel model) {
     this.model = model;
@@ -19,12 +22,20 @@ public final class PiecesView extends StackPane {
     this.one = new OnePieceView(words, model);
     getStylesheets()
         .add(Objects.requireNonNull(PiecesView.class.getResource("pieces.css")).toExternalForm());
+    model.piece().pieceProperty().addListener((from, old, now) -> otherPiece(old, now));
     model.modeProperty().addListener((from, old, now) -> show());
     model.form().titleProperty().addListener((from, old, now) -> show());
     show();
   }
 
+  private void otherPiece(@Nullable WholePiece old, @Nullable WholePiece now) {
+    if (old == null || now == null || !old.id().equals(now.id())) {
+      clicked.isOther();
+    }
+  }
+
   private void show() {
+    clicked.isOther();
     Node shown =
         switch (model.modeProperty().get()) {
           case LIST -> list.frame();

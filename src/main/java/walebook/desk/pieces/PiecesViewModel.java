@@ -70,7 +70,10 @@ public final class PiecesViewModel {
         .pieceProperty()
         .addListener(
             (from, old, now) -> {
-              if (now != null) {
+              if (now == null) {
+                lookOver.close();
+                notes.close();
+              } else {
                 lookOver.open(now.id());
                 notes.open(Note.About.PIECE, now.id());
               }
@@ -258,21 +261,26 @@ public final class PiecesViewModel {
         });
   }
 
-  private record Shown(boolean there, Set<UUID> gone) {}
+  private record Shown(boolean there, Set<UUID> gone, boolean follows) {}
 
   /** Undo may have taken away the piece that is shown, or redo brought back the one being typed. */
   private void followSteps() {
     UUID id = shown();
+    UUID parent = mode.get() == Mode.FORM ? form.parentId() : null;
     Map<UUID, SavedForms.Saved> typed = savedForms.all();
-    if (id == null && typed.isEmpty()) {
+    if (id == null && parent == null && typed.isEmpty()) {
       return;
     }
     session.run(
         progress ->
             new Shown(
                 id != null && session.book().pieces().find(id) != null,
-                SavedForms.follow(session.book(), typed)),
+                SavedForms.follow(session.book(), typed),
+                parent == null || session.book().pieces().find(parent) != null),
         now -> {
+          if (mode.get() == Mode.FORM && parent != null && parent.equals(form.parentId())) {
+            form.follows(now.follows());
+          }
           if (id == null || !id.equals(shown())) {
             return;
           }

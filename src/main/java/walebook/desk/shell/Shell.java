@@ -19,6 +19,8 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
+import walebook.desk.common.ClickedHere;
+import walebook.desk.common.SavesByKey;
 import walebook.desk.common.Texts;
 import walebook.desk.look.Look;
 import walebook.desk.look.TextSize;
@@ -36,6 +38,7 @@ public final class Shell extends BorderPane {
   private final Label bookName = Texts.text("", "book-name");
   private final VBox nav = new VBox(bookName);
   private final SettingsBar settings;
+  private final ClickedHere clicked = ClickedHere.watch(this);
   private @Nullable FindField find;
   private @Nullable StepsBar steps;
 
@@ -114,6 +117,7 @@ public final class Shell extends BorderPane {
             .filter(one -> one.key().equals(key))
             .findFirst()
             .orElseThrow(() -> new IllegalArgumentException("key of no place: " + key));
+    clicked.isOther();
     setCenter(built.computeIfAbsent(key, once -> place.view().get()));
     current.set(key);
     if (find != null) {
@@ -155,6 +159,10 @@ public final class Shell extends BorderPane {
       return;
     }
     if (settings.takes(event)) {
+      event.consume();
+      return;
+    }
+    if (SavesByKey.takes(getCenter(), event)) {
       event.consume();
       return;
     }

@@ -97,7 +97,7 @@ final class LoadDay {
             ? words.say("desk.today.next-cloth-one", cloth(planned))
             : words.say("desk.today.next-cloth", cloth(planned), asked.layers()));
     settings.add(words.say("common.choice." + asked.grain().key()));
-    settings.add(stitch(asked));
+    settings.add(onTheDial(asked));
     if (asked.needle() != null) {
       String point = words.say("common.choice." + asked.needle().point().key());
       settings.add(words.say("desk.today.next-needle", point, asked.needle().nm()));
@@ -159,8 +159,7 @@ final class LoadDay {
   }
 
   private String stitch(PieceAsked asked) {
-    StitchType type = type(asked);
-    String name = type == null ? asked.stitchType() : type.name().replaceAll(" \\(.*", "");
+    String name = name(asked);
     if (asked.dialLength() == null) {
       return name;
     }
@@ -168,6 +167,22 @@ final class LoadDay {
     return asked.dialWidth() == null
         ? words.say("desk.today.stitch-length", name, length)
         : words.say("desk.today.stitch", name, Show.upTo(asked.dialWidth(), 2), length);
+  }
+
+  /** The picture beside it shows what is sewn, which is seldom what the dial says. */
+  private String onTheDial(PieceAsked asked) {
+    if (asked.dialLength() == null) {
+      return stitch(asked);
+    }
+    String length = Show.upTo(asked.dialLength(), 2);
+    return asked.dialWidth() == null
+        ? words.say("desk.today.next-stitch-length", name(asked), length)
+        : words.say("desk.today.next-stitch", name(asked), Show.upTo(asked.dialWidth(), 2), length);
+  }
+
+  private String name(PieceAsked asked) {
+    StitchType type = type(asked);
+    return type == null ? asked.stitchType() : type.name().replaceAll(" \\(.*", "");
   }
 
   private @Nullable StitchType type(PieceAsked asked) {

@@ -25,7 +25,12 @@ final class NextCard extends VBox {
     FlowPane sideBySide = new FlowPane(settings(next));
     sideBySide.getStyleClass().add("side-by-side");
     if (next.stitch() != null) {
-      sideBySide.getChildren().add(new PicturePane(words, next.stitch()));
+      sideBySide
+          .getChildren()
+          .add(
+              new VBox(
+                  Texts.caption(words.say("desk.today.as-sewn")),
+                  new PicturePane(words, next.stitch())));
     }
     getChildren().add(Texts.section(words.say("desk.today.next", next.code())));
     if (!next.isInHand()) {

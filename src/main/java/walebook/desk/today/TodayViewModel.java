@@ -2,7 +2,6 @@ package walebook.desk.today;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.UUID;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
@@ -17,6 +16,7 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
+import walebook.desk.common.PlainLetters;
 import walebook.desk.common.Session;
 import walebook.desk.common.Wish;
 import walebook.record.Lesson;
@@ -39,6 +39,7 @@ public final class TodayViewModel {
   private final StringProperty search = new SimpleStringProperty(this, "search", "");
   private final BooleanProperty loaded = new SimpleBooleanProperty(this, "loaded");
   private final ReadOnlyStringWrapper lesson = new ReadOnlyStringWrapper(this, "lesson", "");
+  private final ReadOnlyStringWrapper several = new ReadOnlyStringWrapper(this, "several", "");
   private final ReadOnlyObjectWrapper<@Nullable MyDay> day =
       new ReadOnlyObjectWrapper<>(this, "day");
 
@@ -106,11 +107,21 @@ public final class TodayViewModel {
     session.studentProperty().set(student);
   }
 
-  /** Takes the first name that was found; for the Enter key. */
-  public void chooseFirst() {
-    if (!found.isEmpty()) {
+  /**
+   * Takes the only name that was found; for the Enter key. Of several it takes none, and says so:
+   * pieces would go to somebody else's name.
+   */
+  public void chooseOnly() {
+    if (found.size() == 1) {
       choose(found.get(0));
+    } else if (!found.isEmpty()) {
+      several.set(session.words().say("desk.today.several", found.size()));
     }
+  }
+
+  /** Why Enter took nobody; empty otherwise. */
+  public ReadOnlyStringProperty severalProperty() {
+    return several.getReadOnlyProperty();
   }
 
   /** Gives the screen to somebody else. */
@@ -200,13 +211,14 @@ public final class TodayViewModel {
   }
 
   private void filter() {
-    String typed = search.get().strip().toLowerCase(Locale.ROOT);
+    several.set("");
+    String typed = PlainLetters.of(search.get());
     found.setAll(
         students.stream()
             .filter(
                 each ->
-                    name(each).toLowerCase(Locale.ROOT).contains(typed)
-                        || each.alias().toLowerCase(Locale.ROOT).startsWith(typed))
+                    PlainLetters.of(name(each)).contains(typed)
+                        || PlainLetters.of(each.alias()).startsWith(typed))
             .toList());
   }
 

@@ -66,7 +66,7 @@ final class WhoAmI {
     TextField search = new TextField();
     search.setPromptText(words.say("desk.today.type-name"));
     search.textProperty().bindBidirectional(model.searchProperty());
-    search.setOnAction(entered -> model.chooseFirst());
+    search.setOnAction(entered -> model.chooseOnly());
     ListView<Student> list = new ListView<>(model.found());
     list.getStyleClass().add("names");
     list.setAccessibleText(words.say("desk.today.who"));
@@ -89,7 +89,9 @@ final class WhoAmI {
           }
         });
     VBox.setVgrow(list, Priority.ALWAYS);
-    ask.getChildren().addAll(new FieldBox(words, words.say("desk.today.find-me"), search), list);
+    FieldBox find = new FieldBox(words, words.say("desk.today.find-me"), search);
+    model.severalProperty().addListener((from, old, now) -> find.showUnderstood(now));
+    ask.getChildren().addAll(find, list);
     search.sceneProperty().addListener((from, old, now) -> search.requestFocus());
   }
 

@@ -22,6 +22,10 @@ import walebook.words.Words;
 /** The grid: a row a card, a column a field; its head stays while the rows scroll. */
 final class CardTable extends BorderPane {
   private static final double HEAD_PADDING = 14;
+
+  /** Student and code. */
+  private static final int NAMES = 2;
+
   static final double STUDENT_EMS = 8.8;
   static final double CODE_EMS = 5.6;
   static final double STATE_EMS = 5;
@@ -29,6 +33,7 @@ final class CardTable extends BorderPane {
   private final Words words;
   private final TypeInViewModel model;
   private ColumnTable<CardRow> table = new ColumnTable<>();
+  private StaysInSight names = new StaysInSight(table, NAMES);
 
   CardTable(Words words, TypeInViewModel model) {
     this.words = words;
@@ -43,6 +48,7 @@ final class CardTable extends BorderPane {
   private void build() {
     CardSheet sheet = model.sheetProperty().get();
     table = new ColumnTable<>();
+    names = new StaysInSight(table, NAMES);
     table.setAccessibleText(words.say("desk.typing.grid"));
     table.setFocusTraversable(false);
     table.setSortPolicy(of -> false);
@@ -86,7 +92,16 @@ final class CardTable extends BorderPane {
     String label = words.say(title);
     TableColumn<CardRow, CardRow> column = column(label, ems);
     column.setUserData(key);
-    column.setCellFactory(of -> new CardLabel(says, new CardField(model, key, label)));
+    StaysInSight stay = names;
+    column.setCellFactory(
+        of -> {
+          CardLabel cell = new CardLabel(says, new CardField(model, key, label));
+          stay.cell(cell);
+          return cell;
+        });
+    if (column.getGraphic() instanceof Label head) {
+      stay.head(head);
+    }
   }
 
   private void fields(String label, double ems, String key) {
@@ -122,15 +137,10 @@ final class CardTable extends BorderPane {
       // Bars that come with the first layout can hide the last row again.
       Platform.runLater(() -> bring(at.row()));
     }
-    int column = 0;
-    double right = 0;
-    for (TableColumn<CardRow, ?> each : table.getColumns()) {
-      right += each.getWidth();
-      if (at.column().equals(each.getUserData())) {
-        // While there is room the names stay in sight.
-        table.scrollToColumnIndex(right < table.getWidth() - HEAD_PADDING ? 0 : column);
+    for (int column = 0; column < table.getColumns().size(); column++) {
+      if (at.column().equals(table.getColumns().get(column).getUserData())) {
+        names.reveal(column);
       }
-      column++;
     }
   }
 

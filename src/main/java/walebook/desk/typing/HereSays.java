@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import walebook.act.piece.PieceField;
 import walebook.desk.common.Session;
+import walebook.problem.Place;
 import walebook.problem.Problem;
 import walebook.record.Keyed;
 import walebook.record.PieceCode;
@@ -20,10 +21,10 @@ final class HereSays {
     String name = whose(session, row);
     if (mine != null) {
       List<String> says = new ArrayList<>();
-      says.add(name + " · " + session.words().say(row.worded(mine)));
+      says.add(name + " · " + says(session, row, mine));
       row.problems().stream()
           .filter(each -> !each.equals(mine))
-          .forEach(each -> says.add(session.words().say(row.worded(each))));
+          .forEach(each -> says.add(says(session, row, each)));
       return String.join(" · ", says);
     }
     String letters = letters(session, row, Keyed.find(PieceField.class, column), cell);
@@ -35,9 +36,21 @@ final class HereSays {
   static String row(Session session, CardRow row) {
     StringBuilder says = new StringBuilder(whose(session, row));
     for (Problem each : row.problems()) {
-      says.append(" · ").append(session.words().say(row.worded(each)));
+      says.append(" · ").append(says(session, row, each));
     }
     return says.toString();
+  }
+
+  /** The field goes by the name that stands above its column. */
+  private static String says(Session session, CardRow row, Problem problem) {
+    Problem worded = row.worded(problem);
+    PieceField field =
+        problem.place() instanceof Place.Field at ? Keyed.find(PieceField.class, at.name()) : null;
+    if (field == null) {
+      return session.words().say(worded);
+    }
+    String head = session.words().say("desk.pieces.field." + field.key());
+    return head + ": " + session.words().sayAtField(worded);
   }
 
   private static String whose(Session session, CardRow row) {

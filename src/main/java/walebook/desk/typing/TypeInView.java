@@ -8,10 +8,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
-import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyCodeCombination;
-import javafx.scene.input.KeyCombination;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
@@ -21,6 +17,7 @@ import walebook.act.card.CardSheet;
 import walebook.desk.common.AfterPause;
 import walebook.desk.common.EmptyState;
 import walebook.desk.common.PlaceFrame;
+import walebook.desk.common.SavesByKey;
 import walebook.desk.common.Segments;
 import walebook.desk.common.Session;
 import walebook.desk.common.Texts;
@@ -29,9 +26,6 @@ import walebook.words.Words;
 
 /** The place where a whole class's record cards are typed in. */
 public final class TypeInView extends BorderPane {
-  private static final KeyCombination SAVE =
-      new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN);
-
   private final Words words;
   private final TypeInViewModel model;
   private final CardTable table;
@@ -55,14 +49,7 @@ public final class TypeInView extends BorderPane {
                 show();
               }
             });
-    addEventFilter(
-        KeyEvent.KEY_PRESSED,
-        key -> {
-          if (SAVE.match(key)) {
-            key.consume();
-            model.save();
-          }
-        });
+    SavesByKey.on(this, model::save);
     show();
     model.openLatest();
   }

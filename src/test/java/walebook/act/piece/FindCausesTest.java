@@ -10,6 +10,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import walebook.problem.Problem;
 import walebook.record.TestPiece;
 import walebook.seam.Factor;
@@ -65,6 +67,34 @@ class FindCausesTest {
     // The width comes with the stitch: it is no second change.
     TestPiece second = saved(changed.with(PieceField.END, "").with(PieceField.END_LENGTH, ""));
     assertThat(Objects.requireNonNull(second.parent()).keys()).containsExactly("stitch");
+  }
+
+  /** Common practice: through a straight-stitch plate a needle that swings, or a twin, breaks. */
+  @ParameterizedTest(name = "{0} with a {1} needle, after {2}: {3}")
+  @CsvSource({
+    "301, stretch, skipped-stitches, true",
+    "triple-straight, stretch, swallowed, true",
+    "304, stretch, skipped-stitches, false",
+    "304, stretch, swallowed, false",
+    "three-step, stretch, skipped-stitches, false",
+    "301-twin, twin-stretch, skipped-stitches, false",
+    "301, twin-stretch, skipped-stitches, false",
+    "514, stretch, skipped-stitches, false"
+  })
+  void aPlateWithASmallHoleIsForOneNeedleThatNeverSwings(
+      String stitch, String point, String fault, boolean offered) {
+    PieceEntry entry =
+        entry(stitch, fault)
+            .with(PieceField.NEEDLE_POINT, point)
+            .with(PieceField.MACHINE, "")
+            .with(PieceField.PRESSURE, "higher");
+    List<LikelyCause> causes = causes(saved(entry));
+    assertThat(causes.stream().map(LikelyCause::next).filter(Objects::nonNull).toList())
+        .extracting(each -> each.remedy().factor() == Factor.PLATE)
+        .satisfies(plate -> assertThat(plate.contains(true)).isEqualTo(offered));
+    assertThat(causes.stream().flatMap(each -> each.passedOver().stream()).toList())
+        .extracting(each -> each.key().equals("seam.next.plate"))
+        .satisfies(passed -> assertThat(passed.contains(true)).isEqualTo(!offered));
   }
 
   @Test

@@ -124,6 +124,7 @@ class LogTestPieceTest {
         "END_LENGTH|400|stretch.unlikely",
         "END_LENGTH|180|stretch.beyond-cloth",
         "EDGE_PRESSED|180|edge.unlikely",
+        "EDGE_SEWN|3.1|edge.unlikely",
         "STITCH|three-step|stitch.not-on-machine",
         "MEASURED_ON|2026-10-01|date.measured-before-sewn",
         "DIFFERENTIAL_FEED|3|number.unlikely",

@@ -189,6 +189,35 @@ class LogFormViewModelTest {
     assertThat(form.cautionProperty().get()).isEmpty();
   }
 
+  /** Common practice: switch off at each change of needle or plate, not only at the first. */
+  @Test
+  void aChangeAtTheNeedleBringsItsCautionEachTime() {
+    type(PieceField.END, "gave");
+    type(PieceField.END_LENGTH, "140");
+    form.save();
+    form.begin(Objects.requireNonNull(new LoadForm(session).again(saved.get(0).id())));
+    assertThat(form.cautionProperty().get()).isEmpty();
+    type(PieceField.PRESSURE, "lower");
+    assertThat(form.cautionProperty().get()).isEmpty();
+    type(PieceField.PRESSURE, "");
+    type(PieceField.NEEDLE_POINT, "universal");
+    assertThat(form.cautionProperty().get()).contains("Switch the machine off");
+    type(PieceField.NEEDLE_POINT, "twin-stretch");
+    assertThat(form.cautionProperty().get()).contains("turn the wheel by hand once");
+    form.begin(Objects.requireNonNull(new LoadForm(session).again(saved.get(0).id())));
+    type(PieceField.OTHER_CHANGE, "straight-stitch plate");
+    assertThat(form.cautionProperty().get())
+        .contains("Switch the machine off")
+        .contains("straight-stitch plate lets one needle through");
+    type(PieceField.OTHER_CHANGE, "lift and press with steam");
+    assertThat(form.cautionProperty().get()).contains("Steam and plate burn");
+    type(PieceField.OTHER_CHANGE, "straight-stitch plate");
+    form.save();
+    // It may sit in the machine still when the next attempt is sewn.
+    form.begin(Objects.requireNonNull(new LoadForm(session).again(saved.get(1).id())));
+    assertThat(form.cautionProperty().get()).contains("put the wide plate back");
+  }
+
   /** Where the button of the place before stood, a second click would save an empty piece. */
   @Test
   void aFormThatNobodyTypedInIsAskedAboutOnce() {

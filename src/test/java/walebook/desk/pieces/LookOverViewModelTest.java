@@ -13,7 +13,9 @@ import walebook.act.assess.GiveFeedback;
 import walebook.act.assess.KeepCriteria;
 import walebook.act.assess.LookOver;
 import walebook.book.Classroom;
+import walebook.desk.PlannedClass;
 import walebook.desk.Sessions;
+import walebook.desk.WaitingWork;
 import walebook.desk.common.Session;
 import walebook.record.CheckedBy;
 import walebook.record.Criterion;
@@ -157,6 +159,27 @@ class LookOverViewModelTest {
     assertThat(model.attentionProperty().get()).isGreaterThan(attended);
     model.save(CheckedBy.TUTOR);
     assertThat(of(model).tutor()).isNotNull();
+  }
+
+  @Test
+  void nothingIsWrittenToThePieceBeforeWhileAnotherIsRead() {
+    Criterion criterion =
+        new KeepCriteria(room.book, Classroom.CLOCK)
+            .add(room.schoolClass.id(), "1.1", "Chooses", "")
+            .value();
+    WaitingWork work = new WaitingWork();
+    session = Sessions.bare(room.book, work, PlannedClass.OneFile.NONE);
+    LookOverViewModel model = shown();
+    work.hold();
+    model.open(other.id());
+    assertThat(model.shownProperty().get()).isNull();
+    model.tag(criterion, true);
+    model.save(CheckedBy.TUTOR);
+    model.open(piece.id());
+    work.release();
+    assertThat(of(model).pieceId()).isEqualTo(piece.id());
+    assertThat(of(model).own()).isEmpty();
+    assertThat(of(model).tutor()).isNull();
   }
 
   @Test

@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.book.Classroom;
 import walebook.book.Ids;
 import walebook.desk.PlannedClass;
+import walebook.desk.WaitingWork;
 import walebook.desk.common.Session;
 import walebook.desk.common.Worker;
 import walebook.record.Parent;
@@ -59,6 +61,32 @@ class OnePieceViewModelTest {
       session.namesHiddenProperty().set(true);
       assertThat(Objects.requireNonNull(one.pieceProperty().get()).who()).startsWith("S01");
     }
+  }
+
+  @Test
+  void nothingIsShownWhileAnotherPieceIsReadAndALateAnswerIsDropped() {
+    try (PlannedClass made = PlannedClass.in(folder.resolve("slow.walebook"), 1)) {
+      List<TestPiece> pieces =
+          List.of(
+              made.room.piece(SeamEnd.GAVE, 130),
+              made.room.piece(SeamEnd.GAVE, 140),
+              made.room.piece(SeamEnd.HELD, 150));
+      pieces.forEach(made.room.book.pieces()::add);
+      WaitingWork work = new WaitingWork();
+      OnePieceViewModel one = new OnePieceViewModel(made.session(work, PlannedClass.OneFile.NONE));
+      one.open(pieces.get(0).id());
+      assertThat(shownBy(one)).isEqualTo(pieces.get(0).id());
+      work.hold();
+      one.open(pieces.get(1).id());
+      assertThat(one.pieceProperty().get()).isNull();
+      one.open(pieces.get(2).id());
+      work.release();
+      assertThat(shownBy(one)).isEqualTo(pieces.get(2).id());
+    }
+  }
+
+  private static UUID shownBy(OnePieceViewModel one) {
+    return Objects.requireNonNull(one.pieceProperty().get()).id();
   }
 
   @Test

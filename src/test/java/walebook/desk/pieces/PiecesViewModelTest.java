@@ -381,6 +381,32 @@ class PiecesViewModelTest {
   }
 
   @Test
+  void aFormWhosePieceBeforeIsTakenBackSaysSoAndKeepsWhatWasChanged() {
+    logFirst("first");
+    TestPiece first = made.room.book.pieces().list(PieceFilter.ALL).get(0);
+    place.again(first.id());
+    LogFormViewModel form = place.form();
+    form.field(PieceField.OTHER_CHANGE).textProperty().set("walking foot");
+    form.field(PieceField.END).textProperty().set("held");
+    form.field(PieceField.END_LENGTH).textProperty().set("150");
+    turn(false);
+    assertThat(place.modeProperty().get()).isEqualTo(PiecesViewModel.Mode.FORM);
+    assertThat(form.wholeProperty().get()).contains("is taken back");
+    turn(true);
+    assertThat(form.wholeProperty().get()).isEmpty();
+    assertThat(form.noteProperty().get()).isEmpty();
+    turn(false);
+    form.save();
+    assertThat(made.room.book.pieces().list(PieceFilter.ALL)).isEmpty();
+    assertThat(form.wholeProperty().get()).contains("not in the book any more");
+    form.save();
+    List<TestPiece> all = made.room.book.pieces().list(PieceFilter.ALL);
+    assertThat(all).hasSize(1);
+    assertThat(all.get(0).parent()).isNull();
+    assertThat(all.get(0).seen().remark()).isEqualTo("walking foot");
+  }
+
+  @Test
   void aDraftThatChangesSomethingStaysAndTheChangeAskedForIsOnlyNamed() {
     TestPiece piece = made.room.piece(SeamEnd.GAVE, 140);
     made.room.book.pieces().add(piece);

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.Random;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.act.cloth.StartReading;
@@ -29,6 +30,7 @@ import walebook.record.ReadingLine;
 import walebook.record.SeamEnd;
 import walebook.record.Student;
 import walebook.record.TestPiece;
+import walebook.record.Tier;
 import walebook.record.Whose;
 
 class TodayViewModelTest {
@@ -43,11 +45,47 @@ class TodayViewModelTest {
       assertThat(today.found()).extracting(Student::name).containsExactly("Ada Pier", "Bo Quay");
       today.searchProperty().set("qu");
       assertThat(today.found()).extracting(Student::name).containsExactly("Bo Quay");
-      today.chooseFirst();
+      today.chooseOnly();
       assertThat(today.studentProperty().get()).isEqualTo(made.room.second);
       assertThat(Objects.requireNonNull(today.dayProperty().get()).next()).isNull();
       today.leave();
       assertThat(today.dayProperty().get()).isNull();
+    }
+  }
+
+  @Test
+  void enterTakesNobodyWhileSeveralAreLeftAndAccentsNeedNotBeTyped() {
+    try (PlannedClass made = PlannedClass.in(folder.resolve("names.walebook"), 1)) {
+      List<Student> others =
+          Stream.of("Maxi Quill", "Maxine Håkonsen", "Çağla Łis")
+              .map(
+                  name ->
+                      new Student(
+                          Ids.next(), name, "X" + name.length(), Tier.STANDARD, Classroom.FRESH))
+              .toList();
+      for (Student each : others) {
+        made.room.book.students().add(each);
+        made.room
+            .book
+            .enrolments()
+            .join(made.room.schoolClass.id(), each.id(), made.room.term.startsOn());
+      }
+      TodayViewModel today =
+          new TodayViewModel(made.session(Worker.sameThread(), PlannedClass.OneFile.NONE));
+      today.searchProperty().set("maxi");
+      today.chooseOnly();
+      assertThat(today.studentProperty().get()).isNull();
+      assertThat(today.severalProperty().get()).startsWith("2 people");
+      today.searchProperty().set("maxi q");
+      assertThat(today.severalProperty().get()).isEmpty();
+      today.chooseOnly();
+      assertThat(today.studentProperty().get()).isEqualTo(others.get(0));
+      today.leave();
+      today.searchProperty().set("hakon");
+      assertThat(today.found()).containsExactly(others.get(1));
+      today.searchProperty().set("cagla l");
+      today.chooseOnly();
+      assertThat(today.studentProperty().get()).isEqualTo(others.get(2));
     }
   }
 
@@ -62,7 +100,10 @@ class TodayViewModelTest {
       assertThat(day.done()).isZero();
       NextPiece next = Objects.requireNonNull(day.next());
       assertThat(next.settings())
-          .contains("Grey jersey, 2 layers", "zigzag, width 2.5, length 2.5", "pull it 3 times");
+          .contains(
+              "Grey jersey, 2 layers",
+              "zigzag, width 2.5, length 2.5 on the dial",
+              "pull it 3 times");
       assertThat(Objects.requireNonNull(next.stitch()).widthMm()).isEqualTo(2.5);
       assertThat(day.recent())
           .extracting(RecentPiece::says)

@@ -358,6 +358,12 @@ class TypeInViewModelTest {
           .doesNotContain("needle-thread");
       assertThat(HereSays.spot(model.session(), model.rows().get(1), "broke"))
           .contains("first letters are enough: needle thread");
+      // A field goes by the name above its column.
+      type(model, 0, "broke", "");
+      type(model, 0, "end-length", "140");
+      assertThat(model.rowSays(model.rows().get(0))).contains("pulled along the seam: say whether");
+      type(model, 0, "grade", "9");
+      assertThat(model.rowSays(model.rows().get(0))).contains("how it looks: 9");
       cell(model, 1, "faults").textProperty().set("wavy seam; pu");
       assertThat(HereSays.spot(model.session(), model.rows().get(1), "faults"))
           .endsWith("enough: puckering");
