@@ -195,7 +195,11 @@ public final class TermView extends BorderPane {
     SchoolClass of = session.schoolClassProperty().get();
     return of == null
         ? model.termProperty().get()
-        : words.say("desk.term.class", of.name(), of.meets()) + "\n" + model.termProperty().get();
+        : classSays(of) + "\n" + model.termProperty().get();
+  }
+
+  private String classSays(SchoolClass of) {
+    return of.meets().isBlank() ? of.name() : words.say("desk.term.class", of.name(), of.meets());
   }
 
   private String partName(TermViewModel.Part part) {
