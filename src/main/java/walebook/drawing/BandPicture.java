@@ -4,6 +4,7 @@ import java.util.List;
 import walebook.garment.BandMark;
 import walebook.garment.BandPlan;
 import walebook.quantity.Show;
+import walebook.quantity.Unit;
 import walebook.words.Words;
 import walebook.working.Message;
 
@@ -90,11 +91,11 @@ public record BandPicture(BandPlan plan, List<BandMark> marks) implements Drawin
     sketch.line(SIDE, fold, SIDE + cut, fold, Pen.dashed(Role.SOFT, 1.2));
   }
 
-  /** Places of the marks on the band; one that would run into the last is left out. */
+  /** Where the marks lie on the band, the first with the unit; one without room is left out. */
   private void labels(Sketch sketch, double band, double perMm, double tall) {
     double free = 0;
     for (BandMark mark : marks) {
-      String text = Show.fixed(mark.bandMm(), 1);
+      String text = Show.upTo(mark.bandMm(), 1) + (free == 0 ? " " + Unit.MM.sign() : "");
       double x = band + mark.bandMm() * perMm;
       double half = TextWidth.of(text, Sketch.LABEL) / 2;
       double at = Math.max(half + 2, x);

@@ -45,7 +45,7 @@ final class BandAdvice {
     double least = ceil(Math.max(shortest, flat + lies.from()));
     if (least - flat >= lies.below()) {
       double most = Math.floor((flat + lies.below()) * 100 - 1e-6) / 100;
-      return change("garment.advice.band-none", edge, Show.fixed(most, 2));
+      return change("garment.advice.band-none", edge, Show.fixed(most, 2), Show.fixed(flat, 2));
     }
     if (over || (strain && passing > comfortable)) {
       return change(

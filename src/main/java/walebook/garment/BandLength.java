@@ -78,7 +78,7 @@ public final class BandLength {
         .verdict(verdict)
         .says(
             Message.of(
-                verdict == Verdict.NOT_MET && plan.strain() > stretch.percent()
+                verdict == Verdict.NOT_MET && isBeyond(plan, stretch)
                     ? "garment.band.says-beyond"
                     : sentence(verdict),
                 Show.mm(plan.cutLengthMm()),
@@ -106,6 +106,11 @@ public final class BandLength {
                 Show.fixed(expanded, 1),
                 Show.percent(limit)));
     return StretchUsed.verdict(share, expanded, limit);
+  }
+
+  /** Whether it is certain that the cloth itself does not go so far. */
+  private static boolean isBeyond(BandPlan plan, GrainStretch stretch) {
+    return plan.strain() > stretch.percent() + stretch.expanded();
   }
 
   private static void usual(WorkingBuilder board, Optional<BandRatio> row) {

@@ -102,6 +102,7 @@ public final class WhichWay {
         Working.named("which-way", Message.of("garment.way.title"))
             .assume(Message.of("garment.assume.comfortable-pull"))
             .assume(Message.of("garment.assume.pieces-turn-too"))
+            .assume(Message.of("garment.assume.way-covers"))
             .source(Source.Kind.DEFINITION, "both directions worked alike")
             .source(Source.Kind.COMMON_PRACTICE, "the greater stretch usually goes round the body");
     Ease.strainStep(board, asked.bodyMm(), asked.finishedMm());

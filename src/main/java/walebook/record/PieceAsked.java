@@ -30,4 +30,9 @@ public record PieceAsked(
     Check.notNegative("needPercent", needPercent);
     Check.within("readings", readings, 1, 5);
   }
+
+  /** Whether something is to lie under the seam or in the hem. */
+  public boolean isStabilised() {
+    return Setting.isSomething(stabiliser);
+  }
 }

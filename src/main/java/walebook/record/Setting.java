@@ -33,6 +33,8 @@ public record Setting(
     @Nullable Double differentialFeed,
     String stabiliser,
     String hemMethod) {
+  private static final String NOTHING = "none";
+
   public Setting {
     Check.text("stitchType", stitchType);
     Check.notNegative("dialWidth", dialWidth);
@@ -40,5 +42,15 @@ public record Setting(
     Check.notNegative("sewnWidthMm", sewnWidthMm);
     Check.notNegative("sewnLengthMm", sewnLengthMm);
     Check.positive("differentialFeed", differentialFeed);
+  }
+
+  /** Whether something lies under the seam or in the hem. */
+  public boolean isStabilised() {
+    return isSomething(stabiliser);
+  }
+
+  /** Lesson packs write none where nothing is laid under; a form is left empty. */
+  public static boolean isSomething(String stabiliser) {
+    return !stabiliser.isBlank() && !stabiliser.strip().equalsIgnoreCase(NOTHING);
   }
 }

@@ -126,6 +126,15 @@ class GarmentPicturesTest {
     for (int i = 1; i < 4; i++) {
       assertThat(places.get(i) - places.get(i - 1)).isCloseTo(quarter, within(1e-6));
     }
+    assertThat(
+            picture.shapes().stream()
+                .filter(Shape.Text.class::isInstance)
+                .map(Shape.Text.class::cast)
+                .filter(text -> text.role() == Role.ACCENT)
+                .map(Shape.Text::says))
+        .hasSize(4)
+        .startsWith("0 mm")
+        .noneMatch(text -> text.endsWith(".0"));
   }
 
   @Test

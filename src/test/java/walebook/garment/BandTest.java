@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import walebook.words.Words;
 import walebook.working.Band;
 import walebook.working.Verdict;
 import walebook.working.Working;
@@ -60,6 +61,22 @@ class BandTest {
       double angle = 2 * Math.PI * radius / slant;
       assertThat(BandFlat.turn(slope)).isCloseTo(angle, within(1e-9));
     }
+  }
+
+  /** A band of 3/4 is stretched 33.3 %: beyond 32.9 for certain at U 0.2 points, not at U 1.5. */
+  @ParameterizedTest
+  @CsvSource({"0.1, true", "0.75, false"})
+  void moreThanItsClothCanIsSaidOnlyWhereItIsCertain(double uncertainty, boolean beyond) {
+    Working working =
+        BandLength.of(
+            new BandPlan(560, 0.75, 20, 6, 6),
+            BandRatio.Place.NECK,
+            new GrainStretch(32.9, uncertainty),
+            Rows.ROWS.bandRatios(),
+            Rows.ROWS.comfort());
+    assertThat(working.verdict()).isEqualTo(Verdict.NOT_MET);
+    assertThat(Words.english().say(working.says()).contains("more than its cloth stretches at all"))
+        .isEqualTo(beyond);
   }
 
   @Test

@@ -107,7 +107,7 @@ class GarmentAnswersTest {
     ClothStretch cloth = new ClothStretch(SHORT, FAR);
     Check neck = opening(of(top(GrainRound.COURSE, cloth, 480, GOOD, null)), OpeningEdge.NECKLINE);
     assertThat(WORDS.say(neck.working().says()))
-        .containsPattern("18\\.[78] % to pass, with 10 points to spare 28\\.[78] %");
+        .containsPattern("by 18\\.[78] % to pass, by 28\\.[78] % with 10 points to spare");
     AllowancePlan untrimmed = new AllowancePlan(15, 6, false, 1.6, 3);
     Check narrowed =
         opening(of(top(GrainRound.COURSE, cloth, 480, GOOD, untrimmed)), OpeningEdge.NECKLINE);

@@ -51,8 +51,8 @@ class GoldenWorkingsTest {
             "hem ≥ need | 25 − 1.0 % < 30.2 %");
     assertThat(WORDS.say(working.says()))
         .isEqualTo(
-            "Not met: 20.2 % to pass, with 10 points to spare 30.2 %. The weakest link is the hem,"
-                + " which stretches by 25.0 %.");
+            "Not met: it must stretch by 20.2 % to pass, by 30.2 % with 10 points to spare. The"
+                + " weakest link is the hem, which stretches by 25.0 %.");
   }
 
   @Test

@@ -2,6 +2,8 @@ package walebook.act.cloth;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -9,6 +11,7 @@ import walebook.act.Form;
 import walebook.book.Book;
 import walebook.book.Ids;
 import walebook.problem.Answer;
+import walebook.problem.Problem;
 import walebook.quantity.Show;
 import walebook.record.ClothReading;
 import walebook.record.CutEdge;
@@ -48,11 +51,25 @@ public final class LogClothReading {
   /** Saves a reading, or says what is in the way. */
   public Answer<ClothReading> save(Whose whose, Map<String, String> typed, boolean confirmed) {
     Answer<ClothReading> read = read(whose, typed);
-    if (!read.isGood() || (!read.problems().isEmpty() && !confirmed)) {
-      return read.isGood() ? Answer.bad(read.problems()) : read;
+    if (!read.isGood()) {
+      return read;
+    }
+    List<Problem> asks = confirmed ? List.of() : asks(read);
+    if (!asks.isEmpty()) {
+      return Answer.bad(asks);
     }
     book.clothLog().add(read.value());
     return Answer.good(read.value());
+  }
+
+  private List<Problem> asks(Answer<ClothReading> read) {
+    List<Problem> asks = new ArrayList<>(read.problems());
+    ClothReading reading = read.value();
+    Problem unlike = UnlikeOthers.asked(reading, book.clothLog().readingsOf(reading.clothId()));
+    if (unlike != null) {
+      asks.add(unlike);
+    }
+    return asks;
   }
 
   private Answer<ClothReading> read(Whose whose, Form form) {

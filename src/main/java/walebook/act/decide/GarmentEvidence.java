@@ -63,7 +63,7 @@ final class GarmentEvidence {
 
   private static boolean isOf(TestPiece piece, LinkKind kind) {
     Method method = piece.setting().method();
-    boolean stabilised = !piece.setting().stabiliser().isBlank();
+    boolean stabilised = piece.setting().isStabilised();
     return switch (kind) {
       case SEAM -> method == Method.SEAM && !stabilised;
       case HEM -> method == Method.HEM;

@@ -3,13 +3,16 @@ package walebook.act.history;
 import java.util.List;
 import java.util.Objects;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
 import walebook.record.Change;
+import walebook.record.Lesson;
 import walebook.record.PieceCode;
 import walebook.words.Words;
 
 /** Changes in words: saved piece K7Q-2MX, put cloth Grey jersey in the bin. */
 public final class SayChange {
+  private static final String LESSON = "lesson";
   private static final List<String> NAMES = List.of("code", "name", "title", "number", "caption");
 
   private final Book book;
@@ -23,12 +26,61 @@ public final class SayChange {
     this.namesHidden = namesHidden;
   }
 
-  /** What a step did, by its first change; how many more there were is said as well. */
+  /**
+   * What a step did: by what it was done for, where a class was begun, a lesson taken up or planned
+   * again; else by its first change, and how many more there were.
+   */
   public String step(List<Change> changes) {
     Change first = changes.get(0);
-    return changes.size() == 1
-        ? change(first)
-        : words.say("act.history.more", change(first), changes.size() - 1);
+    if (changes.size() == 1) {
+      return change(first);
+    }
+    String planned = planned(changes);
+    if (!planned.isEmpty()) {
+      return words.say("act.history.planned-again", planned);
+    }
+    Change whole = whole(changes);
+    if (whole != null && whole.isNew()) {
+      String now = nowOf(whole);
+      String name = now.isEmpty() ? "" : name(whole.entity(), whole.entityId(), now);
+      return whole.entity().equals(LESSON)
+          ? words.say("act.history.taken-up", name)
+          : words.say("act.history.class-begun", name);
+    }
+    return words.say("act.history.more", change(whole == null ? first : whole), changes.size() - 1);
+  }
+
+  /** The class or the lesson that all else in the step came with, or null. */
+  private static @Nullable Change whole(List<Change> changes) {
+    if (changes.stream().anyMatch(each -> each.entity().equals("test_piece"))) {
+      return null;
+    }
+    for (String entity : List.of("school_class", LESSON)) {
+      for (Change each : changes) {
+        if (each.entity().equals(entity)) {
+          return each;
+        }
+      }
+    }
+    return null;
+  }
+
+  /** The title of the lesson whose plan is all that changed; empty where there was more. */
+  private String planned(List<Change> changes) {
+    Change part = null;
+    for (Change each : changes) {
+      if (each.entity().startsWith("planned_")) {
+        part = each;
+      } else if (!each.entity().equals(LESSON) || each.isNew()) {
+        return "";
+      }
+    }
+    if (part == null || part.act().equals("undo") || part.act().equals("redo")) {
+      return "";
+    }
+    String id = book.history().textIn(nowOf(part), part.entity(), part.entityId(), "lesson_id");
+    Lesson lesson = id.isEmpty() ? null : book.lessons().find(UUID.fromString(id));
+    return lesson == null ? "" : lesson.title();
   }
 
   /** What one change did. */
@@ -63,6 +115,11 @@ public final class SayChange {
   }
 
   private String thing(Change change) {
+    return thing(change.entity(), change.entityId(), nowOf(change));
+  }
+
+  /** The row of a change as JSON, as it is or was last; empty where nothing is known of it. */
+  private String nowOf(Change change) {
     String json = change.after() == null ? change.before() : change.after();
     if (json == null) {
       json = book.history().now(change.entity(), change.entityId());
@@ -71,7 +128,7 @@ public final class SayChange {
       List<Change> all = book.history().of(change.entity(), change.entityId());
       json = all.stream().map(Change::before).filter(Objects::nonNull).findFirst().orElse(null);
     }
-    return thing(change.entity(), change.entityId(), json == null ? "" : json);
+    return json == null ? "" : json;
   }
 
   /** A thing by its kind and name, from what the history holds of it. */

@@ -53,11 +53,9 @@ public final class AskedInWords {
     if (!asked.hemMethod().isBlank() && differs(PieceAsked::hemMethod)) {
       says.add(asked.hemMethod());
     }
-    if (differs(PieceAsked::stabiliser)) {
+    if (differs(each -> each.isStabilised() ? each.stabiliser() : "")) {
       says.add(
-          asked.stabiliser().isBlank()
-              ? words.say("desk.lessons.plan.no-stabiliser")
-              : asked.stabiliser());
+          asked.isStabilised() ? asked.stabiliser() : words.say("desk.lessons.plan.no-stabiliser"));
     }
     return String.join(" · ", says);
   }

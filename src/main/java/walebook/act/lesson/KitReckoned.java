@@ -172,7 +172,29 @@ public record KitReckoned(Plan plan, Map<String, Double> times, Message says) {
     return usualAlong > 0 ? sum(pieces, times, null, grain) / usualAlong : 1;
   }
 
-  /** The same of sewing thread; whole where everybody makes something beside the plan's pieces. */
+  /** How many test pieces one student sews on average; 0 where cloth is measured. */
+  double sewn() {
+    return plan instanceof PiecesPlan pieces ? sum(pieces, times, null, null) : 0;
+  }
+
+  /** How many one student of the standard plan sews, for whom a pack lists its materials. */
+  double sewnOfStandard() {
+    return plan instanceof PiecesPlan pieces ? sum(pieces, whole(plan), null, null) : 0;
+  }
+
+  /** Whether test pieces of the plan are cut from it, and not the parts of something else. */
+  boolean isOfThePlan(Material material) {
+    return plan instanceof PiecesPlan pieces
+        && material.cloth() != null
+        && material.alongMm() != null
+        && material.acrossMm() != null
+        && sum(pieces, whole(plan), material.cloth(), material.grain()) > 0;
+  }
+
+  /**
+   * The share of what the pack lists of sewing thread; whole where everybody makes something beside
+   * the plan's pieces.
+   */
   double shareOfThread(List<Material> materials) {
     if (!(plan instanceof PiecesPlan pieces)) {
       return 1;

@@ -117,6 +117,7 @@ public final class WorkOutKit {
         others.add(each);
       }
     }
+    cutForSewn();
     if (cut.isEmpty()) {
       remarks.add(Message.of("kit.remark.nothing-cut"));
     }
@@ -136,6 +137,23 @@ public final class WorkOutKit {
                 thread,
                 remarks))
         : Answer.bad(problems);
+  }
+
+  /** More is cut than sewn: why stands beside it, or somebody counts and wonders. */
+  private void cutForSewn() {
+    List<Material> cut = pack.needs().perStudent().stream().filter(reckoned::isOfThePlan).toList();
+    if (cut.isEmpty()) {
+      return;
+    }
+    double listed = cut.stream().mapToDouble(WorkOutKit::listed).sum();
+    remarks.add(
+        Message.of(
+            "kit.remark.cut-for-sewn",
+            String.valueOf(cut.stream().mapToInt(this::forClass).sum()),
+            Show.upTo(reckoned.sewn() * input.students(), 0),
+            Show.upTo(reckoned.sewnOfStandard(), 0),
+            Show.upTo(listed, 1),
+            Show.percent(input.sparePercent())));
   }
 
   /** The grain says which way the long side lies; a piece without one may be turned. */
@@ -163,8 +181,12 @@ public final class WorkOutKit {
 
   /** For one student on average, by how much of the plan each takes on. */
   private double count(Material material) {
+    return listed(material) * reckoned.share(material);
+  }
+
+  private static double listed(Material material) {
     Double count = material.count();
-    return (count == null ? 1 : count) * reckoned.share(material);
+    return count == null ? 1 : count;
   }
 
   private int forClass(Material material) {

@@ -65,7 +65,7 @@ final class PieceTraits {
     choice(traits, Trait.TENSION, setting.tension());
     choice(traits, Trait.PRESSURE, setting.pressure());
     size(traits, Trait.FEED, setting.differentialFeed(), "");
-    boolean stay = !setting.stabiliser().isBlank() && !setting.stabiliser().equals("none");
+    boolean stay = setting.isStabilised();
     traits.put(
         Trait.STABILISER,
         stay

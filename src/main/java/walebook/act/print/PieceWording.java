@@ -101,7 +101,7 @@ final class PieceWording {
     if (!hemMethod.isBlank()) {
       says.add(hemMethod);
     }
-    if (!stabiliser.isBlank()) {
+    if (Setting.isSomething(stabiliser)) {
       says.add(words.say("act.print.stabiliser", stabiliser));
     }
     if (needle != null) {

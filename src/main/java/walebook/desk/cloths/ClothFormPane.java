@@ -14,14 +14,16 @@ import walebook.words.Words;
 final class ClothFormPane extends VBox {
   private final Words words;
   private final ClothFormViewModel model;
+  private final TypedField first;
 
   ClothFormPane(Words words, ClothFormViewModel model, Session session, String unit) {
     super(16);
     this.words = words;
     this.model = model;
+    this.first = typed("cloth-name", words.say("desk.cloths.prompt.name"), "");
     FieldGroup what =
         new FieldGroup(words.say("desk.cloths.what"))
-            .add(typed("cloth-name", words.say("desk.cloths.prompt.name"), ""), 20)
+            .add(first, 20)
             .add(kind(session.tables().fabricKinds()), 17)
             .add(typed("fibre", words.say("desk.cloths.prompt.fibre"), ""), 22)
             .add(typed("elastane", "5", ""), 9);
@@ -39,6 +41,11 @@ final class ClothFormPane extends VBox {
             .add(typed("remark", "", ""), 30)
             .add(yesNo("retired"), 12);
     getChildren().setAll(what, numbers, edge, rest);
+  }
+
+  /** Where typing begins. */
+  TypedField first() {
+    return first;
   }
 
   private TypedField typed(String field, String prompt, String unit) {

@@ -189,10 +189,9 @@ public final class ClothsView extends BorderPane {
     Button save = save(form.fields());
     save.setOnAction(pressed -> form.save());
     savedByKey(frame, form::save);
-    return frame
-        .context(back("desk.cloths.back-without"))
-        .work(new ClothFormPane(words, form, session, model.unit().sign()))
-        .primary(save);
+    ClothFormPane fields = new ClothFormPane(words, form, session, model.unit().sign());
+    IntoView.onceShown(fields.first().field());
+    return frame.context(back("desk.cloths.back-without")).work(fields).primary(save);
   }
 
   private Node reading() {

@@ -30,8 +30,9 @@ final class ReadingFormPane extends VBox {
     this.words = words;
     this.model = model;
     TypedField stretched = typed("stretched", unit);
-    // All before it is filled in by the plan: the length is what is read next, each time.
+    // All before it is filled in: the length is what is read next, each time.
     model.askedProperty().addListener((from, old, now) -> toType(stretched));
+    model.noticeProperty().addListener((from, old, now) -> toType(stretched));
     sceneProperty().addListener((from, old, now) -> toType(stretched));
     FieldGroup lengths =
         new FieldGroup(words.say("desk.cloths.reading.lengths"))
@@ -55,7 +56,7 @@ final class ReadingFormPane extends VBox {
   }
 
   private void toType(TypedField field) {
-    if (model.askedProperty().get() != null && getScene() != null) {
+    if (getScene() != null) {
       Platform.runLater(field.field()::requestFocus);
     }
   }

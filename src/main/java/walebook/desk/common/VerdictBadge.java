@@ -12,7 +12,7 @@ import walebook.working.Verdict;
 public final class VerdictBadge extends HBox {
   private final Words words;
   private final PicturePane mark;
-  private final Label word = new Label();
+  private final Label word = Texts.text("", "verdict-word");
 
   public VerdictBadge(Words words, Verdict verdict) {
     this(words, verdict, false);
@@ -26,8 +26,8 @@ public final class VerdictBadge extends HBox {
   public VerdictBadge(Words words, Verdict verdict, boolean reckonedOnly) {
     this.words = words;
     mark = new PicturePane(words);
-    word.getStyleClass().add("verdict-word");
-    word.setWrapText(true);
+    // Beside a long word the mark would be the one to give way.
+    mark.setMinWidth(USE_PREF_SIZE);
     setAccessibleRole(AccessibleRole.TEXT);
     getChildren().setAll(mark, word);
     show(verdict, reckonedOnly);

@@ -86,9 +86,12 @@ final class AnswersPane extends VBox {
     }
   }
 
+  /**
+   * It can still be pressed, and says again where the piece is: were it disabled, the focus would
+   * leave it, and the answers scroll after the focus.
+   */
   private void there(Button plan) {
     plan.setText(words.say("desk.decide.plan.there"));
-    plan.setDisable(true);
   }
 
   /** What waits for a measure has nothing to unfold yet. */

@@ -6,6 +6,7 @@ import java.util.Set;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.value.ChangeListener;
 import javafx.beans.value.WeakChangeListener;
+import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import walebook.desk.common.AfterPause;
@@ -26,12 +27,14 @@ final class SheetPane extends VBox {
   private final Words words;
   private final SharedTables tables;
   private final SheetFields fields;
+  private final SheetViewModel model;
   private final VBox byKind = new VBox(16);
 
   SheetPane(Session session, SheetViewModel model, List<Cloth> cloths, Unit lengths) {
     super(16);
     this.words = session.words();
     this.tables = session.tables();
+    this.model = model;
     this.fields = new SheetFields(words, tables, model.fields(), lengths);
     AfterPause.of(model.editsProperty(), model::keepDraft);
     getChildren().setAll(garment(cloths), pattern(), byKind, sewing());
@@ -121,6 +124,11 @@ final class SheetPane extends VBox {
     Set<Girth> girths = new LinkedHashSet<>(kind.girths());
     kind.openings().forEach(each -> girths.add(each.over()));
     FieldGroup group = new FieldGroup(words.say("desk.decide.sheet.body"));
+    if (model.isBodyHidden()) {
+      Label others = Texts.text("");
+      others.textProperty().bind(model.othersBodyProperty());
+      return group.below(others);
+    }
     for (Girth girth : girths) {
       group.add(fields.named("body-" + girth.key(), girth.sayKey()), 12);
     }

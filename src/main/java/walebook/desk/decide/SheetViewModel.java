@@ -64,11 +64,14 @@ public final class SheetViewModel {
   private final ReadOnlyObjectWrapper<Notice> notice =
       new ReadOnlyObjectWrapper<>(this, "notice", Notice.NONE);
   private final ReadOnlyStringWrapper mend = new ReadOnlyStringWrapper(this, "mend", "");
+  private final ReadOnlyStringWrapper othersBody =
+      new ReadOnlyStringWrapper(this, "othersBody", "");
   private final Map<String, String> confirmed = new HashMap<>();
   private @Nullable GarmentSheet saved;
   private int kept;
   private int asked;
   private boolean working;
+  private boolean bodyHidden;
 
   /**
    * A sheet that is not begun yet.
@@ -97,6 +100,16 @@ public final class SheetViewModel {
   /** Which fields cannot be right yet; empty while nothing is wrong or nothing is read. */
   public ReadOnlyStringProperty mendProperty() {
     return mend.getReadOnlyProperty();
+  }
+
+  /** True where the girths of the body are another student's, and neither shown nor typed. */
+  boolean isBodyHidden() {
+    return bodyHidden;
+  }
+
+  /** Whose girths are not shown, in a sentence; empty where they are. */
+  public ReadOnlyStringProperty othersBodyProperty() {
+    return othersBody.getReadOnlyProperty();
   }
 
   public ReadOnlyObjectProperty<Notice> noticeProperty() {
@@ -141,7 +154,7 @@ public final class SheetViewModel {
 
   /** Fills the form; that is no change by a person. */
   void put(Map<String, String> typed) {
-    fields.put(typed);
+    fields.put(bodyHidden ? OthersBody.without(typed) : typed);
     unchanged();
   }
 
@@ -197,15 +210,26 @@ public final class SheetViewModel {
   /** Opens a saved sheet, with what was typed and not saved. */
   public void open(GarmentSheet sheet) {
     saved = sheet;
+    bodyHidden = OthersBody.of(session, sheet);
     load(sheet, shown -> drafts.find(shown, this::resume));
   }
 
+  /** What was read of a saved sheet; the sentence is empty where its girths may be seen. */
+  private record Loaded(Map<String, Double> body, String others) {}
+
   private void load(GarmentSheet sheet, Consumer<GarmentSheet> then) {
+    boolean hidden = bodyHidden;
     session.run(
-        progress -> session.book().garments().bodyOf(sheet.id()),
-        body -> {
-          Map<String, String> typed = TypedGarment.of(sheet, body, lengths);
-          typed.put("keep-body", body.isEmpty() ? "no" : "yes");
+        progress -> {
+          Map<String, Double> body = session.book().garments().bodyOf(sheet.id());
+          return hidden
+              ? new Loaded(Map.of(), OthersBody.says(session, sheet, !body.isEmpty()))
+              : new Loaded(body, "");
+        },
+        loaded -> {
+          Map<String, String> typed = TypedGarment.of(sheet, loaded.body(), lengths);
+          typed.put("keep-body", loaded.body().isEmpty() ? "no" : "yes");
+          othersBody.set(loaded.others());
           confirmed.clear();
           confirmed.putAll(typed);
           put(typed);
@@ -222,9 +246,10 @@ public final class SheetViewModel {
     }
     boolean fresh = saved == null;
     Map<String, String> typed = fields.typed();
+    boolean hidden = bodyHidden;
     Map<String, Double> body = keepsBody() ? body() : Map.of();
     session.run(
-        progress -> keep.save(read.value(), fresh, body),
+        progress -> keep.save(read.value(), fresh, hidden ? keptOf(read.value()) : body),
         sheet -> {
           saved = sheet;
           confirmed.putAll(typed);
@@ -233,6 +258,11 @@ public final class SheetViewModel {
           notice.set(new Notice(session.words().say("desk.decide.saved", sheet.name()), null));
           session.changed();
         });
+  }
+
+  /** What another student keeps with a sheet stays as it is. */
+  private Map<String, Double> keptOf(GarmentSheet sheet) {
+    return session.book().garments().bodyOf(sheet.id());
   }
 
   /**

@@ -6,7 +6,6 @@ import javafx.scene.Node;
 import javafx.scene.control.Separator;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
-import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -43,7 +42,7 @@ final class BlocksPane extends VBox {
       return picture(picture);
     }
     if (block instanceof Block.Table table) {
-      return table(table);
+      return new WordsTable(table);
     }
     if (block instanceof Block.Quote quote) {
       VBox quoted = new BlocksPane(files, quote.blocks());
@@ -68,22 +67,6 @@ final class BlocksPane extends VBox {
       number++;
     }
     return list;
-  }
-
-  private Node table(Block.Table table) {
-    GridPane grid = new GridPane();
-    grid.setHgap(16);
-    grid.setVgap(6);
-    for (int column = 0; column < table.header().size(); column++) {
-      grid.add(Texts.text(Run.plain(table.header().get(column)), "strong"), column, 0);
-    }
-    for (int row = 0; row < table.rows().size(); row++) {
-      List<List<Run>> cells = table.rows().get(row);
-      for (int column = 0; column < cells.size(); column++) {
-        grid.add(Texts.text(Run.plain(cells.get(column))), column, row + 1);
-      }
-    }
-    return grid;
   }
 
   private Node picture(Block.Picture picture) {

@@ -6,6 +6,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import walebook.desk.common.FieldGroup;
 import walebook.desk.common.Fold;
+import walebook.desk.common.IntoView;
 import walebook.desk.common.LinesField;
 import walebook.desk.common.PickedField;
 import walebook.desk.common.Texts;
@@ -20,9 +21,9 @@ final class TakeUpPane extends VBox {
   TakeUpPane(Words words, TakeUpViewModel model, List<Cloth> cloths) {
     super(16);
     Plan plan = model.pack().plan();
-    FieldGroup when =
-        new FieldGroup(words.say("desk.lessons.take-up.when"))
-            .add(new TypedField(words, words.say("desk.lessons.take-up.on"), "", model.on()), 11);
+    TypedField on = new TypedField(words, words.say("desk.lessons.take-up.on"), "", model.on());
+    IntoView.onceShown(on.field());
+    FieldGroup when = new FieldGroup(words.say("desk.lessons.take-up.when")).add(on, 11);
     getChildren().setAll(Texts.text(words.say("desk.lessons.take-up.says")), when);
     if (!plan.cloths().isEmpty()) {
       FieldGroup which = new FieldGroup(words.say("desk.lessons.take-up.cloths"));

@@ -64,6 +64,7 @@ final class LogFormView {
         new VBox(
             line(model.noteProperty(), "soft"),
             line(model.changeProperty(), "change"),
+            clothFirst(),
             groups.planned(),
             groups.settings(),
             groups.measure(),
@@ -107,6 +108,16 @@ final class LogFormView {
         .addListener((from, old, now) -> discard.setText(words.say("desk.pieces.discard")));
     built.lesser(list).lesser(discard).lesser(inTheWay());
     return built;
+  }
+
+  /** An empty list of cloths says nothing; this says what is missing and leads there. */
+  private Node clothFirst() {
+    Button add = new Button(words.say("desk.pieces.cloth-first.go"));
+    add.setOnAction(pressed -> place.toCloths());
+    VBox says = new VBox(8, Texts.text(words.say("desk.pieces.cloth-first"), "caution"), add);
+    says.visibleProperty().bind(place.clothMissingProperty());
+    says.managedProperty().bind(says.visibleProperty());
+    return says;
   }
 
   /** The problem of the whole piece stands beside Save; a button, so that a foot can hold it. */

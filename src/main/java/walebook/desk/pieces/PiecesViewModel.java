@@ -8,6 +8,8 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.function.Consumer;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
@@ -42,6 +44,8 @@ public final class PiecesViewModel {
 
   private final Session session;
   private final PieceListViewModel list;
+  private final ReadOnlyBooleanWrapper clothMissing =
+      new ReadOnlyBooleanWrapper(this, "clothMissing");
   private final LogFormViewModel form;
   private final OnePieceViewModel piece;
   private final LookOverViewModel lookOver;
@@ -191,6 +195,17 @@ public final class PiecesViewModel {
     mode.set(Mode.LIST);
   }
 
+  /** True while the form has no cloth to choose, since the room has none yet. */
+  ReadOnlyBooleanProperty clothMissingProperty() {
+    return clothMissing.getReadOnlyProperty();
+  }
+
+  /** Goes where cloths are added; the form waits as a draft, and finds them when it is begun. */
+  void toCloths() {
+    toList();
+    session.wish(Wish.show("cloths"));
+  }
+
   /** Keeps what is typed; called before the book is closed. */
   public void rest() {
     form.rest();
@@ -253,6 +268,7 @@ public final class PiecesViewModel {
         progress -> Optional.ofNullable(how.from(new LoadForm(session))),
         start -> {
           if (start.isPresent()) {
+            clothMissing.set(start.get().room().cloths().isEmpty());
             form.begin(start.get());
             mode.set(Mode.FORM);
           } else {

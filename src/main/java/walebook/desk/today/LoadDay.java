@@ -102,9 +102,10 @@ final class LoadDay {
       String point = words.say("common.choice." + asked.needle().point().key());
       settings.add(words.say("desk.today.next-needle", point, asked.needle().nm()));
     }
-    Stream.of(asked.hemMethod(), asked.stabiliser())
-        .filter(each -> !each.isBlank())
-        .forEach(settings::add);
+    // What a plan calls none would be read as none of whatever stands before it.
+    boolean nothing = !asked.stabiliser().isBlank() && !asked.isStabilised();
+    String under = nothing ? words.say("desk.lessons.plan.no-stabiliser") : asked.stabiliser();
+    Stream.of(asked.hemMethod(), under).filter(each -> !each.isBlank()).forEach(settings::add);
     if (asked.needPercent() != null) {
       settings.add(words.say("desk.today.next-need", Show.upTo(asked.needPercent(), 1)));
     }

@@ -34,8 +34,10 @@ import walebook.record.PatternAsks;
 import walebook.record.PlannedPiece;
 import walebook.record.PullReading;
 import walebook.record.SeamEnd;
+import walebook.record.Setting;
 import walebook.record.StitchChoice;
 import walebook.record.TaughtPack;
+import walebook.record.TestPiece;
 import walebook.tables.SharedTables;
 import walebook.working.Verdict;
 
@@ -134,6 +136,70 @@ class AnswerGarmentTest {
           .extracting(Advice::action)
           .contains(Advice.Action.WIDEN_OPENING, Advice.Action.OTHER_LINK);
     }
+  }
+
+  /** Lesson packs write none where nothing lies under the seam: it is a plain seam. */
+  @Test
+  void aSeamWithNoneUnderItIsNotAnInterfacedOne() {
+    try (Classroom room = Classroom.in(folder.resolve("n.walebook"))) {
+      read(room, Grain.COURSE, 160);
+      TestPiece piece =
+          room.piece(
+              room.first.id(),
+              2.5,
+              List.of(new PullReading(1, SeamEnd.GAVE, 118)),
+              List.of(),
+              null);
+      room.book.pieces().add(with(piece, "none"));
+      List<GarmentEdge> both =
+          List.of(new GarmentEdge("seam", null, null), new GarmentEdge("interfacing", null, null));
+      List<Link> links =
+          Objects.requireNonNull(
+                  check(answer(room, sheet(room, Grain.COURSE, 2.5, both)), Check.Kind.OPENING)
+                      .question())
+              .links();
+      assertThat(links)
+          .filteredOn(each -> each.kind() == LinkKind.SEAM)
+          .allMatch(each -> each.basis() == Link.Basis.GAVE);
+      assertThat(links)
+          .filteredOn(each -> each.kind() == LinkKind.INTERFACING)
+          .isNotEmpty()
+          .allMatch(each -> each.basis() == Link.Basis.UNKNOWN);
+    }
+  }
+
+  private static TestPiece with(TestPiece piece, String stabiliser) {
+    Setting was = piece.setting();
+    Setting now =
+        new Setting(
+            was.method(),
+            was.machineId(),
+            was.machineKind(),
+            was.stitchType(),
+            was.stitchName(),
+            was.dialWidth(),
+            was.dialLength(),
+            was.sewnWidthMm(),
+            was.sewnLengthMm(),
+            was.needle(),
+            was.thread(),
+            was.pressure(),
+            was.pressureDial(),
+            was.tension(),
+            was.tensionDial(),
+            was.differentialFeed(),
+            stabiliser,
+            was.hemMethod());
+    return new TestPiece(
+        piece.id(),
+        piece.code(),
+        piece.whose(),
+        piece.cloth(),
+        now,
+        piece.measure(),
+        piece.seen(),
+        piece.parent(),
+        piece.stamp());
   }
 
   @Test

@@ -54,5 +54,8 @@ class AskedInWordsTest {
     PieceAsked taped = asked("304", 2.0, NeedlePoint.JERSEY, "knit tape");
     assertThat(says(taped, zigzag)).endsWith("length 2.5 · knit tape");
     assertThat(says(zigzag, taped)).endsWith("length 2.5 · nothing under it");
+    PieceAsked bare = asked("304", 2.0, NeedlePoint.JERSEY, "none");
+    assertThat(says(bare, taped)).endsWith("length 2.5 · nothing under it");
+    assertThat(says(bare, zigzag)).endsWith("length 2.5");
   }
 }

@@ -265,6 +265,9 @@ class WorkOutKitTest {
       // All three pieces of each are of cloth A: 8 strips × 3 ÷ 3; of cloth B nobody sews.
       assertThat(kit.cuts()).hasSize(1);
       assertThat(kit.lines().get(0).perStudent()).isCloseTo(8, within(1e-9));
+      // 8 strips × 2 students and a tenth more; the pack lists 8 of A and 4 of B for 5 seams.
+      assertThat(kit.remarks())
+          .contains(Message.of("kit.remark.cut-for-sewn", "18", "6", "5", "12", "10.0 %"));
       Lesson measured = MeasuredClass.of(room, "do-we-measure-alike", on);
       LessonPack alike = Packs.named("do-we-measure-alike");
       KitReckoned readings = KitReckoned.dealt(room.book, measured, alike);

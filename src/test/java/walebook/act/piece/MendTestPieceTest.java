@@ -64,7 +64,9 @@ class MendTestPieceTest {
     assertThat(same.measure()).isEqualTo(piece.measure());
     assertThat(same.seen()).isEqualTo(piece.seen());
     assertThat(same.code()).isEqualTo(piece.code());
-    assertThat(same.stamp().version()).isEqualTo(2);
+    assertThat(same.stamp()).isEqualTo(piece.stamp());
+    assertThat(bench.room.book.history().of("test_piece", piece.id()))
+        .allMatch(walebook.record.Change::isNew);
     assertThat(bench.room.book.pieces().find(piece.id())).isEqualTo(same);
   }
 

@@ -154,6 +154,9 @@ class PrintGarmentTest {
       try (ReadPdf pdf = print(in, sheet, false, PaperSize.A4)) {
         String text = pdf.text();
         assertThat(text).contains("left out here").contains("not met").contains("Weakest link");
+        // 15 mm sewn at 6: 9 mm at each of four edges; two allowances tell no body.
+        assertThat(text.replaceAll("\\s+", " "))
+            .contains("The girth grows by 36 mm. Trim 9 mm from each edge");
         for (double girth : BODY.values()) {
           String mm = Long.toString(Math.round(girth));
           assertThat(text)

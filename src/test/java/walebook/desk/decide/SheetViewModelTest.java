@@ -15,6 +15,7 @@ import walebook.garment.Check;
 import walebook.garment.GarmentAnswers;
 import walebook.quantity.Unit;
 import walebook.record.GarmentSheet;
+import walebook.record.Student;
 import walebook.words.Words;
 import walebook.working.Message;
 import walebook.working.Verdict;
@@ -139,6 +140,41 @@ class SheetViewModelTest {
       type(again, "keep-body", "no");
       again.save();
       assertThat(session.book().garments().bodyOf(saved.id())).isEmpty();
+    }
+  }
+
+  /** The second student opens the first one's sheet, in her own name. */
+  @Test
+  void anotherStudentsGirthsAreNeitherShownNorLost() {
+    try (PlannedClass made = PlannedClass.in(folder.resolve("o.walebook"), 2)) {
+      Session session = session(made);
+      SheetViewModel model = top(session, made);
+      type(model, "sheet-name", "Grey top");
+      type(model, "keep-body", "yes");
+      model.save();
+      GarmentSheet saved = session.book().garments().all().get(0);
+      Map<String, Double> girths = session.book().garments().bodyOf(saved.id());
+      Student other =
+          session.book().students().all().stream()
+              .filter(each -> !each.id().equals(made.room.first.id()))
+              .findFirst()
+              .orElseThrow();
+      session.studentProperty().set(other);
+      SheetViewModel seen = new SheetViewModel(session, Unit.CM);
+      seen.open(saved);
+      assertThat(seen.isBodyHidden()).isTrue();
+      assertThat(seen.othersBodyProperty().get()).contains(made.room.first.name());
+      assertThat(seen.fields().typed())
+          .allSatisfy((field, text) -> assertThat(field + text).doesNotMatch("body-.*\\d"));
+      assertThat(verdict(seen, Check.Kind.USED)).isEqualTo(Verdict.NOT_KNOWN);
+      type(seen, "remark", "hem 3 cm longer");
+      seen.save();
+      assertThat(session.book().garments().bodyOf(saved.id())).isEqualTo(girths);
+      session.studentProperty().set(null);
+      SheetViewModel tutor = new SheetViewModel(session, Unit.CM);
+      tutor.open(session.book().garments().all().get(0));
+      assertThat(tutor.othersBodyProperty().get()).isEmpty();
+      assertThat(tutor.fields().text("body-chest")).isEqualTo("90");
     }
   }
 
