@@ -24,6 +24,12 @@ import walebook.tables.SharedTables;
 
 /** Works out the kit that a command asks for: of a pack, or of a class's lesson. */
 final class AskKit {
+  /** The flag that lets the book remember the prices typed. */
+  static final String KEEP = "keep-prices";
+
+  /** What the number of those kept is called in the answer for programs. */
+  static final String KEPT = "pricesKept";
+
   static final Option MARGIN = Option.of("margin", "LENGTH", "command.option.margin");
 
   /** What a kit can be asked for by. */
@@ -37,12 +43,17 @@ final class AskKit {
           Option.many("cloth", "SLOT=NAME", "command.option.cloth-of-slot"),
           Option.many("width", "SLOT=LENGTH", "command.option.cloth-width"),
           Option.many("wash", "SLOT=PERCENT", "command.option.wash"),
-          Option.many("price", "WHAT=NUMBER", "command.option.price"));
+          Option.many("price", "WHAT=NUMBER", "command.option.price"),
+          Option.flag(KEEP, "command.option.keep-prices"));
 
   private AskKit() {}
 
-  /** A kit and the pack it is of. */
-  record Worked(Kit kit, LessonPack pack) {}
+  /**
+   * A kit and the pack it is of.
+   *
+   * @param kept how many of the prices typed the book remembers or forgets from now on
+   */
+  record Worked(Kit kit, LessonPack pack, int kept) {}
 
   /** The kit of a pack; of a book are its class and its cloths, where one is given. */
   static Worked of(Typed typed, Terminal terminal, LessonPack pack) {
@@ -53,13 +64,16 @@ final class AskKit {
       }
       KitReckoned reckoned = KitReckoned.standard(pack.plan());
       KitTyped asked = asked(typed, students(typed, null));
-      return new Worked(work(pack, reckoned, Map.of(), asked), pack);
+      if (typed.has(KEEP)) {
+        throw Refused.field("book", "field.needed", "", "");
+      }
+      return new Worked(work(pack, reckoned, Map.of(), asked), pack, 0);
     }
     try (Book book =
         Refused.unless(
             new SqliteFiles().open(AtBook.path("book", file), terminal.clock()), Exit.NO_BOOK)) {
       Map<String, UUID> cloths = LessonJobs.cloths(typed, book, pack);
-      return new Worked(work(typed, book, pack, reckoned(typed, book, pack), cloths), pack);
+      return work(typed, book, pack, reckoned(typed, book, pack), cloths);
     }
   }
 
@@ -69,7 +83,14 @@ final class AskKit {
     Map<String, UUID> cloths = new HashMap<>(PlannedCloths.of(book, lesson, pack));
     cloths.putAll(LessonJobs.cloths(typed, book, pack));
     KitReckoned reckoned = KitReckoned.dealt(book, lesson, pack);
-    return new Worked(work(typed, book, pack, reckoned, cloths), pack);
+    return work(typed, book, pack, reckoned, cloths);
+  }
+
+  /** Says below the answer how many prices the book remembers or forgets from now on. */
+  static void sayKept(Typed typed, Terminal terminal, Worked worked) {
+    if (typed.has(KEEP) && !typed.has("json")) {
+      terminal.out().println(terminal.say("command.say.prices-kept", worked.kept()));
+    }
   }
 
   /** From the class's list, unless a number of students was typed and no class with it. */
@@ -92,14 +113,13 @@ final class AskKit {
     return String.valueOf(book.enrolments().studentsOf(Pick.schoolClass(typed, book).id()).size());
   }
 
-  /** At the prices that the book remembers; it remembers those typed. */
-  private static Kit work(
+  /** At the prices that the book remembers; it remembers those typed where that is asked for. */
+  private static Worked work(
       Typed typed, Book book, LessonPack pack, KitReckoned reckoned, Map<String, UUID> cloths) {
     KitPriceBook prices = new KitPriceBook(book, pack, cloths);
     KitTyped asked = asked(typed, students(typed, book));
     Kit kit = work(pack, reckoned, KitCloth.in(book, cloths), prices.with(asked));
-    prices.keep(asked);
-    return kit;
+    return new Worked(kit, pack, typed.has(KEEP) ? prices.keep(asked) : 0);
   }
 
   private static KitTyped asked(Typed typed, String students) {

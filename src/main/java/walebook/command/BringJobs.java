@@ -39,6 +39,7 @@ final class BringJobs {
     return List.of(
         job("bring roster", "command.bring.roster", BringWhat.ROSTER),
         job("bring pieces", "command.bring.pieces", BringWhat.PIECES),
+        job("bring cloths", "command.bring.cloths", BringWhat.CLOTHS),
         job("bring readings", "command.bring.readings", BringWhat.READINGS),
         job("bring washes", "command.bring.washes", BringWhat.WASHES),
         job("bring notes", "command.bring.notes", BringWhat.NOTES),
@@ -130,7 +131,7 @@ final class BringJobs {
           case PIECES ->
               new BringInPieces(book, tables, words, terminal.clock(), terminal.chance())
                   .bring(plan, by);
-          case READINGS, WASHES, NOTES ->
+          case CLOTHS, READINGS, WASHES, NOTES ->
               new BringInLog(book, tables, words, terminal.clock(), terminal.chance())
                   .bring(plan, by);
         });

@@ -102,35 +102,23 @@ final class ExportJobs {
     TermPreview preview =
         Refused.unless(act(terminal, book).preview(of.id(), choice(typed, book, of)));
     if (typed.has("json")) {
-      ObjectNode json = Json.object();
-      json.put("class", of.name());
-      json.put("names", preview.names());
-      json.put("setAside", preview.setAside());
-      ArrayNode sheets = json.putArray("sheets");
-      preview
-          .sheets()
-          .forEach(each -> sheets.addObject().put("name", each.name()).put("rows", each.rows()));
-      ArrayNode people = json.putArray("people");
-      preview.people().forEach(people::add);
-      if (preview.tutor() != null) {
-        json.put("tutor", preview.tutor());
-      }
-      ArrayNode inText = json.putArray("inText");
-      for (NameInText each : preview.inText()) {
-        ObjectNode name = inText.addObject().put("name", each.name()).put("whole", each.whole());
-        ArrayNode places = name.putArray("places");
-        each.places()
-            .forEach(in -> places.addObject().put("sheet", in.sheet()).put("cells", in.cells()));
-      }
-      ArrayNode columns = json.putArray("columns");
-      preview.columns().forEach(columns::add);
-      terminal.out().println(Json.write(json));
+      terminal.out().println(Json.write(json(of, preview)));
       return Exit.DONE;
     }
     Table table =
         new Table(
-            List.of(terminal.say("command.column.in-file"), terminal.say("command.column.rows")));
-    preview.sheets().forEach(each -> table.row(List.of(each.name(), String.valueOf(each.rows()))));
+            List.of(
+                terminal.say("command.column.in-file"),
+                terminal.say("command.column.rows"),
+                terminal.say("command.column.kinds-of-file")));
+    for (TermPreview.Sheet each : preview.sheets()) {
+      table.row(
+          List.of(
+              each.name(), String.valueOf(each.rows()), String.join(" ", files(each.formats()))));
+    }
+    for (TermPreview.Besides each : preview.besides()) {
+      table.row(List.of(each.says(), "", String.join(" ", files(each.formats()))));
+    }
     terminal.out().println(table);
     terminal
         .out()
@@ -143,6 +131,43 @@ final class ExportJobs {
       terminal.out().println(terminal.say("command.say.export-aside", preview.setAside()));
     }
     return Exit.DONE;
+  }
+
+  private static ObjectNode json(SchoolClass of, TermPreview preview) {
+    ObjectNode json = Json.object();
+    json.put("class", of.name());
+    json.put("names", preview.names());
+    json.put("setAside", preview.setAside());
+    ArrayNode sheets = json.putArray("sheets");
+    for (TermPreview.Sheet each : preview.sheets()) {
+      ObjectNode sheet = sheets.addObject().put("name", each.name()).put("rows", each.rows());
+      files(each.formats()).forEach(sheet.putArray("files")::add);
+    }
+    ArrayNode besides = json.putArray("besides");
+    for (TermPreview.Besides each : preview.besides()) {
+      ObjectNode sheet = besides.addObject().put("says", each.says());
+      files(each.formats()).forEach(sheet.putArray("files")::add);
+    }
+    ArrayNode people = json.putArray("people");
+    preview.people().forEach(people::add);
+    if (preview.tutor() != null) {
+      json.put("tutor", preview.tutor());
+    }
+    ArrayNode inText = json.putArray("inText");
+    for (NameInText each : preview.inText()) {
+      ObjectNode name = inText.addObject().put("name", each.name()).put("whole", each.whole());
+      ArrayNode places = name.putArray("places");
+      each.places()
+          .forEach(in -> places.addObject().put("sheet", in.sheet()).put("cells", in.cells()));
+    }
+    ArrayNode columns = json.putArray("columns");
+    preview.columns().forEach(columns::add);
+    return json;
+  }
+
+  /** The endings of the files that hold a sheet. */
+  private static List<String> files(Set<TermFormat> formats) {
+    return formats.stream().sorted().map(TermFormat::ending).toList();
   }
 
   private static void sayNames(TermPreview preview, Terminal terminal) {

@@ -51,18 +51,19 @@ final class KitJobs {
       throw Refused.field(ofPack ? "lesson" : "PACK", "kit.of-what", "", "");
     }
     if (ofPack) {
-      return show(typed, terminal, AskKit.of(typed, terminal, Pick.pack(typed.operand(0))).kit());
+      return show(typed, terminal, AskKit.of(typed, terminal, Pick.pack(typed.operand(0))));
     }
     if (typed.text("book") == null) {
       throw Refused.field("book", "field.needed", "", "");
     }
     return AtBook.open(
             (again, to, book) ->
-                show(again, to, AskKit.of(again, book, Pick.neededLesson(again, book)).kit()))
+                show(again, to, AskKit.of(again, book, Pick.neededLesson(again, book))))
         .run(typed, terminal);
   }
 
-  private static Exit show(Typed typed, Terminal terminal, Kit kit) {
+  private static Exit show(Typed typed, Terminal terminal, AskKit.Worked worked) {
+    Kit kit = worked.kit();
     Path folder = folder(typed);
     for (int i = 0; i < kit.cloths().size(); i++) {
       var cloth = kit.cloths().get(i);
@@ -76,8 +77,9 @@ final class KitJobs {
         .out()
         .println(
             typed.has("json")
-                ? Json.write(ShowKit.json(kit, terminal.words()))
+                ? Json.write(ShowKit.json(kit, terminal.words()).put(AskKit.KEPT, worked.kept()))
                 : ShowKit.text(kit, terminal.words()));
+    AskKit.sayKept(typed, terminal, worked);
     return Exit.DONE;
   }
 

@@ -172,10 +172,13 @@ final class PrintJobs {
   private static Exit kit(
       Typed typed, Terminal terminal, AskKit.Worked worked, PrintKit.@Nullable Head head) {
     PrintKit print = new PrintKit(terminal.words());
-    return say(
-        typed,
-        terminal,
-        print.print(worked.kit(), worked.pack(), head, Unit.CM, paper(typed), file(typed)));
+    Exit said =
+        say(
+            typed,
+            terminal,
+            print.print(worked.kit(), worked.pack(), head, Unit.CM, paper(typed), file(typed)));
+    AskKit.sayKept(typed, terminal, worked);
+    return said;
   }
 
   private static Exit garment(Typed typed, Terminal terminal, Book book) {

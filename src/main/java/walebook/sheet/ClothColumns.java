@@ -21,36 +21,39 @@ final class ClothColumns {
 
   private static List<Column<ClothLine>> which(Choices choices) {
     return List.of(
-        Column.text(
-            "cloth",
-            "sheet.cloths.cloth",
-            "sheet.cloths.cloth.says",
-            Origin.ROOM,
-            Format.TEXT,
-            line -> line.cloth().name()),
-        Column.words(
-            "grain",
-            "sheet.cloths.grain",
-            "sheet.cloths.grain.says",
-            Origin.TYPED,
-            line -> choices.grain(line.grain())));
+        Column.<ClothLine>text(
+                "cloth",
+                "sheet.cloths.cloth",
+                "sheet.cloths.cloth.says",
+                Origin.ROOM,
+                Format.LONG_TEXT,
+                line -> line.cloth().name())
+            .wide(20),
+        Column.<ClothLine>words(
+                "grain",
+                "sheet.cloths.grain",
+                "sheet.cloths.grain.says",
+                Origin.TYPED,
+                line -> choices.grain(line.grain()))
+            .wide(13));
   }
 
   private static List<Column<ClothLine>> stretch(Choices choices) {
     return List.of(
-        Column.whole(
+        Column.tally(
             "readings",
             "sheet.cloths.readings",
             "sheet.cloths.readings.says",
             Origin.COUNT,
             ClothLine::readings),
-        Column.words(
-            "pull",
-            "sheet.cloths.pull",
-            "sheet.cloths.pull.says",
-            Origin.COUNT,
-            line -> pull(choices, line.stretch())),
-        Column.whole(
+        Column.<ClothLine>words(
+                "pull",
+                "sheet.cloths.pull",
+                "sheet.cloths.pull.says",
+                Origin.COUNT,
+                line -> pull(choices, line.stretch()))
+            .wide(13),
+        Column.tally(
             "n", "sheet.cloths.n", "sheet.cloths.n.says", Origin.COUNT, line -> n(line.stretch())),
         Column.figure(
             "stretch",
@@ -58,7 +61,7 @@ final class ClothColumns {
             "%",
             "sheet.cloths.stretch.says",
             Origin.CLOTH_STRETCH,
-            Format.TENTHS,
+            Format.NARROW,
             line -> percent(line.stretch())),
         Column.figure(
             "uncertainty",
@@ -66,13 +69,13 @@ final class ClothColumns {
             "points",
             "sheet.cloths.uncertainty.says",
             Origin.CLOTH_UNCERTAINTY,
-            Format.HUNDREDTHS,
+            Format.NARROW_HUNDREDTHS,
             line -> uncertainty(line.stretch())));
   }
 
   private static List<Column<ClothLine>> back() {
     return List.of(
-        Column.whole(
+        Column.tally(
             "released",
             "sheet.cloths.released",
             "sheet.cloths.released.says",
@@ -84,7 +87,7 @@ final class ClothColumns {
             "%",
             "sheet.cloths.growth.says",
             Origin.GROWTH,
-            Format.TENTHS,
+            Format.NARROW,
             line -> growth(line.back())),
         Column.figure(
             "recovery",
@@ -92,19 +95,20 @@ final class ClothColumns {
             "%",
             "sheet.cloths.recovery.says",
             Origin.RECOVERY,
-            Format.TENTHS,
+            Format.NARROW,
             line -> recovery(line.back())));
   }
 
   private static List<Column<ClothLine>> made() {
     return List.of(
-        Column.text(
-            "kind",
-            "sheet.cloths.kind",
-            "sheet.cloths.kind.says",
-            Origin.ROOM,
-            Format.TEXT,
-            line -> line.cloth().kind()),
+        Column.<ClothLine>text(
+                "kind",
+                "sheet.cloths.kind",
+                "sheet.cloths.kind.says",
+                Origin.ROOM,
+                Format.LONG_TEXT,
+                line -> line.cloth().kind())
+            .wide(16),
         Column.<ClothLine>text(
                 "fibre",
                 "sheet.cloths.fibre",
@@ -112,14 +116,14 @@ final class ClothColumns {
                 Origin.ROOM,
                 Format.LONG_TEXT,
                 line -> line.cloth().fibre())
-            .wide(24),
+            .wide(16),
         Column.figure(
             "elastane",
             "sheet.cloths.elastane",
             "%",
             "sheet.cloths.elastane.says",
             Origin.ROOM,
-            Format.TENTHS,
+            Format.NARROW,
             line -> line.cloth().elastanePercent()));
   }
 
@@ -131,7 +135,7 @@ final class ClothColumns {
             "g/m²",
             "sheet.cloths.mass.says",
             Origin.ROOM,
-            Format.WHOLE,
+            Format.NARROW_TYPED,
             line -> line.cloth().massGm2()),
         Column.figure(
             "width",
@@ -139,7 +143,7 @@ final class ClothColumns {
             "mm",
             "sheet.cloths.width.says",
             Origin.ROOM,
-            Format.WHOLE,
+            Format.NARROW_TYPED,
             line -> line.cloth().widthMm()),
         Column.figure(
             "thickness",
@@ -147,53 +151,59 @@ final class ClothColumns {
             "mm",
             "sheet.cloths.thickness.says",
             Origin.ROOM,
-            Format.HUNDREDTHS,
+            Format.NARROW_HUNDREDTHS,
             line -> line.cloth().thicknessMm()));
   }
 
   private static List<Column<ClothLine>> edge(Choices choices) {
     return List.of(
-        Column.words(
-            "frays",
-            "sheet.cloths.frays",
-            "sheet.cloths.frays.says",
-            Origin.ROOM,
-            line -> choices.yes(line.cloth().edge().frays())),
-        Column.words(
-            "sheds",
-            "sheet.cloths.sheds",
-            "sheet.cloths.sheds.says",
-            Origin.ROOM,
-            line -> choices.yes(line.cloth().edge().sheds())),
-        Column.words(
-            "ladders",
-            "sheet.cloths.ladders",
-            "sheet.cloths.ladders.says",
-            Origin.ROOM,
-            line -> choices.yes(line.cloth().edge().ladders())),
-        Column.words(
-            "curls",
-            "sheet.cloths.curls",
-            "sheet.cloths.curls.says",
-            Origin.ROOM,
-            line -> choices.yes(line.cloth().edge().curls())),
-        Column.words(
-            "needs-finishing",
-            "sheet.cloths.needs-finishing",
-            "sheet.cloths.needs-finishing.says",
-            Origin.ROOM,
-            line -> choices.yes(line.cloth().edge().needsFinishing())));
+        Column.<ClothLine>words(
+                "frays",
+                "sheet.cloths.frays",
+                "sheet.cloths.frays.says",
+                Origin.ROOM,
+                line -> choices.yes(line.cloth().edge().frays()))
+            .wide(9),
+        Column.<ClothLine>words(
+                "sheds",
+                "sheet.cloths.sheds",
+                "sheet.cloths.sheds.says",
+                Origin.ROOM,
+                line -> choices.yes(line.cloth().edge().sheds()))
+            .wide(9),
+        Column.<ClothLine>words(
+                "ladders",
+                "sheet.cloths.ladders",
+                "sheet.cloths.ladders.says",
+                Origin.ROOM,
+                line -> choices.yes(line.cloth().edge().ladders()))
+            .wide(9),
+        Column.<ClothLine>words(
+                "curls",
+                "sheet.cloths.curls",
+                "sheet.cloths.curls.says",
+                Origin.ROOM,
+                line -> choices.yes(line.cloth().edge().curls()))
+            .wide(9),
+        Column.<ClothLine>words(
+                "needs-finishing",
+                "sheet.cloths.needs-finishing",
+                "sheet.cloths.needs-finishing.says",
+                Origin.ROOM,
+                line -> choices.yes(line.cloth().edge().needsFinishing()))
+            .wide(9));
   }
 
   private static List<Column<ClothLine>> remark() {
     return List.of(
-        Column.text(
-            "remark",
-            "sheet.cloths.remark",
-            "sheet.cloths.remark.says",
-            Origin.REMARK,
-            Format.LONG_TEXT,
-            line -> line.cloth().remark()));
+        Column.<ClothLine>text(
+                "remark",
+                "sheet.cloths.remark",
+                "sheet.cloths.remark.says",
+                Origin.REMARK,
+                Format.LONG_TEXT,
+                line -> line.cloth().remark())
+            .wide(26));
   }
 
   private static @Nullable String pull(Choices choices, @Nullable ClothStretch stretch) {

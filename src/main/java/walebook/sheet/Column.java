@@ -86,6 +86,12 @@ public record Column<T>(
     return figure(key, header, "", says, origin, Format.WHOLE, value);
   }
 
+  /** A small count in a narrow column. */
+  static <T> Column<T> tally(
+      String key, String header, String says, Origin origin, Function<T, @Nullable Number> value) {
+    return figure(key, header, "", says, origin, Format.TALLY, value);
+  }
+
   static <T> Column<T> figure(
       String key,
       String header,

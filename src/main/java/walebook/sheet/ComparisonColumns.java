@@ -21,6 +21,9 @@ final class ComparisonColumns {
   static final String DOWN = "interval-down";
   static final String UP = "interval-up";
 
+  /** Characters that a cloth or a stitch has before it goes on in the next line. */
+  private static final int WORDS_WIDTH = 16;
+
   private ComparisonColumns() {}
 
   static List<Column<TalliedRow>> of(TalliedComparison comparison, Words words) {
@@ -28,13 +31,14 @@ final class ComparisonColumns {
     SettingLabel label = new SettingLabel(comparison.factors(), choices);
     List<Column<TalliedRow>> columns = new ArrayList<>();
     columns.add(
-        Column.text(
-            LABEL,
-            "sheet.comparison.setting",
-            "sheet.comparison.setting.says",
-            Origin.SETTING,
-            Format.LABEL,
-            label::of));
+        Column.<TalliedRow>text(
+                LABEL,
+                "sheet.comparison.setting",
+                "sheet.comparison.setting.says",
+                Origin.SETTING,
+                Format.LONG_TEXT,
+                label::of)
+            .wide(40));
     for (int i = 0; i < comparison.factors().size(); i++) {
       columns.add(level(comparison.factors().get(i), i, label, choices));
     }
@@ -46,37 +50,39 @@ final class ComparisonColumns {
 
   private static Column<TalliedRow> level(
       Factor factor, int place, SettingLabel label, Choices choices) {
+    boolean number = SettingLabel.isNumber(factor);
     return new Column<>(
         "level-" + factor.key(),
         Message.of("sheet.comparison.level", choices.factor(factor)),
         "",
         Message.of("sheet.comparison.level.says", choices.factor(factor)),
         Origin.SETTING,
-        SettingLabel.isNumber(factor) ? Format.HUNDREDTHS : Format.WORD,
+        number ? Format.NARROW_HUNDREDTHS : Format.LONG_TEXT,
+        number ? Format.NARROW_HUNDREDTHS.width() : WORDS_WIDTH,
         row -> label.value(place, row));
   }
 
   private static List<Column<TalliedRow>> held() {
     return List.of(
-        Column.whole(
+        Column.tally(
             "pieces",
             "sheet.comparison.pieces",
             "sheet.comparison.pieces.says",
             Origin.COUNT,
             TalliedRow::pieces),
-        Column.whole(
+        Column.tally(
             "students",
             "sheet.comparison.students",
             "sheet.comparison.students.says",
             Origin.COUNT,
             TalliedRow::students),
-        Column.whole(
+        Column.tally(
             "held",
             "sheet.comparison.held",
             "sheet.comparison.held.says",
             Origin.COUNT,
             TalliedRow::held),
-        Column.whole(
+        Column.tally(
             "gave",
             "sheet.comparison.gave",
             "sheet.comparison.gave.says",
@@ -88,7 +94,7 @@ final class ComparisonColumns {
             "%",
             "sheet.comparison.held-share.says",
             Origin.HELD_SHARE,
-            Format.TENTHS,
+            Format.NARROW,
             row -> share(row.heldShare())),
         Column.figure(
             "held-low",
@@ -96,7 +102,7 @@ final class ComparisonColumns {
             "%",
             "sheet.comparison.held-low.says",
             Origin.WILSON,
-            Format.TENTHS,
+            Format.NARROW,
             row -> low(row.heldInterval())),
         Column.figure(
             "held-high",
@@ -104,7 +110,7 @@ final class ComparisonColumns {
             "%",
             "sheet.comparison.held-high.says",
             Origin.WILSON,
-            Format.TENTHS,
+            Format.NARROW,
             row -> high(row.heldInterval())));
   }
 
@@ -116,7 +122,7 @@ final class ComparisonColumns {
             "%",
             "sheet.comparison.stretch-median.says",
             Origin.OF_GAVE,
-            Format.TENTHS,
+            Format.NARROW,
             row -> median(row.stretchOfGave())),
         Column.figure(
             "stretch-least",
@@ -124,7 +130,7 @@ final class ComparisonColumns {
             "%",
             "sheet.comparison.stretch-least.says",
             Origin.OF_GAVE,
-            Format.TENTHS,
+            Format.NARROW,
             row -> least(row.stretchOfGave())),
         Column.figure(
             "stretch-greatest",
@@ -132,7 +138,7 @@ final class ComparisonColumns {
             "%",
             "sheet.comparison.stretch-greatest.says",
             Origin.OF_GAVE,
-            Format.TENTHS,
+            Format.NARROW,
             row -> greatest(row.stretchOfGave())),
         Column.figure(
             "share-median",
@@ -140,7 +146,7 @@ final class ComparisonColumns {
             "%",
             "sheet.comparison.share-median.says",
             Origin.OF_GAVE,
-            Format.TENTHS,
+            Format.NARROW,
             row -> median(row.shareOfGave())),
         Column.figure(
             "share-least",
@@ -148,7 +154,7 @@ final class ComparisonColumns {
             "%",
             "sheet.comparison.share-least.says",
             Origin.OF_GAVE,
-            Format.TENTHS,
+            Format.NARROW,
             row -> least(row.shareOfGave())),
         Column.figure(
             "share-greatest",
@@ -156,7 +162,7 @@ final class ComparisonColumns {
             "%",
             "sheet.comparison.share-greatest.says",
             Origin.OF_GAVE,
-            Format.TENTHS,
+            Format.NARROW,
             row -> greatest(row.shareOfGave())));
   }
 
@@ -168,7 +174,7 @@ final class ComparisonColumns {
             "%",
             "sheet.comparison.edge-change.says",
             Origin.MEDIAN,
-            Format.TENTHS,
+            Format.NARROW,
             row -> median(row.edgeChange())),
         Column.figure(
             "grade",
@@ -176,9 +182,9 @@ final class ComparisonColumns {
             "",
             "sheet.comparison.grade.says",
             Origin.MEDIAN,
-            Format.TENTHS,
+            Format.NARROW,
             row -> median(row.grade())),
-        Column.whole(
+        Column.tally(
             "faulty",
             "sheet.comparison.faulty",
             "sheet.comparison.faulty.says",
@@ -190,7 +196,7 @@ final class ComparisonColumns {
             "points",
             "sheet.comparison.interval-down.says",
             Origin.CHART,
-            Format.TENTHS,
+            Format.NARROW,
             row -> down(row)),
         Column.figure(
             UP,
@@ -198,7 +204,7 @@ final class ComparisonColumns {
             "points",
             "sheet.comparison.interval-up.says",
             Origin.CHART,
-            Format.TENTHS,
+            Format.NARROW,
             row -> up(row)));
   }
 

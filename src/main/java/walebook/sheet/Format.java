@@ -5,13 +5,18 @@ public enum Format {
   WORD("General", 14, false),
   TEXT("General", 22, false),
   TITLE("General", 40, false),
-  LABEL("General", 58, false),
   LONG_TEXT("General", 50, true),
   WHOLE("0", 9, false),
+  /** With as many decimal places as were typed. */
+  TYPED("General", 9, false),
+  /** The same in a narrow column, its header written upwards. */
+  NARROW_TYPED("General", 7, false),
   /** A small number in a narrow column, its header written upwards. */
   TALLY("0", 6, false),
-  /** The same with one decimal place. */
+  /** A number with one decimal place in such a column. */
   NARROW("0.0", 7, false),
+  /** The same with two. */
+  NARROW_HUNDREDTHS("0.00", 7, false),
   TENTHS("0.0", 10, false),
   HUNDREDTHS("0.00", 10, false),
   DAY("yyyy-mm-dd", 12, false),
@@ -39,19 +44,22 @@ public enum Format {
   /** Whether its cells are words. */
   boolean isWords() {
     return switch (this) {
-      case WORD, TEXT, TITLE, LABEL, LONG_TEXT -> true;
-      case WHOLE, TALLY, NARROW, TENTHS, HUNDREDTHS, DAY, MOMENT -> false;
+      case WORD, TEXT, TITLE, LONG_TEXT -> true;
+      default -> false;
     };
   }
 
-  /** Whether its numbers have no decimal places. */
+  /** Whether a whole number is written without decimal places. */
   boolean isWhole() {
-    return this == WHOLE || this == TALLY;
+    return this == WHOLE || this == TALLY || this == TYPED || this == NARROW_TYPED;
   }
 
   /** Whether the header is written upwards. */
   boolean isUpright() {
-    return this == TALLY || this == NARROW;
+    return switch (this) {
+      case TALLY, NARROW, NARROW_HUNDREDTHS, NARROW_TYPED -> true;
+      default -> false;
+    };
   }
 
   boolean isWrapped() {

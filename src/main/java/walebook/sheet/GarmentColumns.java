@@ -8,40 +8,44 @@ final class GarmentColumns {
 
   static List<Column<GarmentRow>> of(PieceLookup lookup) {
     return List.of(
-        Column.text(
-            "garment",
-            "sheet.garments.garment",
-            "sheet.garments.garment.says",
-            Origin.TYPED,
-            Format.LABEL,
-            GarmentRow::garment),
-        Column.text(
-            "student",
-            "sheet.garments.student",
-            "sheet.garments.student.says",
-            Origin.PERSON,
-            Format.TEXT,
-            row -> lookup.name(row.studentId())),
+        Column.<GarmentRow>text(
+                "garment",
+                "sheet.garments.garment",
+                "sheet.garments.garment.says",
+                Origin.TYPED,
+                Format.LONG_TEXT,
+                GarmentRow::garment)
+            .wide(36),
+        Column.<GarmentRow>text(
+                "student",
+                "sheet.garments.student",
+                "sheet.garments.student.says",
+                Origin.PERSON,
+                Format.LONG_TEXT,
+                row -> lookup.name(row.studentId()))
+            .wide(20),
         Column.words(
             "kind",
             "sheet.garments.kind",
             "sheet.garments.kind.says",
             Origin.TYPED,
             GarmentRow::kind),
-        Column.text(
-            "cloth",
-            "sheet.garments.cloth",
-            "sheet.garments.cloth.says",
-            Origin.TYPED,
-            Format.TEXT,
-            GarmentRow::cloth),
-        Column.text(
-            "check",
-            "sheet.garments.check",
-            "sheet.garments.check.says",
-            Origin.GARMENT,
-            Format.LABEL,
-            GarmentRow::check),
+        Column.<GarmentRow>text(
+                "cloth",
+                "sheet.garments.cloth",
+                "sheet.garments.cloth.says",
+                Origin.TYPED,
+                Format.LONG_TEXT,
+                GarmentRow::cloth)
+            .wide(20),
+        Column.<GarmentRow>text(
+                "check",
+                "sheet.garments.check",
+                "sheet.garments.check.says",
+                Origin.GARMENT,
+                Format.LONG_TEXT,
+                GarmentRow::check)
+            .wide(44),
         Column.words(
             "verdict",
             "sheet.garments.verdict",

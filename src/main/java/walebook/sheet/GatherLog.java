@@ -7,13 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
 import walebook.record.ClassNote;
 import walebook.record.Cloth;
 import walebook.record.ClothReading;
-import walebook.record.Lesson;
 import walebook.record.Note;
 import walebook.record.PieceCode;
 import walebook.record.ReadingLine;
@@ -33,10 +31,8 @@ final class GatherLog {
     this.classId = classId;
     this.choice = choice;
     cloths.forEach(each -> this.cloths.put(each.cloth().id(), each.cloth()));
-    this.lessons =
-        book.lessons().of(classId).stream()
-            .filter(each -> choice.hasLesson(each.id()))
-            .collect(Collectors.toMap(Lesson::id, Lesson::title));
+    this.lessons = new HashMap<>(LessonTitles.of(book.lessons().of(classId)));
+    this.lessons.keySet().removeIf(each -> !choice.hasLesson(each));
     this.without = WithoutNames.of(book, tutorWord);
   }
 

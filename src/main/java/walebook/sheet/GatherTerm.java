@@ -148,11 +148,9 @@ public final class GatherTerm {
         book.lessons().planOf(lesson.id()).forEach(each -> planned.put(each.id(), each));
       }
     }
-    Map<UUID, String> titles =
-        lessons.stream().collect(Collectors.toMap(Lesson::id, Lesson::title));
     return new PieceLookup(
         shown,
-        titles,
+        LessonTitles.of(lessons),
         planned,
         parents,
         findings.stretches(),
@@ -163,12 +161,14 @@ public final class GatherTerm {
 
   private List<PlanLine> plan(UUID classId, TermChoice choice, Set<UUID> logged) {
     List<PlanLine> lines = new ArrayList<>();
-    for (Lesson lesson : book.lessons().of(classId)) {
+    List<Lesson> lessons = book.lessons().of(classId);
+    Map<UUID, String> titles = LessonTitles.of(lessons);
+    for (Lesson lesson : lessons) {
+      String title = titles.getOrDefault(lesson.id(), lesson.title());
       if (choice.hasLesson(lesson.id())) {
         book.lessons().planOf(lesson.id()).stream()
             .filter(each -> choice.hasStudent(each.studentId()))
-            .forEach(
-                each -> lines.add(new PlanLine(lesson.title(), each, logged.contains(each.id()))));
+            .forEach(each -> lines.add(new PlanLine(title, each, logged.contains(each.id()))));
       }
     }
     return lines;

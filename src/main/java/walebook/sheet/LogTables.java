@@ -9,6 +9,10 @@ import walebook.words.Words;
 public final class LogTables {
   private LogTables() {}
 
+  public static Map<String, String> cloths(Words words) {
+    return titles(ClothColumns.all(words), words);
+  }
+
   public static Map<String, String> readings(Words words) {
     return titles(ReadingColumns.of(PieceLookup.NONE, new Choices(words)), words);
   }

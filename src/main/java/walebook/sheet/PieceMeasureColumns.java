@@ -98,7 +98,7 @@ final class PieceMeasureColumns {
             "s",
             "sheet.pieces.hold.says",
             Origin.TYPED,
-            Format.WHOLE,
+            Format.TYPED,
             piece -> piece.measure().how().holdS()),
         Column.figure(
             "rest",
@@ -106,7 +106,7 @@ final class PieceMeasureColumns {
             "s",
             "sheet.pieces.rest.says",
             Origin.TYPED,
-            Format.WHOLE,
+            Format.TYPED,
             piece -> piece.measure().how().restS()));
   }
 

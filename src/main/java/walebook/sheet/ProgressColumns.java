@@ -25,7 +25,8 @@ final class ProgressColumns {
             row -> facts.shown(row.student())));
     List<Lesson> lessons = facts.progress().lessons();
     for (int i = 0; i < lessons.size(); i++) {
-      columns.addAll(lesson(i, facts.cover().apply(lessons.get(i).title())));
+      String title = facts.lookup().lessons().getOrDefault(lessons.get(i).id(), "");
+      columns.addAll(lesson(i, facts.cover().apply(title)));
     }
     columns.addAll(totals());
     return columns;

@@ -130,7 +130,7 @@ final class ReadingColumns {
             "s",
             "sheet.readings.hold.says",
             Origin.TYPED,
-            Format.TALLY,
+            Format.NARROW_TYPED,
             reading -> reading.how().holdS()),
         Column.figure(
             "rest",
@@ -138,7 +138,7 @@ final class ReadingColumns {
             "s",
             "sheet.readings.rest.says",
             Origin.TYPED,
-            Format.TALLY,
+            Format.NARROW_TYPED,
             reading -> reading.how().restS()));
   }
 

@@ -35,14 +35,19 @@ final class TableRows {
   }
 
   static int lines(Value value) {
-    return lines(value, READ_ACROSS);
-  }
-
-  private static int lines(Value value, int across) {
     if (!(value instanceof Value.Text words)) {
       return 1;
     }
-    int lines = words.text().lines().mapToInt(line -> 1 + line.length() / across).sum();
+    int lines = words.text().lines().mapToInt(line -> 1 + line.length() / READ_ACROSS).sum();
     return Math.min(MOST_LINES, lines);
+  }
+
+  private static int lines(Value value, int width) {
+    if (!(value instanceof Value.Text words)) {
+      return 1;
+    }
+    int across = width - WrappedTable.SIDES;
+    int lines = words.text().lines().mapToInt(line -> WrappedTable.lines(line, across)).sum();
+    return Math.max(1, Math.min(MOST_LINES, lines));
   }
 }

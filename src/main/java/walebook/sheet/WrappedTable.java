@@ -19,7 +19,7 @@ final class WrappedTable {
   private static final int MARK_WIDTH = 6;
 
   /** What a cell keeps free at its sides, in characters. */
-  private static final int SIDES = 2;
+  static final int SIDES = 2;
 
   private static final Map<String, Integer> MARKS =
       Map.of(

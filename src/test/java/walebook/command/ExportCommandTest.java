@@ -136,7 +136,16 @@ class ExportCommandTest {
     assertThat(json.get("people").toString()).contains("S01").doesNotContain("Ada");
     assertThat(json.get("sheets").get(2).get("name").asString()).isEqualTo("Pieces");
     assertThat(json.get("sheets").get(2).get("rows").asInt()).isEqualTo(2);
+    assertThat(json.get("sheets").get(2).get("files")).hasSize(4);
+    List<String> besides = new ArrayList<>();
+    json.get("besides").forEach(each -> besides.add(each.get("says").asString()));
+    assertThat(besides)
+        .anyMatch(each -> each.startsWith("Term,"))
+        .anyMatch(each -> each.startsWith("Columns,"));
     assertThat(done(Ran.on(book, "export-preview")))
+        .containsPattern("Pieces +2 +.xlsx .csv .zip .json")
+        .containsPattern("Term, the summary of it all +.xlsx .zip")
+        .containsPattern("Columns, what each column means +.xlsx .zip")
         .contains("Pieces")
         .contains("Students by code: S01")
         .contains("No student’s or tutor’s name was found");

@@ -42,7 +42,7 @@ class KitSheetTest {
     }
     // 8.50 for a metre of the first lesson's first cloth, wherever that cloth is needed.
     List<String> priced = new ArrayList<>(asked.get(0).args());
-    priced.addAll(List.of("--price", "a=8.50"));
+    priced.addAll(List.of("--price", "a=8.50", "--keep-prices"));
     run(priced.toArray(String[]::new));
     Path out = folder.resolve("term.xlsx");
     run("export", "--book", file.toString(), "--to", out.toString());

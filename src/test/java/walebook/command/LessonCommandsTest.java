@@ -275,6 +275,42 @@ class LessonCommandsTest {
     assertThat(run("kit", "list", "seam-that-stretches", "--cloth", "a=Grey").exit()).isEqualTo(1);
   }
 
+  /** Asking leaves the book as it was; it remembers a price only where that is asked for. */
+  @Test
+  void aPriceIsKeptOnlyWhereThatIsSaid() {
+    String[] asked = {
+      "kit",
+      "list",
+      "seam-that-stretches",
+      "--book",
+      book,
+      "--cloth",
+      "a=Grey",
+      "--width",
+      "a=150cm"
+    };
+    assertThat(run(with(asked, "--price", "a=8.50")).out())
+        .contains("Together")
+        .doesNotContain("remembers");
+    assertThat(run(asked).out()).doesNotContain("Together");
+    assertThat(run(with(asked, "--price", "a=8.50", "--keep-prices")).out())
+        .contains("Prices that the book remembers or forgets from now on: 1.");
+    assertThat(run(asked).out()).contains("Together");
+    assertThat(
+            run(with(asked, "--price", "a=", "--keep-prices", "--json")).json().get("pricesKept"))
+        .hasToString("1");
+    assertThat(run(asked).out()).doesNotContain("Together");
+    Ran without = run("kit", "list", "seam-that-stretches", "--students", "3", "--keep-prices");
+    assertThat(without.exit()).isEqualTo(1);
+    assertThat(without.err()).contains("book");
+  }
+
+  private static String[] with(String[] args, String... more) {
+    String[] all = Arrays.copyOf(args, args.length + more.length);
+    System.arraycopy(more, 0, all, args.length, more.length);
+    return all;
+  }
+
   @Test
   void scrapsAreAnswered() {
     Ran yes = run("kit", "scraps", "--piece", "2 of 20cm x 10cm", "--scrap", "blue=25cm x 21cm");

@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.ss.usermodel.DateUtil;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
@@ -17,6 +19,7 @@ import walebook.book.Classroom;
 import walebook.book.Ids;
 import walebook.record.Cloth;
 import walebook.record.ClothReading;
+import walebook.record.How;
 import walebook.record.Note;
 import walebook.record.PieceCode;
 import walebook.record.Student;
@@ -173,6 +176,46 @@ class LogSheetsTest {
         Grid readings = new Grid(workbook.getSheet("Readings"));
         assertThat(readings.sheet().getLastRowNum()).isEqualTo(7);
         assertThat(readings.text(7, "Cloth")).isNotEmpty();
+      }
+    }
+  }
+
+  /** As a spreadsheet shows them, not only as it holds them. */
+  @Test
+  void halfSecondsAreShownAsTheyWereTyped() throws IOException {
+    try (HarbourClass harbour = HarbourClass.in(folder.resolve("g.walebook"), 12)) {
+      Cloth cloth = harbour.book.cloths().all().get(0);
+      ClothReading was = harbour.book.clothLog().readingsOf(cloth.id()).get(0);
+      harbour
+          .book
+          .clothLog()
+          .add(
+              new ClothReading(
+                  Ids.next(),
+                  was.clothId(),
+                  was.classId(),
+                  was.lessonId(),
+                  was.measuredBy(),
+                  was.grain(),
+                  was.gaugeMm(),
+                  was.stretchedMm(),
+                  was.releasedMm(),
+                  new How(null, null, null, 2.5, 30.0),
+                  was.edge(),
+                  was.cycle(),
+                  was.measuredOn(),
+                  "Half a breath.",
+                  Classroom.FRESH));
+      try (XSSFWorkbook workbook = Grid.open(export(harbour, TermChoice.CODES))) {
+        Grid readings = new Grid(workbook.getSheet("Readings"));
+        int row = 1;
+        while (!readings.text(row, "Remark").equals("Half a breath.")) {
+          row++;
+        }
+        DataFormatter shown = new DataFormatter(Locale.ROOT);
+        assertThat(shown.formatCellValue(readings.cell(row, "Held stretched (s)")))
+            .isEqualTo("2.5");
+        assertThat(shown.formatCellValue(readings.cell(row, "Rest (s)"))).isEqualTo("30");
       }
     }
   }

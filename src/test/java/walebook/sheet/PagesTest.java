@@ -21,13 +21,16 @@ class PagesTest {
   /** Sheets that are handed round or read at one look. */
   private static final List<String> ONE_PAGE_WIDE =
       List.of(
+          "Comparison",
           "Fair comparison",
+          "Cloths",
           "Readings",
           "Washes",
           "Progress",
           "Plan",
           "Planned readings",
           "Kit",
+          "Garments",
           "Notes",
           "Marks",
           "Criteria coverage",

@@ -53,7 +53,7 @@ final class BringIn {
                   switch (plan.what()) {
                     case ROSTER -> roster(plan, places, dry, by);
                     case PIECES -> pieces(plan, places, dry, by);
-                    case READINGS, WASHES, NOTES -> log(plan, places, dry, by);
+                    case CLOTHS, READINGS, WASHES, NOTES -> log(plan, places, dry, by);
                   });
             });
   }
@@ -76,6 +76,7 @@ final class BringIn {
     return switch (what) {
       case ROSTER -> List.of(BringField.NAME);
       case PIECES -> List.of("cloth", "grain", "stitch");
+      case CLOTHS -> List.of(BringField.CLOTH_NAME);
       case READINGS -> List.of("cloth", "grain", "gauge", "stretched");
       case WASHES -> List.of("cloth", "grain", "before", "after");
       case NOTES -> List.of(BringField.NOTE_ABOUT, BringField.NOTE_WHICH, "note-body");
@@ -129,6 +130,7 @@ final class BringIn {
     LogTable table = new LogTable(book, plan.classId(), words);
     ChoiceText choices = new ChoiceText(words);
     return switch (plan.what()) {
+      case CLOTHS -> new ClothKind(book, clock, tables.fabricKinds(), words);
       case READINGS -> new ReadingKind(book, clock, plan.classId(), table, choices);
       case WASHES -> new WashKind(book, clock, table, choices);
       case NOTES -> new NoteKind(book, clock, plan.classId(), table, words);

@@ -23,6 +23,11 @@ interface LogKind<T> {
   /** Those that the book has. */
   List<T> there();
 
+  /** Whether any number of rows alike is one record, rather than each a record of its own. */
+  default boolean isOneForAllAlike() {
+    return false;
+  }
+
   /** Everything but key and stamp: two alike are one. */
   Object likeness(T found);
 

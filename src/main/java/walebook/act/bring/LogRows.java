@@ -54,13 +54,16 @@ final class LogRows<T> {
     Object likeness = kind.likeness(read.value());
     int left = there.getOrDefault(likeness, 0);
     if (left > 0) {
-      there.put(likeness, left - 1);
+      there.put(likeness, kind.isOneForAllAlike() ? left : left - 1);
       return new RowFate(row.number(), RowFate.Fate.THERE, about, List.of());
     }
     if (!problems.isEmpty() && !plan.sure()) {
       return new RowFate(row.number(), RowFate.Fate.ASKED, about, problems);
     }
     kind.save(read.value());
+    if (kind.isOneForAllAlike()) {
+      there.merge(likeness, 1, Integer::sum);
+    }
     book.history().underStep(step, by);
     return new RowFate(row.number(), RowFate.Fate.NEW, about, List.of());
   }

@@ -2,6 +2,7 @@ package walebook.act.bring;
 
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
@@ -16,7 +17,7 @@ import walebook.words.Words;
 final class LogTable {
   private final Map<String, UUID> cloths = new LinkedHashMap<>();
   private final Map<String, String> clothNames = new LinkedHashMap<>();
-  private final Map<String, UUID> lessons = new HashMap<>();
+  private final LessonsNamed lessons;
   private final Map<String, Student> students = new HashMap<>();
 
   private final WithoutNames without;
@@ -32,15 +33,11 @@ final class LogTable {
               cloths.putIfAbsent(PieceTable.plain(each.name()), each.id());
               clothNames.putIfAbsent(PieceTable.plain(each.name()), each.name());
             });
-    book.lessons()
-        .of(classId)
-        .forEach(each -> lessons.putIfAbsent(PieceTable.plain(each.title()), each.id()));
-    for (Student each : book.enrolments().everyoneOf(classId)) {
-      students.put(PieceTable.plain(each.alias()), each);
-    }
-    for (Student each : book.enrolments().everyoneOf(classId)) {
-      students.putIfAbsent(PieceTable.plain(each.name()), each);
-    }
+    lessons = new LessonsNamed(book.lessons().of(classId));
+    List<Student> everyone = book.enrolments().everyoneOf(classId);
+    everyone.forEach(each -> students.put(PieceTable.plain(each.alias()), each));
+    PieceTable.oneOfTheirName(everyone)
+        .forEach(each -> students.putIfAbsent(PieceTable.plain(each.name()), each));
   }
 
   /** The cloth that a field names, or null with the reason noted. */
@@ -61,8 +58,8 @@ final class LogTable {
     return found;
   }
 
-  @Nullable UUID lesson(String title) {
-    return lessons.get(PieceTable.plain(title));
+  LessonsNamed lessons() {
+    return lessons;
   }
 
   /** Free text as it goes out with codes: what differs in this alone is the same. */

@@ -14,6 +14,7 @@ import walebook.act.note.KeepNote;
 import walebook.book.Book;
 import walebook.book.Ids;
 import walebook.problem.Answer;
+import walebook.problem.Place;
 import walebook.problem.Problem;
 import walebook.record.ClassNote;
 import walebook.record.Note;
@@ -102,9 +103,11 @@ final class NoteKind implements LogKind<Note> {
     }
     String typed = cells.text(BringField.NOTE_WHICH);
     if (about == Note.About.LESSON) {
-      UUID lesson = table.lesson(typed);
+      UUID lesson = table.lessons().find(typed, "");
       if (lesson == null) {
-        refuse(cells, BringField.NOTE_WHICH, "bring.note-lesson", "");
+        Place place = cells.place(BringField.NOTE_WHICH);
+        Problem none = Problem.refuse("bring.note-lesson", place, typed, "");
+        cells.problems().add(table.lessons().notFound(typed, place, none));
       }
       return lesson;
     }

@@ -2,7 +2,6 @@ package walebook.act.bring;
 
 import java.util.HashMap;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import walebook.act.bring.match.BringField;
 import walebook.act.bring.match.BringWhat;
 import walebook.act.piece.PieceField;
@@ -24,6 +23,18 @@ final class OwnColumns {
     Map<String, String> fields = new HashMap<>();
     switch (what) {
       case ROSTER -> {}
+      case CLOTHS ->
+          put(
+              fields,
+              what,
+              LogTables.cloths(words),
+              Map.of(
+                  "cloth",
+                  BringField.CLOTH_NAME,
+                  "kind",
+                  BringField.CLOTH_KIND,
+                  "width",
+                  "cloth-width"));
       case PIECES -> fields.putAll(pieces(words));
       case READINGS ->
           put(fields, what, LogTables.readings(words), Map.of("edge", BringField.READ_AT));
@@ -48,10 +59,11 @@ final class OwnColumns {
     return fields;
   }
 
-  /** The sheet of our own workbook that holds this; null for a roster. */
-  static @Nullable String sheet(BringWhat what, Words words) {
+  /** The sheet of our own workbook that holds this; everybody of a class has a row of progress. */
+  static String sheet(BringWhat what, Words words) {
     return switch (what) {
-      case ROSTER -> null;
+      case ROSTER -> words.say("sheet.progress.name");
+      case CLOTHS -> words.say("sheet.cloths.name");
       case PIECES -> words.say("sheet.pieces.name");
       case READINGS -> words.say("sheet.readings.name");
       case WASHES -> words.say("sheet.washes.name");

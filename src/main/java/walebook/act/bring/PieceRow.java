@@ -60,7 +60,8 @@ final class PieceRow {
   }
 
   /** The form as a person would have filled it; without the student no piece can be read. */
-  PieceEntry entry(UUID pieceId, UUID student, @Nullable UUID parent) {
+  PieceEntry entry(
+      UUID pieceId, UUID student, @Nullable UUID parent, @Nullable UUID plannedLesson) {
     for (PieceField field : PieceField.values()) {
       put(field, cells.text(field.key()));
     }
@@ -73,7 +74,7 @@ final class PieceRow {
         pieceId,
         table.plan().classId(),
         student,
-        lesson(cells.text(BringField.LESSON)),
+        lesson(cells.text(BringField.LESSON), plannedLesson),
         null,
         null,
         parent,
@@ -107,10 +108,15 @@ final class PieceRow {
     return found;
   }
 
-  private @Nullable UUID lesson(String title) {
-    UUID lesson = title.isEmpty() ? null : table.lesson(title);
-    if (lesson == null && !title.isEmpty()) {
-      problems.add(Problem.ask("bring.no-lesson", cells.place(BringField.LESSON), title, ""));
+  private @Nullable UUID lesson(String title, @Nullable UUID planned) {
+    if (title.isEmpty() || table.lessons().isOneOf(title, planned)) {
+      return planned;
+    }
+    UUID lesson = table.lessons().find(title, cells.text(PieceField.SEWN_ON.key()));
+    if (lesson == null) {
+      Place place = cells.place(BringField.LESSON);
+      Problem none = Problem.ask("bring.no-lesson", place, title, "");
+      problems.add(table.lessons().notFound(title, place, none));
     }
     return lesson;
   }

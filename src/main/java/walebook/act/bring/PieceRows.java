@@ -111,7 +111,13 @@ final class PieceRows {
     // Whose it is may be missing; everything else that is wrong is still said at once.
     UUID whose = student == null ? Ids.next() : student;
     PieceEntry entry =
-        planned(row.entry(Ids.next(), whose, parent == null ? null : parent.id()), planned);
+        planned(
+            row.entry(
+                Ids.next(),
+                whose,
+                parent == null ? null : parent.id(),
+                planned == null ? null : planned.lessonId()),
+            planned);
     Answer<TestPiece> read = read(row, entry, code, parent);
     List<Problem> problems = problems(row, entry, read);
     if (clash != null) {

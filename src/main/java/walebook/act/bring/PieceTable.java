@@ -1,16 +1,15 @@
 package walebook.act.bring;
 
-import java.text.Normalizer;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import walebook.act.piece.PieceRoom;
 import walebook.record.Lesson;
 import walebook.record.Student;
+import walebook.sheet.LessonTitles;
 import walebook.words.Words;
 
 /** What every row of pieces is read against. */
@@ -21,7 +20,7 @@ final class PieceTable {
   private final FaultNames faults;
   private final LocalDate today;
   private final Map<String, UUID> students = new HashMap<>();
-  private final Map<String, UUID> lessons = new HashMap<>();
+  private final LessonsNamed lessons;
 
   PieceTable(BringPlan plan, PieceRoom room, List<Lesson> lessons, Words words, LocalDate today) {
     this.plan = plan;
@@ -30,19 +29,16 @@ final class PieceTable {
     this.faults = new FaultNames(words, room.faults());
     this.today = today;
     room.students().forEach(each -> students.put(plain(each.alias()), each.id()));
-    named(room.students());
-    lessons.forEach(each -> this.lessons.putIfAbsent(plain(each.title()), each.id()));
+    oneOfTheirName(room.students())
+        .forEach(each -> students.putIfAbsent(plain(each.name()), each.id()));
+    this.lessons = new LessonsNamed(lessons);
   }
 
   /** Two of the same name can only be told apart by their codes. */
-  private void named(List<Student> all) {
+  static List<Student> oneOfTheirName(List<Student> all) {
     Map<String, Integer> count = new HashMap<>();
     all.forEach(each -> count.merge(plain(each.name()), 1, Integer::sum));
-    for (Student each : all) {
-      if (count.getOrDefault(plain(each.name()), 0) == 1) {
-        students.putIfAbsent(plain(each.name()), each.id());
-      }
-    }
+    return all.stream().filter(each -> count.getOrDefault(plain(each.name()), 0) == 1).toList();
   }
 
   BringPlan plan() {
@@ -69,14 +65,11 @@ final class PieceTable {
     return students.get(plain(name));
   }
 
-  @Nullable UUID lesson(String title) {
-    return lessons.get(plain(title));
+  LessonsNamed lessons() {
+    return lessons;
   }
 
   static String plain(String text) {
-    return Normalizer.normalize(text, Normalizer.Form.NFC)
-        .strip()
-        .replaceAll("(?U)\\s+", " ")
-        .toLowerCase(Locale.ROOT);
+    return LessonTitles.plain(text);
   }
 }

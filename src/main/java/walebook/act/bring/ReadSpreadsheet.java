@@ -35,8 +35,7 @@ public final class ReadSpreadsheet {
         .map(
             found -> {
               String own = OwnColumns.sheet(what, words);
-              String usual =
-                  own != null && found.sheets().contains(own) ? own : found.sheets().get(0);
+              String usual = found.sheets().contains(own) ? own : found.sheets().get(0);
               return new SpreadsheetFile(file, found.sheets(), usual, found.remarks());
             });
   }

@@ -12,6 +12,7 @@ import walebook.act.cloth.LogClothReading;
 import walebook.book.Book;
 import walebook.book.Ids;
 import walebook.problem.Answer;
+import walebook.problem.Place;
 import walebook.problem.Problem;
 import walebook.record.ClothReading;
 import walebook.record.Stamp;
@@ -62,11 +63,11 @@ final class ReadingKind implements LogKind<ClothReading> {
 
   private @Nullable UUID lesson(CellReader cells) {
     String title = cells.text(BringField.LESSON);
-    UUID lesson = title.isEmpty() ? null : table.lesson(title);
+    UUID lesson = title.isEmpty() ? null : table.lessons().find(title, cells.text("measured-on"));
     if (lesson == null && !title.isEmpty()) {
-      cells
-          .problems()
-          .add(Problem.ask("bring.no-lesson", cells.place(BringField.LESSON), title, ""));
+      Place place = cells.place(BringField.LESSON);
+      Problem none = Problem.ask("bring.no-lesson", place, title, "");
+      cells.problems().add(table.lessons().notFound(title, place, none));
     }
     return lesson;
   }

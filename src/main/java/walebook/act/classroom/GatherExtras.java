@@ -32,6 +32,7 @@ import walebook.record.Lesson;
 import walebook.record.Student;
 import walebook.sheet.GarmentRow;
 import walebook.sheet.KitRow;
+import walebook.sheet.LessonTitles;
 import walebook.sheet.TermChoice;
 import walebook.sheet.TermExtras;
 import walebook.tables.SharedTables;
@@ -59,11 +60,13 @@ final class GatherExtras {
     if (students == 0) {
       return rows;
     }
-    for (Lesson lesson : book.lessons().of(classId)) {
+    List<Lesson> lessons = book.lessons().of(classId);
+    Map<UUID, String> titles = LessonTitles.of(lessons);
+    for (Lesson lesson : lessons) {
       if (choice.lessonIds().isEmpty() || choice.lessonIds().contains(lesson.id())) {
         Answer<Kit> kit = kit(lesson, students);
         if (kit.isGood()) {
-          rows.addAll(rows(lesson, kit.value()));
+          rows.addAll(rows(titles.getOrDefault(lesson.id(), lesson.title()), kit.value()));
         }
       }
     }
@@ -87,14 +90,14 @@ final class GatherExtras {
             });
   }
 
-  private List<KitRow> rows(Lesson lesson, Kit kit) {
+  private List<KitRow> rows(String lesson, Kit kit) {
     Iterator<ClothToBuy> plans = kit.cloths().iterator();
     List<KitRow> rows = new ArrayList<>();
     for (KitLine line : kit.lines()) {
       boolean laid = line.kind() == KitLine.Kind.CLOTH && plans.hasNext();
       rows.add(
           new KitRow(
-              lesson.title(),
+              lesson,
               words.say(line.what()),
               line.perStudent(),
               line.forClass(),
@@ -105,10 +108,9 @@ final class GatherExtras {
     }
     if (kit.unpriced() < kit.lines().size()) {
       String together = Show.fixed(kit.cost(), 2);
-      rows.add(
-          KitRow.remark(lesson.title(), words.say("sheet.kit.together", together, kit.unpriced())));
+      rows.add(KitRow.remark(lesson, words.say("sheet.kit.together", together, kit.unpriced())));
     }
-    kit.says().forEach(each -> rows.add(KitRow.remark(lesson.title(), words.say(each))));
+    kit.says().forEach(each -> rows.add(KitRow.remark(lesson, words.say(each))));
     return rows;
   }
 

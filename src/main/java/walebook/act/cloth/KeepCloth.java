@@ -35,6 +35,24 @@ public final class KeepCloth {
    * @param confirmed true when what is unlikely was agreed to
    */
   public Answer<Cloth> keep(@Nullable Cloth before, Map<String, String> typed, boolean confirmed) {
+    Answer<Cloth> read = read(before, typed);
+    if (!read.isGood() || (!read.problems().isEmpty() && !confirmed)) {
+      return Answer.bad(read.problems());
+    }
+    if (before == null) {
+      book.cloths().add(read.value());
+    } else {
+      book.cloths().update(read.value());
+    }
+    return Answer.good(read.value());
+  }
+
+  /**
+   * Reads a card without saving it.
+   *
+   * @param before the cloth as it was, or null for a new one
+   */
+  public Answer<Cloth> read(@Nullable Cloth before, Map<String, String> typed) {
     Form form = new Form(typed, book.info().lengthUnit());
     String name = form.needed("cloth-name");
     if (isTaken(name, before)) {
@@ -42,7 +60,7 @@ public final class KeepCloth {
     }
     Stamp stamp =
         before == null ? Stamp.fresh(clock.instant()) : before.stamp().next(clock.instant());
-    Double elastane = form.number("elastane", 0, 100);
+    Double elastane = form.number("elastane", 0, Double.POSITIVE_INFINITY);
     if (elastane != null && elastane > 100) {
       form.refuse("elastane", "number.outside", "0 – 100");
       elastane = null;
@@ -66,15 +84,9 @@ public final class KeepCloth {
             form.text("remark"),
             Boolean.TRUE.equals(form.yes("retired")),
             stamp);
-    if (form.isRefused() || (!form.problems().isEmpty() && !confirmed)) {
-      return Answer.bad(form.problems());
-    }
-    if (before == null) {
-      book.cloths().add(cloth);
-    } else {
-      book.cloths().update(cloth);
-    }
-    return Answer.good(cloth);
+    return form.isRefused()
+        ? Answer.bad(form.problems())
+        : new Answer.Good<>(cloth, form.problems());
   }
 
   private boolean isTaken(String name, @Nullable Cloth before) {

@@ -2,10 +2,16 @@ package walebook.act.gather;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import walebook.book.gather.Conflict;
 import walebook.cloth.FabricKind;
 import walebook.compare.assessed.MarkWords;
@@ -27,6 +33,11 @@ import walebook.words.Words;
 
 /** A conflict in words: what it is about, what differs, and each value with its unit. */
 public final class SayConflict {
+  private static final int USUAL_DECIMALS = 2;
+
+  /** A double has no more than these that could differ, of numbers as they are measured. */
+  private static final int MOST_DECIMALS = 17;
+
   private final Words words;
   private final SharedTables tables;
 
@@ -62,9 +73,44 @@ public final class SayConflict {
       return words.say(all ? "compare.marking.all" : "act.gather.value.nothing");
     }
     boolean isColumn = side.size() == 1 && side.get(0).size() == 1 && !isPart(side, field);
+    int decimals = decimals(field);
     return isColumn
-        ? value(side.get(0).get(0))
-        : side.stream().map(this::part).collect(Collectors.joining("\n"));
+        ? value(side.get(0).get(0), decimals)
+        : side.stream().map(row -> part(row, decimals)).collect(Collectors.joining("\n"));
+  }
+
+  /** As few as tell every number of the two sides from the others of its column. */
+  private static int decimals(Conflict.Field field) {
+    int decimals = USUAL_DECIMALS;
+    Map<String, Set<Double>> numbers = numbers(field);
+    while (decimals < MOST_DECIMALS && !tells(numbers, decimals)) {
+      decimals++;
+    }
+    return decimals;
+  }
+
+  private static boolean tells(Map<String, Set<Double>> numbers, int decimals) {
+    return numbers.values().stream()
+        .allMatch(
+            all ->
+                all.stream().map(each -> Show.upTo(each, decimals)).distinct().count()
+                    == all.size());
+  }
+
+  private static Map<String, Set<Double>> numbers(Conflict.Field field) {
+    Map<String, Set<Double>> numbers = new HashMap<>();
+    Stream.of(field.mine(), field.theirs())
+        .flatMap(List::stream)
+        .flatMap(List::stream)
+        .filter(each -> !meaning(each).withUnit().isEmpty())
+        .forEach(
+            each -> {
+              Double number = number(each.text());
+              if (number != null) {
+                numbers.computeIfAbsent(each.column(), column -> new HashSet<>()).add(number);
+              }
+            });
+    return numbers;
   }
 
   private static boolean isPart(List<List<Conflict.Value>> side, Conflict.Field field) {
@@ -72,7 +118,7 @@ public final class SayConflict {
   }
 
   /** A part in one line, such as pull 1, it gave at, pulled to 140 mm. */
-  private String part(List<Conflict.Value> row) {
+  private String part(List<Conflict.Value> row, int decimals) {
     List<String> says = new ArrayList<>();
     for (Conflict.Value each : row) {
       boolean isPlain =
@@ -80,7 +126,7 @@ public final class SayConflict {
             case CHOICE, STITCH, FAULT, GIRTH, GARMENT_EDGE, LINK, SEVERITY, SEAMS -> true;
             default -> false;
           };
-      String value = value(each);
+      String value = value(each, decimals);
       says.add(
           isPlain ? value : words.say("act.gather.part", name(each.table(), each.column()), value));
     }
@@ -93,11 +139,16 @@ public final class SayConflict {
   }
 
   /** A value in words, a number with its unit. */
-  public String value(Conflict.Value value) {
+  String value(Conflict.Value value) {
+    return value(value, USUAL_DECIMALS);
+  }
+
+  private String value(Conflict.Value value, int decimals) {
     ColumnMeaning meaning = meaning(value);
     String text = value.text();
     if (!meaning.withUnit().isEmpty()) {
-      return words.say(meaning.withUnit(), number(text));
+      Double number = number(text);
+      return words.say(meaning.withUnit(), number == null ? text : Show.upTo(number, decimals));
     }
     return switch (meaning) {
       case THING -> text.isEmpty() ? words.say("act.gather.value.not-here") : called(text);
@@ -200,11 +251,11 @@ public final class SayConflict {
     };
   }
 
-  private static String number(String text) {
+  private static @Nullable Double number(String text) {
     try {
-      return Show.upTo(Double.parseDouble(text), 2);
+      return Double.valueOf(text);
     } catch (NumberFormatException e) {
-      return text;
+      return null;
     }
   }
 

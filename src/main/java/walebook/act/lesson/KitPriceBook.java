@@ -67,17 +67,21 @@ public final class KitPriceBook {
         typed.students(), typed.spare(), typed.margin(), typed.widths(), typed.washes(), prices);
   }
 
-  /** Remembers the prices that were typed and forgets those typed empty, if all can be read. */
-  public void keep(KitTyped typed) {
+  /**
+   * Remembers the prices that were typed and forgets those typed empty, if all can be read.
+   *
+   * @return how many of them
+   */
+  public int keep(KitTyped typed) {
     KitInput read = new KitInput(pack, typed, Unit.MM);
     if (!read.problems().isEmpty() || typed.prices().isEmpty()) {
-      return;
+      return 0;
     }
-    book.inOneStep(
+    return book.inOneStep(
         () -> {
           read.prices().forEach((key, price) -> keep(key, price));
           read.unpriced().forEach(key -> keep(key, null));
-          return typed;
+          return read.prices().size() + read.unpriced().size();
         });
   }
 

@@ -17,6 +17,7 @@ public final class BackupsPane extends VBox {
   private final Words words;
   private final BackupsViewModel model;
   private final VBox list = new VBox(4);
+  private final String none;
   private final VBox preview = new VBox(8);
 
   /**
@@ -28,6 +29,7 @@ public final class BackupsPane extends VBox {
     super(10);
     this.words = words;
     this.model = model;
+    this.none = words.say(withMaking ? "desk.common.backups.none-yet" : "desk.common.backups.none");
     getStyleClass().add("backups");
     Label says = Texts.text("", "caution");
     says.textProperty().bind(model.saysProperty());
@@ -43,6 +45,14 @@ public final class BackupsPane extends VBox {
       make.setOnAction(pressed -> model.make());
       getChildren().add(1, make);
     }
+    // Backups are made while another place is looked at.
+    sceneProperty()
+        .addListener(
+            (from, old, now) -> {
+              if (now != null) {
+                model.read();
+              }
+            });
     model.backups().addListener((ListChangeListener<ListBackups.Backup>) change -> showList());
     model.chosenProperty().addListener((Observable changed) -> showPreview());
     showList();
@@ -52,7 +62,7 @@ public final class BackupsPane extends VBox {
   private void showList() {
     list.getChildren().clear();
     if (model.backups().isEmpty()) {
-      list.getChildren().add(Texts.text(words.say("desk.common.backups.none"), "soft"));
+      list.getChildren().add(Texts.text(none, "soft"));
     }
     model.backups().stream().limit(SHOWN).forEach(each -> list.getChildren().add(line(each)));
     if (model.backups().size() > SHOWN) {

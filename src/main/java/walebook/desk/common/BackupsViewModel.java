@@ -64,7 +64,7 @@ public final class BackupsViewModel {
     this.background = background;
     this.unexpected = unexpected;
     this.goBack = goBack;
-    again();
+    read();
   }
 
   /** Newest first. */
@@ -116,7 +116,7 @@ public final class BackupsViewModel {
         made -> {
           says.set(
               made.isGood() ? words.say("desk.common.backups.made") : sentences(made.problems()));
-          again();
+          read();
         },
         unexpected);
   }
@@ -152,14 +152,15 @@ public final class BackupsViewModel {
     }
   }
 
-  private void again() {
+  /** Lists them anew. */
+  public void read() {
     background.run(
         progress -> new ListBackups(care).of(book),
         found -> {
-          if (found.isGood()) {
-            backups.setAll(found.value());
-          } else {
+          if (!found.isGood()) {
             says.set(sentences(found.problems()));
+          } else if (!backups.equals(found.value())) {
+            backups.setAll(found.value());
           }
         },
         unexpected);

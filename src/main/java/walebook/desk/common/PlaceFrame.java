@@ -43,6 +43,7 @@ public final class PlaceFrame extends BorderPane {
   private final NoticeLine notice;
   private final List<Button> actions = new ArrayList<>();
   private final BorderPane head = new BorderPane();
+  private final VBox headBox = new VBox(GAP);
   private final VBox foot = new VBox(8);
   private final Label body = new Label();
   private final BooleanProperty sideOpen = new SimpleBooleanProperty(this, "sideOpen", true);
@@ -50,6 +51,7 @@ public final class PlaceFrame extends BorderPane {
   private final ScrollPane sideScroll = scroll(sideContent);
   private @Nullable Node means;
   private @Nullable Node running;
+  private @Nullable Node parts;
   private final Label name;
   private boolean narrow;
   private boolean headTight;
@@ -63,7 +65,7 @@ public final class PlaceFrame extends BorderPane {
     sideContent.getStyleClass().add("side-content");
     name = Texts.text(title, "place-title");
     // The padding stands outside: a BorderPane forgets its own when it measures wrapped text.
-    VBox headBox = new VBox(head);
+    headBox.getChildren().add(head);
     headBox.getStyleClass().add("place-head");
     head.setCenter(name);
     BorderPane.setAlignment(name, Pos.CENTER_LEFT);
@@ -95,6 +97,16 @@ public final class PlaceFrame extends BorderPane {
   /** The work itself, one under the other; what may grow says so by its own vgrow. */
   public PlaceFrame work(Node... nodes) {
     work.getChildren().setAll(nodes);
+    arrange();
+    return this;
+  }
+
+  /**
+   * The parts of the place to choose from. They stay above the work while it is scrolled; where
+   * letters leave little room they go with it.
+   */
+  public PlaceFrame parts(Node choose) {
+    parts = choose;
     arrange();
     return this;
   }
@@ -200,7 +212,21 @@ public final class PlaceFrame extends BorderPane {
     setClip(area);
   }
 
+  private void arrangeParts() {
+    Node choose = parts;
+    if (choose != null) {
+      headBox.getChildren().remove(choose);
+      work.getChildren().remove(choose);
+      if (narrow) {
+        work.getChildren().add(0, choose);
+      } else {
+        headBox.getChildren().add(choose);
+      }
+    }
+  }
+
   private void arrange() {
+    arrangeParts();
     Node now = means;
     sideContent.getChildren().clear();
     sideScroll.setContent(null);

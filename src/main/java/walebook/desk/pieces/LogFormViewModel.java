@@ -36,6 +36,7 @@ public final class LogFormViewModel {
   private final LogFields fields;
   private final FaultsViewModel faults;
   private final PhotosViewModel photos;
+  private final FormKept kept;
   private final Consumer<TestPiece> saved;
   private final CautionsOnce cautions;
   private final ReadOnlyStringWrapper caution = new ReadOnlyStringWrapper(this, "caution", "");
@@ -59,7 +60,6 @@ public final class LogFormViewModel {
       new ReadOnlyObjectWrapper<>(this, "causes", List.of());
   private @Nullable NextTry afterSaving;
   private @Nullable FormStart start;
-  private int kept;
   private List<Problem> askedAbout = List.of();
   private boolean filling;
   private SavedForms.@Nullable Saved lastSaved;
@@ -76,6 +76,7 @@ public final class LogFormViewModel {
     this.faults =
         new FaultsViewModel(session.tables().faults(), field(PieceField.FAULTS).textProperty());
     this.photos = new PhotosViewModel(session, this::edited);
+    this.kept = new FormKept(session, photos);
     this.cautions = new CautionsOnce(session);
     fields.onEdit(this::edited);
   }
@@ -191,7 +192,7 @@ public final class LogFormViewModel {
     photos.put(next.photos(), next.photos());
     filling = false;
     edits.set(0);
-    kept = 0;
+    kept.begin();
     settingsOpen.set(next.entry().plannedId() == null || next.mending() != null);
     askedAbout = List.of();
     asking.set(false);
@@ -255,11 +256,8 @@ public final class LogFormViewModel {
   /** Keeps what is typed, so that it is there again after a crash. */
   public void keepDraft() {
     FormStart now = start;
-    if (now != null && edits.get() != kept && !busy.get()) {
-      kept = edits.get();
-      PieceEntry entry = fields.typed(now.entry());
-      List<ReadyPhoto> others = photos.toKeep();
-      session.run(progress -> new FormDraft(session.book(), now).keep(entry, others), kept -> {});
+    if (now != null && !busy.get()) {
+      kept.keep(now, fields.typed(now.entry()), edits.get());
     }
   }
 
@@ -270,8 +268,8 @@ public final class LogFormViewModel {
   public void rest() {
     FormStart now = start;
     start = null;
-    if (now != null && edits.get() != kept) {
-      new FormDraft(session.book(), now).keep(fields.typed(now.entry()), photos.toKeep());
+    if (now != null) {
+      kept.keepAtOnce(now, fields.typed(now.entry()), edits.get());
     }
   }
 

@@ -72,14 +72,17 @@ public final class PhotosViewModel {
     problem.set(null);
   }
 
-  /** All of them where they are others than those kept last, which they count as from now on. */
+  /** All of them where they are others than those that are among the drafts; null otherwise. */
   @Nullable List<ReadyPhoto> toKeep() {
     List<ReadyPhoto> now = List.copyOf(photos);
-    if (now.equals(kept)) {
-      return null;
+    return now.equals(kept) ? null : now;
+  }
+
+  /** Says that these are among the drafts now, on the disk; null where none were to be kept. */
+  void kept(@Nullable List<ReadyPhoto> inDraft) {
+    if (inDraft != null) {
+      kept = inDraft;
     }
-    kept = now;
-    return now;
   }
 
   private void taken(Answer<ReadyPhoto> answer) {

@@ -57,7 +57,13 @@ public final class AssessViewModel {
     this.session = session;
     this.criteria = new CriteriaViewModel(session);
     criteria.noticeProperty().addListener((from, old, now) -> notice.set(now));
-    session.changesProperty().addListener((from, old, now) -> read());
+    session
+        .changesProperty()
+        .addListener(
+            (from, old, now) -> {
+              notice.set(Notice.NONE);
+              read();
+            });
     session.namesHiddenProperty().addListener((from, old, now) -> show(assessed));
     session
         .schoolClassProperty()

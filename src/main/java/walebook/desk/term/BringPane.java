@@ -49,6 +49,7 @@ final class BringPane extends VBox {
             List.of(
                 BringWhat.PIECES,
                 BringWhat.ROSTER,
+                BringWhat.CLOTHS,
                 BringWhat.READINGS,
                 BringWhat.WASHES,
                 BringWhat.NOTES),
@@ -58,6 +59,7 @@ final class BringPane extends VBox {
                     switch (each) {
                       case PIECES -> "desk.term.bring.pieces";
                       case ROSTER -> "desk.term.bring.roster";
+                      case CLOTHS -> "desk.term.bring.cloths";
                       case READINGS -> "desk.term.bring.readings";
                       case WASHES -> "desk.term.bring.washes";
                       case NOTES -> "desk.term.bring.notes";

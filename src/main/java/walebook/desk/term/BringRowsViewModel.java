@@ -66,7 +66,16 @@ public final class BringRowsViewModel {
     onlyProblems.addListener(
         (of, old, now) -> shown.setPredicate(now ? RowFate::isProblem : each -> true));
     session.schoolClassProperty().addListener((of, old, now) -> classChanged());
-    session.changesProperty().addListener((of, old, now) -> readStudents());
+    session
+        .changesProperty()
+        .addListener(
+            (of, old, now) -> {
+              // What a dry run came to still stands below it.
+              if (trial.get() == null) {
+                notice.set(Notice.NONE);
+              }
+              readStudents();
+            });
     readStudents();
   }
 
@@ -190,7 +199,7 @@ public final class BringRowsViewModel {
       case PIECES ->
           new BringInPieces(book, tables, words, session.clock(), session.chance())
               .bring(plan, session.by());
-      case READINGS, WASHES, NOTES ->
+      case CLOTHS, READINGS, WASHES, NOTES ->
           new BringInLog(book, tables, words, session.clock(), session.chance())
               .bring(plan, session.by());
     };
@@ -205,16 +214,16 @@ public final class BringRowsViewModel {
     }
     untried();
     int rows = done.count(RowFate.Fate.NEW);
-    notice.set(new Notice(session.words().say("desk.term.bring.done", rows), () -> undo(step)));
     session.changed();
+    notice.set(new Notice(session.words().say("desk.term.bring.done", rows), () -> undo(step)));
   }
 
   private void undo(UUID step) {
     work.start(
         () -> new UndoBringIn(session.book()).undo(step, session.by()),
         undone -> {
-          notice.set(new Notice(session.words().say("desk.term.bring.undone"), null));
           session.changed();
+          notice.set(new Notice(session.words().say("desk.term.bring.undone"), null));
         },
         () -> {});
   }

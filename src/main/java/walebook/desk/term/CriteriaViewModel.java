@@ -201,8 +201,8 @@ public final class CriteriaViewModel {
     card.show(answer.problems());
     if (answer.isGood()) {
       open(null);
-      say("desk.term.criteria.saved", answer.value().code());
       session.changed();
+      say("desk.term.criteria.saved", answer.value().code());
     }
   }
 
@@ -220,8 +220,8 @@ public final class CriteriaViewModel {
           if (answer.isGood()) {
             list.put(Map.of());
             keepDraft();
-            say("desk.term.criteria.added", answer.value().size());
             session.changed();
+            say("desk.term.criteria.added", answer.value().size());
           }
         });
   }
@@ -250,8 +250,8 @@ public final class CriteriaViewModel {
           },
           gone -> {
             open(null);
-            say("desk.term.criteria.removed", gone.code());
             session.changed();
+            say("desk.term.criteria.removed", gone.code());
           });
     }
   }
@@ -353,6 +353,7 @@ public final class CriteriaViewModel {
   }
 
   private void read() {
+    notice.set(Notice.NONE);
     SchoolClass of = session.schoolClassProperty().get();
     if (of == null) {
       show(new Read(List.of(), List.of(), List.of()));

@@ -81,6 +81,12 @@ final class GatherPane extends VBox {
     return card;
   }
 
+  private Button decide(Conflict conflict, Choice choice) {
+    Button decide = new Button(model.chosen(conflict, choice));
+    decide.setOnAction(pressed -> model.decide(conflict, choice));
+    return decide;
+  }
+
   private Button button(String key, Runnable does) {
     Button button = new Button(words.say(key));
     button.setOnAction(pressed -> does.run());
@@ -118,18 +124,8 @@ final class GatherPane extends VBox {
           Texts.text(model.mine(conflict, each)),
           Texts.text(model.theirs(conflict, each)));
     }
-    Button mine =
-        button(
-            conflict.why() == Conflict.Why.SAME_NAME
-                ? "desk.term.gather.one"
-                : "desk.term.gather.keep",
-            () -> model.decide(conflict, Choice.MINE));
-    Button theirs =
-        button(
-            conflict.why() == Conflict.Why.SAME_NAME
-                ? "desk.term.gather.two"
-                : "desk.term.gather.take",
-            () -> model.decide(conflict, Choice.THEIRS));
+    Button mine = decide(conflict, Choice.MINE);
+    Button theirs = decide(conflict, Choice.THEIRS);
     mine.setAccessibleText(mine.getText() + ": " + model.why(conflict));
     theirs.setAccessibleText(theirs.getText() + ": " + model.why(conflict));
     VBox card =

@@ -66,6 +66,14 @@ public final class GatherViewModel {
     this.decide = new DecideConflicts(session.book());
     this.say = new SayConflict(session.words(), session.tables());
     ready.bind(Bindings.isNotEmpty(picked).and(working.not()));
+    session.changesProperty().addListener((from, old, now) -> changed());
+  }
+
+  private void changed() {
+    if (!working.get()) {
+      says.set("");
+    }
+    read();
   }
 
   /** The books and folders to gather from. */
@@ -170,6 +178,9 @@ public final class GatherViewModel {
 
   private void came(GatherBooks.Gathered gathered, boolean really) {
     books.setAll(gathered.books());
+    if (really) {
+      session.changed();
+    }
     Path backup = gathered.backup();
     ended(
         !really
@@ -177,10 +188,6 @@ public final class GatherViewModel {
             : backup == null
                 ? session.words().say("desk.term.gather.nothing")
                 : session.words().say("desk.term.gather.done", backup));
-    if (really) {
-      session.changed();
-      read();
-    }
   }
 
   private void ended(String sentence) {
@@ -204,14 +211,35 @@ public final class GatherViewModel {
     session.run(progress -> decide.open(), conflicts::setAll);
   }
 
+  /** Carries out what was pressed, and says so: the card is gone from then on. */
   public void decide(Conflict conflict, Choice choice) {
     session.run(
-        progress -> decide.decide(conflict.id(), choice, session.by()),
+        progress ->
+            decide
+                .decide(conflict.id(), choice, session.by())
+                .map(done -> decided(conflict, choice, decide.open().size())),
         answer -> {
-          says.set(answer.isGood() ? "" : problems(answer.problems()));
           session.changed();
-          read();
+          says.set(answer.isGood() ? answer.value() : problems(answer.problems()));
         });
+  }
+
+  private String decided(Conflict conflict, Choice choice, int left) {
+    return session
+        .words()
+        .say("desk.term.gather.decided", title(conflict), chosen(conflict, choice), left);
+  }
+
+  /** What choosing a side means, as its button says. */
+  public String chosen(Conflict conflict, Choice choice) {
+    boolean sameName = conflict.why() == Conflict.Why.SAME_NAME;
+    return session
+        .words()
+        .say(
+            switch (choice) {
+              case MINE -> sameName ? "desk.term.gather.one" : "desk.term.gather.keep";
+              case THEIRS -> sameName ? "desk.term.gather.two" : "desk.term.gather.take";
+            });
   }
 
   /** Asks for a folder and writes each student of the class a book of their own. */

@@ -56,6 +56,7 @@ public final class PrivacyViewModel {
     this.act = new TakeOutStudent(session.book());
     this.gone = gone;
     how.addListener((from, old, now) -> forget());
+    session.changesProperty().addListener((from, old, now) -> notice.set(Notice.NONE));
   }
 
   /** Whose card is open, or null; what was asked about another is forgotten. */
@@ -151,7 +152,6 @@ public final class PrivacyViewModel {
     }
     copies.setAll(done.copies());
     forget();
-    say(words.say("desk.term.privacy.done", done.answer().value()));
     Student here = session.studentProperty().get();
     Student whose = student;
     if (here != null && whose != null && here.id().equals(whose.id())) {
@@ -159,6 +159,7 @@ public final class PrivacyViewModel {
     }
     gone.run();
     session.changed();
+    say(words.say("desk.term.privacy.done", done.answer().value()));
   }
 
   /** Deletes the copies that hold the name. */

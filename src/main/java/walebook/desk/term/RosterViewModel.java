@@ -1,5 +1,6 @@
 package walebook.desk.term;
 
+import java.util.List;
 import java.util.Map;
 import javafx.beans.binding.BooleanExpression;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -138,8 +139,8 @@ public final class RosterViewModel {
         progress -> enrol.enrol(of.id(), typed),
         added -> {
           names.put(Map.of());
-          say("desk.term.roster.added", added.size());
           session.changed();
+          say("desk.term.roster.added", added.size());
         });
   }
 
@@ -158,8 +159,8 @@ public final class RosterViewModel {
           if (answer.isGood()) {
             open(null);
             follow(answer.value());
-            say("desk.term.roster.saved", answer.value().name());
             session.changed();
+            say("desk.term.roster.saved", answer.value().name());
           }
         });
   }
@@ -182,8 +183,8 @@ public final class RosterViewModel {
         },
         gone -> {
           open(null);
-          say("desk.term.roster.left", gone.name());
           session.changed();
+          say("desk.term.roster.left", gone.name());
         });
   }
 
@@ -198,12 +199,21 @@ public final class RosterViewModel {
     notice.set(new Notice(session.words().say(key, with), null));
   }
 
+  private void show(List<Student> found) {
+    students.setAll(found);
+    Student opened = open.get();
+    if (opened != null && found.stream().noneMatch(each -> each.id().equals(opened.id()))) {
+      open(null);
+    }
+  }
+
   private void read() {
+    notice.set(Notice.NONE);
     SchoolClass of = session.schoolClassProperty().get();
     if (of == null) {
       students.clear();
       return;
     }
-    session.run(progress -> session.book().enrolments().studentsOf(of.id()), students::setAll);
+    session.run(progress -> session.book().enrolments().studentsOf(of.id()), this::show);
   }
 }

@@ -100,33 +100,33 @@ public final class TermView extends BorderPane {
       case MACHINES -> machines(frame, parts);
       case EXPORT -> {
         exportPane.foot(frame);
-        frame.work(parts, exportPane);
+        frame.parts(parts).work(exportPane);
       }
       case BRING -> {
         bringPane.foot(frame);
-        frame.work(parts, bringPane);
+        frame.parts(parts).work(bringPane);
       }
       case GATHER -> {
         Button go = new Button(words.say("desk.term.gather.go"));
         go.setOnAction(pressed -> gather.gather());
         go.disableProperty().bind(gather.readyProperty().not());
-        frame.work(parts, new GatherPane(words, gather)).primary(go);
+        frame.parts(parts).work(new GatherPane(words, gather)).primary(go);
       }
       case ASSESS -> {
         frame.notice().noticeProperty().bind(assess.noticeProperty());
-        frame.work(parts, assessPane);
+        frame.parts(parts).work(assessPane);
       }
       case BIN -> {
         frame.notice().noticeProperty().bind(bin.noticeProperty());
-        frame.work(parts, new BinPane(session, bin));
+        frame.parts(parts).work(new BinPane(session, bin));
       }
       case PRINT ->
-          frame.work(parts, new PrintPane(words, print, session.namesHiddenProperty().get()));
+          frame.parts(parts).work(new PrintPane(words, print, session.namesHiddenProperty().get()));
       default -> {
         Button begin = new Button(words.say("desk.term.another-class"));
         begin.setOnAction(pressed -> model.partProperty().set(TermViewModel.Part.START));
         frame.notice().noticeProperty().bind(roster.noticeProperty());
-        frame.work(parts, rosterPane).lesser(begin);
+        frame.parts(parts).work(rosterPane).lesser(begin);
       }
     }
   }
@@ -162,7 +162,7 @@ public final class TermView extends BorderPane {
     }
     Button add = new Button(words.say("desk.term.machines.add"));
     add.setOnAction(pressed -> machines.open(null));
-    frame.work(parts, machinesPane).primary(add);
+    frame.parts(parts).work(machinesPane).primary(add);
   }
 
   private Node[] context() {
@@ -193,9 +193,12 @@ public final class TermView extends BorderPane {
 
   private String classAndTerm() {
     SchoolClass of = session.schoolClassProperty().get();
-    return of == null
-        ? model.termProperty().get()
-        : words.say("desk.term.class", of.name(), of.meets()) + "\n" + model.termProperty().get();
+    if (of == null) {
+      return model.termProperty().get();
+    }
+    String name =
+        of.meets().isBlank() ? of.name() : words.say("desk.term.class", of.name(), of.meets());
+    return name + "\n" + model.termProperty().get();
   }
 
   private String partName(TermViewModel.Part part) {

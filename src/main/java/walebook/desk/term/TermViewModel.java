@@ -83,17 +83,19 @@ public final class TermViewModel {
         this::show);
   }
 
+  /** A term that was given no name is called by its first day, which is said once. */
+  private String says(Term of) {
+    return of.name().equals(of.startsOn().toString())
+        ? session.words().say("desk.term.days", of.startsOn(), of.endsOn())
+        : session.words().say("desk.term.term", of.name(), of.startsOn(), of.endsOn());
+  }
+
   private void show(Read read) {
     if (!classes.equals(read.classes())) {
       classes.setAll(read.classes());
     }
     Term found = read.term();
-    term.set(
-        found == null
-            ? ""
-            : session
-                .words()
-                .say("desk.term.term", found.name(), found.startsOn(), found.endsOn()));
+    term.set(found == null ? "" : says(found));
     loaded.set(true);
   }
 }

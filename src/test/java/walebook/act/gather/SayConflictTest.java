@@ -221,6 +221,33 @@ class SayConflictTest {
     assertThat(say.name(about("test_piece", "x"), pulls)).isEqualTo("pulls");
   }
 
+  @Test
+  void twoNumbersAreShownWithAsManyFiguresAsTellThemApart() {
+    Conflict about = about("cloth_reading", "x");
+    Conflict.Field length = lengths("stretched_mm", "152.0004", "152.0");
+    assertThat(say.side(length.mine(), about, length)).isEqualTo("152.0004 mm");
+    assertThat(say.side(length.theirs(), about, length)).isEqualTo("152 mm");
+    Conflict.Field usual = lengths("stretched_mm", "152.34567", "160.5");
+    assertThat(say.side(usual.mine(), about, usual)).isEqualTo("152.35 mm");
+    Conflict.Field last = lengths("stretched_mm", "0.1", "0.10000000000000002");
+    assertThat(say.side(last.theirs(), about, last)).isEqualTo("0.10000000000000002 mm");
+    Conflict.Field pulls =
+        new Conflict.Field(
+            "piece_pull",
+            List.of(pull("1", "gave", "140.0"), pull("2", "held", "151.5")),
+            List.of(pull("1", "gave", "140.001"), pull("2", "held", "151.5")));
+    assertThat(say.side(pulls.mine(), about("test_piece", "x"), pulls))
+        .contains("140 mm", "151.5 mm");
+    assertThat(say.side(pulls.theirs(), about("test_piece", "x"), pulls)).contains("140.001 mm");
+  }
+
+  private static Conflict.Field lengths(String column, String mine, String theirs) {
+    return new Conflict.Field(
+        column,
+        List.of(List.of(new Conflict.Value("cloth_reading", column, mine))),
+        List.of(List.of(new Conflict.Value("cloth_reading", column, theirs))));
+  }
+
   private static List<Conflict.Value> pull(String nth, String end, String mm) {
     return List.of(
         new Conflict.Value("piece_pull", "nth", nth),

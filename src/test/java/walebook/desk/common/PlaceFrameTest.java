@@ -65,6 +65,26 @@ class PlaceFrameTest {
     assertThat(left(meaning)).isGreaterThan(left(work) + 500);
   }
 
+  /** Somebody at the end of a long list goes on to another part without scrolling back. */
+  @Test
+  void thePartsStayAboveTheWorkWhileItIsScrolled(FxRobot robot) {
+    Label parts = new Label("Students · Export");
+    Region tall = new Region();
+    tall.setMinHeight(3000);
+    robot.interact(() -> frame.parts(parts).work(tall, work));
+    robot.interact(() -> IntoView.show(work));
+    robot.interact(() -> {});
+    assertThat(top(work)).as("scrolled to").isBetween(0.0, frame.getHeight());
+    assertThat(top(parts)).isBetween(0.0, 150.0);
+    robot.interact(() -> look.textSizeProperty().set(new TextSize(200)));
+    robot.interact(() -> {});
+    assertThat(top(parts)).as("with the work, where there is little room").isLessThan(top(tall));
+    assertThat(parts.getParent()).isEqualTo(tall.getParent());
+    robot.interact(() -> look.textSizeProperty().set(TextSize.USUAL));
+    robot.interact(() -> {});
+    assertThat(parts.getParent()).isNotEqualTo(tall.getParent());
+  }
+
   @Test
   void whoIsThereAndTheButtonBesideAreReadWholeInLargeLetters(FxRobot robot) {
     Label who = new Label("Esi Lightwater-Harbourmaster of the Long Eastern Quay and its Sheds");

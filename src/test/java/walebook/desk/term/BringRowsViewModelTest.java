@@ -13,6 +13,8 @@ import walebook.act.bring.match.DayOrder;
 import walebook.book.Classroom;
 import walebook.book.PieceFilter;
 import walebook.desk.Sessions;
+import walebook.desk.common.Notice;
+import walebook.desk.common.Session;
 import walebook.sheet.in.MadeWorkbook;
 
 class BringRowsViewModelTest {
@@ -117,6 +119,26 @@ class BringRowsViewModelTest {
           .containsExactly(RowFate.Fate.NEW, RowFate.Fate.THERE);
       model.rows().bringIn();
       assertThat(room.book.enrolments().studentsOf(room.schoolClass.id())).hasSize(3);
+    }
+  }
+
+  @Test
+  void whatCameInIsSaidUntilTheNextChange() {
+    try (Classroom room = Classroom.in(folder.resolve("g.walebook"))) {
+      Path file =
+          MadeWorkbook.file(
+              folder, "class.csv", "Name\nNuur Ebb\n".getBytes(StandardCharsets.UTF_8));
+      Session session = Sessions.of(room.book, room.schoolClass, file);
+      BringViewModel model = new BringViewModel(session);
+      model.whatProperty().set(BringWhat.ROSTER);
+      model.choose();
+      model.rows().tryRows();
+      session.changed();
+      assertThat(model.rows().noticeProperty().get().says()).as("a dry run").isNotEmpty();
+      model.rows().bringIn();
+      assertThat(model.rows().noticeProperty().get().says()).isNotEmpty();
+      session.changed();
+      assertThat(model.rows().noticeProperty().get()).isEqualTo(Notice.NONE);
     }
   }
 }

@@ -10,6 +10,7 @@ import walebook.act.assess.KeepCriteria;
 import walebook.book.Classroom;
 import walebook.desk.PlannedClass;
 import walebook.desk.Sessions;
+import walebook.desk.common.Notice;
 import walebook.desk.common.Session;
 import walebook.record.Criterion;
 import walebook.record.Marking;
@@ -42,6 +43,19 @@ class CriteriaViewModelTest {
       model.remove();
       assertThat(model.openProperty().get()).isNull();
       assertThat(model.criteria()).extracting(Criterion::code).containsExactly("1");
+    }
+  }
+
+  @Test
+  void whatWasDoneIsSaidUntilTheNextChange() {
+    try (Classroom room = Classroom.in(folder.resolve("n.walebook"))) {
+      Session session = Sessions.of(room);
+      AssessViewModel model = new AssessViewModel(session);
+      model.criteria().list().field(KeepCriteria.LIST).text().set("1 One\n2 Two");
+      model.criteria().addList();
+      assertThat(model.noticeProperty().get().says()).contains("2");
+      session.changed();
+      assertThat(model.noticeProperty().get()).isEqualTo(Notice.NONE);
     }
   }
 

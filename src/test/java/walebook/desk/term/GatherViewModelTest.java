@@ -62,6 +62,9 @@ class GatherViewModelTest {
       assertThat(model.theirs(cloth, pulled)).isEqualTo("nothing");
       model.decide(cloth, Choice.MINE);
       assertThat(model.conflicts()).doesNotContain(cloth);
+      assertThat(model.saysProperty().get())
+          .contains("Cloth Grey jersey", model.chosen(cloth, Choice.MINE))
+          .endsWith("Still to decide: " + model.conflicts().size() + ".");
       assertThat(room.book.cloths().all()).hasSize(1);
     }
   }

@@ -6,9 +6,12 @@ import java.nio.file.Path;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import walebook.act.history.SayChange;
+import walebook.act.history.StepBack;
 import walebook.act.note.KeepNote;
 import walebook.book.Classroom;
 import walebook.desk.Sessions;
+import walebook.desk.common.Notice;
 import walebook.desk.common.Session;
 import walebook.record.Note;
 import walebook.record.Student;
@@ -75,6 +78,27 @@ class RosterViewModelTest {
       assertThat(model.notes().fields().text(KeepNote.BODY)).isEmpty();
       model.open(null);
       assertThat(model.notes().placeProperty().get()).isNull();
+    }
+  }
+
+  /** Taken back with the key that works everywhere, what was said is no longer true. */
+  @Test
+  void whatWasDoneIsNoLongerSaidOnceItIsTakenBack() {
+    try (Classroom room = Classroom.in(folder.resolve("u.walebook"))) {
+      Session session = Sessions.of(room);
+      RosterViewModel model = new RosterViewModel(session);
+      model.names().field("students").text().set("Cleo Mole");
+      model.add();
+      assertThat(model.noticeProperty().get().says()).contains("1");
+      model.open(model.students().get(2));
+      StepBack back =
+          new StepBack(
+              room.book, new SayChange(room.book, session.words(), /* namesHidden= */ false));
+      back.undo(Objects.requireNonNull(back.undo(null)), session.by());
+      session.changed();
+      assertThat(model.students()).hasSize(2);
+      assertThat(model.openProperty().get()).isNull();
+      assertThat(model.noticeProperty().get()).isEqualTo(Notice.NONE);
     }
   }
 

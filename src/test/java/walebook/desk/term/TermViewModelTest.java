@@ -26,4 +26,18 @@ class TermViewModelTest {
       assertThat(model.classes()).containsExactly(room.schoolClass);
     }
   }
+
+  @Test
+  void aTermThatWasGivenNoNameSaysItsFirstDayOnce() {
+    try (Classroom room = Classroom.in(folder.resolve("b.walebook"))) {
+      Session session = Sessions.of(room.book);
+      TermViewModel model = new TermViewModel(session);
+      StartClassViewModel start = new StartClassViewModel(session, model::begun);
+      start.fields().field("class-name").text().set("Thursday");
+      start.fields().field("term-starts").text().set("2026-11-26");
+      start.fields().field("term-ends").text().set("2027-02-18");
+      start.start();
+      assertThat(model.termProperty().get()).isEqualTo("2026-11-26 to 2027-02-18");
+    }
+  }
 }

@@ -39,6 +39,8 @@ public record BringField(String key, PieceField.Kind kind) {
   public static final String NOTE_WRITTEN = "note-written";
 
   public static final String CLOTH = "cloth";
+  public static final String CLOTH_NAME = "cloth-name";
+  public static final String CLOTH_KIND = "cloth-kind";
   public static final String MEASURED_BY = "measured-by";
 
   private static final List<BringField> READINGS =
@@ -58,6 +60,22 @@ public record BringField(String key, PieceField.Kind kind) {
           new BringField("hold", PieceField.Kind.NUMBER),
           new BringField("rest", PieceField.Kind.NUMBER),
           new BringField("cycle", PieceField.Kind.WHOLE),
+          text("remark"));
+
+  private static final List<BringField> CLOTHS =
+      List.of(
+          text(CLOTH_NAME),
+          choice(CLOTH_KIND),
+          text("fibre"),
+          new BringField("elastane", PieceField.Kind.NUMBER),
+          new BringField("mass", PieceField.Kind.NUMBER),
+          new BringField("cloth-width", PieceField.Kind.LENGTH),
+          new BringField("thickness", PieceField.Kind.LENGTH),
+          choice("frays"),
+          choice("sheds"),
+          choice("ladders"),
+          choice("curls"),
+          choice("needs-finishing"),
           text("remark"));
 
   private static final List<BringField> WASHES =
@@ -84,6 +102,7 @@ public record BringField(String key, PieceField.Kind kind) {
   public static List<BringField> of(BringWhat what) {
     return switch (what) {
       case ROSTER -> ROSTER;
+      case CLOTHS -> CLOTHS;
       case PIECES -> PIECES;
       case READINGS -> READINGS;
       case WASHES -> WASHES;

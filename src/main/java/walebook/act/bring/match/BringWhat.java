@@ -5,6 +5,7 @@ import walebook.record.Keyed;
 /** What is brought in from a spreadsheet. */
 public enum BringWhat implements Keyed {
   ROSTER("roster"),
+  CLOTHS("cloths"),
   PIECES("pieces"),
   READINGS("readings"),
   WASHES("washes"),
@@ -16,11 +17,9 @@ public enum BringWhat implements Keyed {
     this.key = key;
   }
 
-  /**
-   * What the log beside the pieces is made of: each row by the form that it is usually typed in.
-   */
+  /** What stands beside the pieces: each row read by the form that it is usually typed in. */
   public boolean isLog() {
-    return this == READINGS || this == WASHES || this == NOTES;
+    return this == CLOTHS || this == READINGS || this == WASHES || this == NOTES;
   }
 
   @Override

@@ -45,7 +45,7 @@ public final class ColumnUnit {
             case "s" -> 1.0 / 60;
             default -> null;
           };
-      case "need" -> unit.equals("%") ? Double.valueOf(1) : null;
+      case "need", "elastane" -> unit.equals("%") ? Double.valueOf(1) : null;
       case "sewn-width", "sewn-length", "dial-width", "dial-length" ->
           switch (unit) {
             case "mm" -> 1.0;
