@@ -46,6 +46,12 @@ final class ClothColumns {
             "sheet.cloths.readings.says",
             Origin.COUNT,
             ClothLine::readings),
+        Column.tally(
+            "aside",
+            "sheet.cloths.aside",
+            "sheet.cloths.aside.says",
+            Origin.COUNT,
+            ClothLine::aside),
         Column.<ClothLine>words(
                 "pull",
                 "sheet.cloths.pull",
@@ -203,7 +209,7 @@ final class ClothColumns {
                 Origin.REMARK,
                 Format.LONG_TEXT,
                 line -> line.cloth().remark())
-            .wide(26));
+            .wide(21));
   }
 
   private static @Nullable String pull(Choices choices, @Nullable ClothStretch stretch) {
