@@ -56,7 +56,7 @@ final class ClothColumns {
                 "pull",
                 "sheet.cloths.pull",
                 "sheet.cloths.pull.says",
-                Origin.COUNT,
+                Origin.HARDEST_PULL,
                 line -> pull(choices, line.stretch()))
             .wide(13),
         Column.tally(
