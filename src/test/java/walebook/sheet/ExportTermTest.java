@@ -17,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import walebook.act.classroom.ExportTerm;
 import walebook.act.cloth.ClothCard;
 import walebook.act.cloth.ReadClothCard;
+import walebook.act.lesson.ReadLessons;
 import walebook.book.Classroom;
 import walebook.book.Ids;
 import walebook.compare.ClothStretch;
@@ -278,6 +279,18 @@ class ExportTermTest {
       assertThat(stretch.n()).isEqualTo(2);
       assertThat(facts.findings().stretches().get(wrong.clothId()))
           .containsEntry(wrong.grain(), stretch);
+    }
+  }
+
+  @Test
+  void theListOfLessonsCountsOwnPiecesAsTheWorkbookDoes() throws IOException {
+    try (HarbourClass harbour = HarbourClass.in(folder.resolve("own.walebook"), 30)) {
+      var taken = new ReadLessons(harbour.book).taken(harbour.schoolClass.id()).get(0);
+      TermFacts facts = harbour.facts(false);
+      assertThat(taken.logged() + taken.own()).isEqualTo(facts.pieceCount()).isEqualTo(30);
+      assertThat(taken.own())
+          .isEqualTo(facts.progress().rows().stream().mapToInt(row -> row.own()).sum())
+          .isPositive();
     }
   }
 
