@@ -11,6 +11,7 @@ import walebook.act.cloth.KeepCloth;
 import walebook.act.cloth.LogClothReading;
 import walebook.book.Book;
 import walebook.compare.ClothStretch;
+import walebook.compare.ReadingsThatCount;
 import walebook.quantity.Show;
 import walebook.record.Cloth;
 import walebook.record.ClothReading;
@@ -89,7 +90,7 @@ final class ClothJobs {
   }
 
   private static Exit list(Typed typed, Terminal terminal, Book book) {
-    Map<UUID, Map<Grain, ClothStretch>> stretches = ClothStretch.of(book.clothLog().allReadings());
+    Map<UUID, Map<Grain, ClothStretch>> stretches = ReadingsThatCount.stretches(book);
     ArrayNode json = Json.array();
     Table table =
         new Table(

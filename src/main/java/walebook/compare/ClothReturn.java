@@ -7,7 +7,7 @@ import walebook.cloth.Recovery;
 import walebook.record.ClothReading;
 
 /**
- * How well a cloth went back along one grain, over all readings that were released and rested.
+ * How well a cloth went back along one grain, over those readings that were released and rested.
  *
  * @param n how many readings it rests on
  * @param growth mean of G = 100 (L2 − L0) ÷ L0, percent

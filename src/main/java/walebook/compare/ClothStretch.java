@@ -70,8 +70,16 @@ public record ClothStretch(int n, double percent, double uncertainty, Pull pull)
     return new ClothStretch(used.size(), mean, Math.hypot(reading, scatter), hardest);
   }
 
+  /** How hard it was pulled; comfortably where nobody said. */
+  public static Pull pullOf(ClothReading reading) {
+    return orComfortable(reading.how().pull());
+  }
+
   private static Pull pullOf(StretchReading reading) {
-    @Nullable Pull pull = reading.like().pull();
+    return orComfortable(reading.like().pull());
+  }
+
+  private static Pull orComfortable(@Nullable Pull pull) {
     return pull == null ? Pull.COMFORTABLE : pull;
   }
 

@@ -46,11 +46,17 @@ final class ClothColumns {
             "sheet.cloths.readings.says",
             Origin.COUNT,
             ClothLine::readings),
+        Column.tally(
+            "aside",
+            "sheet.cloths.aside",
+            "sheet.cloths.aside.says",
+            Origin.COUNT,
+            ClothLine::aside),
         Column.<ClothLine>words(
                 "pull",
                 "sheet.cloths.pull",
                 "sheet.cloths.pull.says",
-                Origin.COUNT,
+                Origin.HARDEST_PULL,
                 line -> pull(choices, line.stretch()))
             .wide(13),
         Column.tally(
@@ -203,7 +209,7 @@ final class ClothColumns {
                 Origin.REMARK,
                 Format.LONG_TEXT,
                 line -> line.cloth().remark())
-            .wide(26));
+            .wide(21));
   }
 
   private static @Nullable String pull(Choices choices, @Nullable ClothStretch stretch) {

@@ -19,7 +19,7 @@ final class FairColumns {
                 "outcome",
                 "sheet.fair.outcome",
                 "sheet.fair.outcome.says",
-                Origin.SETTING,
+                Origin.OUTCOMES,
                 Format.LONG_TEXT,
                 line -> words.say("compare.outcome." + line.outcome().key()))
             .wide(26),
@@ -27,13 +27,13 @@ final class FairColumns {
             "unit",
             "sheet.fair.unit",
             "sheet.fair.unit.says",
-            Origin.FAIR,
+            Origin.UNIT,
             line -> unit(words, line)),
         Column.<FairLine>text(
                 "setting",
                 "sheet.fair.setting",
                 "sheet.fair.setting.says",
-                Origin.SETTING,
+                Origin.FAIR_SETTING,
                 Format.LONG_TEXT,
                 line -> label(choices, line))
             .wide(44),
@@ -104,14 +104,14 @@ final class FairColumns {
             "sheet.fair.raw",
             "",
             "sheet.fair.raw.says",
-            Origin.MEDIAN,
+            Origin.MEAN,
             Format.HUNDREDTHS,
             line -> line.row().raw() == null ? null : line.row().raw().mean()),
         Column.whole(
             "set-aside",
             "sheet.fair.set-aside",
             "sheet.fair.set-aside.says",
-            Origin.TYPED,
+            Origin.COUNT,
             line -> line.of().setAside()));
   }
 

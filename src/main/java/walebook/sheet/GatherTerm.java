@@ -19,13 +19,11 @@ import walebook.book.Book;
 import walebook.book.PieceOrder;
 import walebook.book.ResultFilter;
 import walebook.compare.ClassProgress;
-import walebook.compare.ClothStretch;
 import walebook.compare.Names;
 import walebook.compare.RosterOrder;
 import walebook.compare.assessed.AssessedClass;
 import walebook.record.Cloth;
 import walebook.record.ClothReading;
-import walebook.record.Grain;
 import walebook.record.Lesson;
 import walebook.record.PlannedPiece;
 import walebook.record.SchoolClass;
@@ -101,7 +99,7 @@ public final class GatherTerm {
     readings.stream()
         .filter(each -> of.id().equals(each.classId()) && choice.hasLesson(each.lessonId()))
         .forEach(each -> used.add(each.clothId()));
-    List<ClothLine> cloths = cloths(used, readings, findings.stretches());
+    List<ClothLine> cloths = cloths(used, readings, findings);
     return new TermFacts(
         book.info(),
         of,
@@ -187,7 +185,7 @@ public final class GatherTerm {
   }
 
   private List<ClothLine> cloths(
-      Set<UUID> used, List<ClothReading> readings, Map<UUID, Map<Grain, ClothStretch>> stretches) {
+      Set<UUID> used, List<ClothReading> readings, TermFindings findings) {
     Map<UUID, List<ClothReading>> byCloth =
         readings.stream().collect(Collectors.groupingBy(ClothReading::clothId));
     List<ClothLine> found = new ArrayList<>();
@@ -197,7 +195,8 @@ public final class GatherTerm {
             ClothLine.of(
                 cloth,
                 byCloth.getOrDefault(cloth.id(), List.of()),
-                stretches.getOrDefault(cloth.id(), Map.of())));
+                findings.readingsAside(),
+                findings.stretches().getOrDefault(cloth.id(), Map.of())));
       }
     }
     return found;

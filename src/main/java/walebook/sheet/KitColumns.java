@@ -12,7 +12,7 @@ final class KitColumns {
             "lesson",
             "sheet.kit.lesson",
             "sheet.kit.lesson.says",
-            Origin.KIT,
+            Origin.CALLED,
             Format.TITLE,
             KitRow::lesson),
         Column.text(
@@ -44,7 +44,7 @@ final class KitColumns {
             "sheet.kit.cutting-plan",
             "mm",
             "sheet.kit.cutting-plan.says",
-            Origin.KIT,
+            Origin.CUTTING,
             Format.WHOLE,
             KitRow::cuttingPlanMm),
         Column.figure(

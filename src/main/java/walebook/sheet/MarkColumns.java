@@ -40,7 +40,7 @@ final class MarkColumns {
             "standing",
             "sheet.checks.standing",
             "sheet.checks.standing.says",
-            Origin.COVERAGE,
+            Origin.PIECE_RESULT,
             Format.TEXT,
             piece -> words.say(piece.standing().says())));
     columns.add(
@@ -70,7 +70,7 @@ final class MarkColumns {
                 "code",
                 "sheet.checks.piece",
                 "sheet.checks.piece.says",
-                Origin.ROOM,
+                Origin.CODE,
                 piece -> PieceCode.spoken(piece.code()))
             .wide(10));
     columns.add(
@@ -96,7 +96,7 @@ final class MarkColumns {
                 "criteria",
                 "sheet.checks.criteria",
                 "sheet.checks.criteria.says",
-                Origin.COVERAGE,
+                Origin.TAGS,
                 Format.LONG_TEXT,
                 assessed::codesOf)
             .wide(14));
@@ -122,7 +122,7 @@ final class MarkColumns {
                 Message.of("sheet.checks.help", who),
                 "",
                 Message.of("sheet.checks.help.says", who),
-                Origin.MARKED,
+                Origin.TYPED,
                 Format.WORD,
                 piece -> Value.of(help(check(piece, by))))
             .wide(10));
@@ -132,7 +132,7 @@ final class MarkColumns {
             Message.of("sheet.checks.checked-on", who),
             "",
             Message.of("sheet.checks.checked-on.says", who),
-            Origin.MARKED,
+            Origin.TYPED,
             Format.DAY,
             piece -> {
               PieceCheck check = check(piece, by);

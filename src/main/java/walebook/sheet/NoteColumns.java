@@ -20,7 +20,7 @@ final class NoteColumns {
             "which",
             "sheet.notes.which",
             "sheet.notes.which.says",
-            Origin.ROOM,
+            Origin.CALLED,
             Format.TITLE,
             NoteLine::which),
         Column.text(
@@ -35,7 +35,7 @@ final class NoteColumns {
             "sheet.notes.written",
             "",
             "sheet.notes.written.says",
-            Origin.WRITTEN,
+            Origin.SAVED,
             Format.MOMENT,
             line -> new Value.Moment(lookup.local(line.note().stamp().created()))),
         Column.text(

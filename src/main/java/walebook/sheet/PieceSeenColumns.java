@@ -131,7 +131,7 @@ final class PieceSeenColumns {
             "sheet.pieces.logged",
             "",
             "sheet.pieces.logged.says",
-            Origin.TYPED,
+            Origin.SAVED,
             Format.MOMENT,
             piece -> new Value.Moment(lookup.local(piece.stamp().created()))),
         Column.of(
@@ -139,7 +139,7 @@ final class PieceSeenColumns {
             "sheet.pieces.last-change",
             "",
             "sheet.pieces.last-change.says",
-            Origin.TYPED,
+            Origin.SAVED,
             Format.MOMENT,
             piece -> new Value.Moment(lookup.local(piece.stamp().changed()))));
   }

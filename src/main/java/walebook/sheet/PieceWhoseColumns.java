@@ -23,7 +23,7 @@ final class PieceWhoseColumns {
             "code",
             "sheet.pieces.code",
             "sheet.pieces.code.says",
-            Origin.TYPED,
+            Origin.CODE,
             piece -> PieceCode.spoken(piece.code())),
         Column.text(
             "student",

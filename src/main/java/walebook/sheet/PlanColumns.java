@@ -40,7 +40,7 @@ final class PlanColumns {
             "code",
             "sheet.plan.code",
             "sheet.plan.code.says",
-            Origin.PLAN,
+            Origin.CODE,
             line -> PieceCode.spoken(line.planned().code())),
         Column.words(
             "control",

@@ -86,7 +86,7 @@ final class ProgressColumns {
             "sheet.progress.last",
             "",
             "sheet.progress.last.says",
-            Origin.COUNT,
+            Origin.LATEST,
             Format.DAY,
             row -> Value.of(row.last())));
   }

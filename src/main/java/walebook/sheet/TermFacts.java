@@ -77,6 +77,11 @@ public record TermFacts(
     return findings.comparison();
   }
 
+  /** How many readings of the cloths that go out are set aside. */
+  int readingsAside() {
+    return cloths.stream().mapToInt(ClothLine::aside).sum();
+  }
+
   /** How many pieces go out. */
   int pieceCount() {
     return findings.comparison().pieces();

@@ -14,6 +14,7 @@ import walebook.compare.FairQuestion;
 import walebook.compare.LineTally;
 import walebook.compare.Names;
 import walebook.compare.Outcome;
+import walebook.compare.ReadingsThatCount;
 import walebook.compare.TalliedComparison;
 import walebook.compare.alike.MeasureAlike;
 import walebook.compare.odd.FindOdd;
@@ -28,13 +29,17 @@ import walebook.record.MarkedValue;
  * @param comparison setting by setting, with how many values were left out
  * @param fair the same freed from who sewed what, one for each outcome that has a value
  * @param odd tells what deserves a second look
- * @param unseen how many pieces and readings have an odd value that nobody has looked at yet
+ * @param unseen how many pieces have an odd value that nobody has looked at yet
+ * @param unseenReadings how many readings of cloths are odd and not looked at yet
+ * @param readingsAside keys of the readings of cloths that are set aside
  */
 public record TermFindings(
     TalliedComparison comparison,
     List<FairFigures> fair,
     OddLots odd,
     int unseen,
+    int unseenReadings,
+    Set<UUID> readingsAside,
     Map<UUID, Map<Grain, ClothStretch>> stretches) {
   /** What settings are told apart by in the fair comparison, as far as the pieces differ in it. */
   private static final List<Factor> TELLING =
@@ -48,6 +53,7 @@ public record TermFindings(
 
   public TermFindings {
     fair = List.copyOf(fair);
+    readingsAside = Set.copyOf(readingsAside);
     stretches = Map.copyOf(stretches);
   }
 
@@ -63,10 +69,9 @@ public record TermFindings(
   static TermFindings of(
       Book book, TermScan scan, List<ClothReading> readings, Names names, UUID classId) {
     LineTally tally = scan.tally();
-    Set<UUID> readingsAside = book.marks().setAside(MarkedValue.CLOTH_STRETCH);
+    Set<UUID> readingsAside = ReadingsThatCount.aside(book);
     Map<UUID, Map<Grain, ClothStretch>> stretches =
-        ClothStretch.of(
-            readings.stream().filter(each -> !readingsAside.contains(each.id())).toList());
+        ClothStretch.of(ReadingsThatCount.of(readings, readingsAside));
     TalliedComparison comparison =
         TalliedComparison.of(tally, CompareBySetting.USUAL, stretches, names);
     OddLots odd = OddLots.of(tally, names, book.marks().all());
@@ -74,7 +79,9 @@ public record TermFindings(
         comparison,
         fair(tally, telling(comparison), stretches, names),
         odd,
-        scan.unseen(odd) + unseen(book, readings, names, classId),
+        scan.unseen(odd),
+        unseen(book, readings, names, classId),
+        readingsAside,
         stretches);
   }
 

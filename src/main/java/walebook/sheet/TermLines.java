@@ -139,14 +139,26 @@ final class TermLines {
             "aside",
             "sheet.term.aside",
             "sheet.term.aside.says",
-            Origin.TYPED,
+            Origin.COUNT,
             facts -> facts.comparison().setAside()),
+        Column.whole(
+            "readings-aside",
+            "sheet.term.readings-aside",
+            "sheet.term.readings-aside.says",
+            Origin.COUNT,
+            facts -> facts.readingsAside()),
         Column.whole(
             "odd",
             "sheet.term.odd",
             "sheet.term.odd.says",
             Origin.ODD,
-            facts -> facts.findings().unseen()));
+            facts -> facts.findings().unseen()),
+        Column.whole(
+            "odd-readings",
+            "sheet.term.odd-readings",
+            "sheet.term.odd-readings.says",
+            Origin.ODD,
+            facts -> facts.findings().unseenReadings()));
   }
 
   private static List<Column<TermFacts>> planned() {

@@ -51,7 +51,7 @@ final class TermSheet {
         }
       }
     }
-    block("sheet.term.found-title", Findings.of(facts, words));
+    block("sheet.term.found-title", found(facts));
     block("sheet.term.sheets-title", sheets(facts, parts));
     PrintSetup.onePage(sheet);
   }
@@ -65,6 +65,21 @@ final class TermSheet {
       row.setHeightInPoints(LINE_POINTS * (1 + says.length() / READ_ACROSS));
       pen.words(row, 1, Format.LONG_TEXT, says);
     }
+  }
+
+  /** What the pieces say and what is open about readings of cloths, the caution last. */
+  private List<Message> found(TermFacts facts) {
+    List<Message> found = new ArrayList<>(Findings.of(facts, words));
+    List<Message> readings = new ArrayList<>();
+    if (facts.readingsAside() > 0) {
+      readings.add(Message.of("sheet.found.readings-aside", String.valueOf(facts.readingsAside())));
+    }
+    int odd = facts.findings().unseenReadings();
+    if (odd > 0) {
+      readings.add(Message.of("sheet.found.odd-readings", String.valueOf(odd)));
+    }
+    found.addAll(found.size() - 1, readings);
+    return found;
   }
 
   private static List<Message> sheets(TermFacts facts, List<SheetPart<?>> parts) {

@@ -8,17 +8,24 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.CancellationException;
 import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.act.classroom.ExportTerm;
+import walebook.act.cloth.ClothCard;
+import walebook.act.cloth.ReadClothCard;
+import walebook.act.lesson.ReadLessons;
 import walebook.book.Classroom;
 import walebook.book.Ids;
+import walebook.compare.ClothStretch;
+import walebook.compare.ReadingsThatCount;
 import walebook.problem.Answer;
 import walebook.problem.Problem;
 import walebook.record.By;
+import walebook.record.ClothReading;
 import walebook.record.Mark;
 import walebook.record.MarkedValue;
 
@@ -222,9 +229,73 @@ class ExportTermTest {
       assertThat(after.pieceCount()).isEqualTo(60);
       Path file = harbour.export(folder.resolve("term.xlsx"), false).value();
       try (XSSFWorkbook workbook = Grid.open(file)) {
-        assertThat(text(workbook)).anyMatch(line -> line.startsWith("1 values were set aside"));
+        assertThat(text(workbook))
+            .anyMatch(line -> line.contains("Values of test pieces that the tutor set aside: 1."));
       }
     }
+  }
+
+  @Test
+  void aReadingSetAsideCountsForNothingThatIsSaidOfItsCloth() throws IOException {
+    try (HarbourClass harbour = HarbourClass.in(folder.resolve("reading.walebook"), 20)) {
+      ClothReading wrong = harbour.book.clothLog().allReadings().get(0);
+      harbour
+          .book
+          .marks()
+          .put(
+              MarkedValue.CLOTH_STRETCH,
+              wrong.id(),
+              Mark.SET_ASIDE,
+              "wrong grain",
+              By.NOBODY,
+              Ids.next());
+      TermFacts facts = harbour.facts(false);
+      assertThat(facts.comparison().setAside()).isZero();
+      assertThat(facts.readingsAside()).isEqualTo(1);
+      Path file = harbour.export(folder.resolve("term.xlsx"), false).value();
+      try (XSSFWorkbook workbook = Grid.open(file)) {
+        assertThat(text(workbook))
+            .contains("Readings set aside")
+            .anyMatch(line -> line.contains("Readings of cloths that the tutor set aside: 1."));
+        Grid cloths = new Grid(workbook.getSheet("Cloths"));
+        int row = cloths.text(1, "Cloth").equals(name(harbour, wrong)) ? 1 : 2;
+        assertThat(cloths.number(row, "Readings")).isEqualTo(3);
+        assertThat(cloths.number(row, "Readings set aside")).isEqualTo(1);
+        assertThat(cloths.number(row, "Readings that count")).isEqualTo(2);
+        assertThat(cloths.number(row, "Released readings")).isEqualTo(2);
+        assertThat(cloths.number(3 - row, "Readings set aside")).isZero();
+      }
+      // The window's card and everything that asks for a cloth's stretch leave it out, too.
+      ClothCard card =
+          Objects.requireNonNull(
+              new ReadClothCard(harbour.book, HarbourClass.TABLES).card(wrong.clothId(), false));
+      assertThat(card.readings()).hasSize(3);
+      assertThat(card.isAside(wrong)).isTrue();
+      assertThat(card.aside(wrong.grain())).isEqualTo(1);
+      assertThat(card.grains().get(0).stretch().n()).isEqualTo(2);
+      ClothStretch stretch =
+          Objects.requireNonNull(
+              ReadingsThatCount.stretchOf(harbour.book, wrong.clothId()).get(wrong.grain()));
+      assertThat(stretch.n()).isEqualTo(2);
+      assertThat(facts.findings().stretches().get(wrong.clothId()))
+          .containsEntry(wrong.grain(), stretch);
+    }
+  }
+
+  @Test
+  void theListOfLessonsCountsOwnPiecesAsTheWorkbookDoes() throws IOException {
+    try (HarbourClass harbour = HarbourClass.in(folder.resolve("own.walebook"), 30)) {
+      var taken = new ReadLessons(harbour.book).taken(harbour.schoolClass.id()).get(0);
+      TermFacts facts = harbour.facts(false);
+      assertThat(taken.logged() + taken.own()).isEqualTo(facts.pieceCount()).isEqualTo(30);
+      assertThat(taken.own())
+          .isEqualTo(facts.progress().rows().stream().mapToInt(row -> row.own()).sum())
+          .isPositive();
+    }
+  }
+
+  private static String name(HarbourClass harbour, ClothReading reading) {
+    return Objects.requireNonNull(harbour.book.cloths().find(reading.clothId())).name();
   }
 
   private static int pulled(TermFacts facts) {

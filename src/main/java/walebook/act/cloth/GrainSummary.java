@@ -7,6 +7,7 @@ import walebook.cloth.LengthChange;
 import walebook.cloth.Recovery;
 import walebook.cloth.RecoveryBand;
 import walebook.cloth.Repeats;
+import walebook.compare.ClothStretch;
 import walebook.record.ClothReading;
 import walebook.record.Grain;
 import walebook.record.Pull;
@@ -39,7 +40,8 @@ public record GrainSummary(
    * @param all at least one, all along the grain
    */
   static GrainSummary of(Grain grain, List<ClothReading> all, Pull pull, List<RecoveryBand> bands) {
-    List<ClothReading> used = all.stream().filter(each -> pullOf(each) == pull).toList();
+    List<ClothReading> used =
+        all.stream().filter(each -> ClothStretch.pullOf(each) == pull).toList();
     List<Double> stretch = used.stream().map(ClothReading::stretchPercent).toList();
     List<Double> growth =
         used.stream().map(GrainSummary::growthOf).filter(Objects::nonNull).toList();
@@ -68,10 +70,5 @@ public record GrainSummary(
     return released == null || reading.stretchedMm() <= reading.gaugeMm()
         ? null
         : Recovery.ofExtension(reading.gaugeMm(), reading.stretchedMm(), released);
-  }
-
-  private static Pull pullOf(ClothReading reading) {
-    Pull pull = reading.how().pull();
-    return pull == null ? Pull.COMFORTABLE : pull;
   }
 }

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
@@ -12,6 +13,7 @@ import walebook.book.PieceFilter;
 import walebook.cloth.StretchBalance;
 import walebook.compare.ClothStretch;
 import walebook.compare.Names;
+import walebook.compare.ReadingsThatCount;
 import walebook.problem.Answer;
 import walebook.record.Cloth;
 import walebook.record.ClothReading;
@@ -43,7 +45,8 @@ public final class ReadClothCard {
   /** Every cloth of the book, those no longer used last. */
   public List<Line> list() {
     List<ClothReading> readings = book.clothLog().allReadings();
-    Map<UUID, Map<Grain, ClothStretch>> stretches = ClothStretch.of(readings);
+    Map<UUID, Map<Grain, ClothStretch>> stretches =
+        ClothStretch.of(ReadingsThatCount.of(readings, ReadingsThatCount.aside(book)));
     List<Line> lines = new ArrayList<>();
     for (Cloth cloth : book.cloths().all()) {
       int read = (int) readings.stream().filter(r -> r.clothId().equals(cloth.id())).count();
@@ -61,12 +64,14 @@ public final class ReadClothCard {
       return null;
     }
     List<ClothReading> readings = new ArrayList<>(book.clothLog().readingsOf(clothId));
-    Map<Grain, ClothStretch> known = ClothStretch.of(readings).getOrDefault(clothId, Map.of());
+    Set<UUID> aside = ReadingsThatCount.aside(book);
+    List<ClothReading> counting = ReadingsThatCount.of(readings, aside);
+    Map<Grain, ClothStretch> known = ClothStretch.of(counting).getOrDefault(clothId, Map.of());
     List<GrainSummary> grains = new ArrayList<>();
     for (Grain grain : Grain.values()) {
       ClothStretch stretch = known.get(grain);
       if (stretch != null) {
-        List<ClothReading> along = readings.stream().filter(r -> r.grain() == grain).toList();
+        List<ClothReading> along = counting.stream().filter(r -> r.grain() == grain).toList();
         grains.add(GrainSummary.of(grain, along, stretch.pull(), tables.recoveryBands()));
       }
     }
@@ -75,6 +80,7 @@ public final class ReadClothCard {
     return new ClothCard(
         cloth,
         readings,
+        aside,
         grains,
         balance(known),
         book.clothLog().washesOf(clothId),

@@ -85,8 +85,7 @@ public final class AnswerGarment {
       return new ClothStretch(null, null);
     }
     Map<Grain, walebook.compare.ClothStretch> known =
-        walebook.compare.ClothStretch.of(book.clothLog().readingsOf(cloth))
-            .getOrDefault(cloth, Map.of());
+        walebook.compare.ReadingsThatCount.stretchOf(book, cloth);
     return new ClothStretch(grain(known.get(Grain.WALE)), grain(known.get(Grain.COURSE)));
   }
 

@@ -38,9 +38,10 @@ public final class ReadLessons {
    *
    * @param planned how many pieces, or readings, its plan asks for
    * @param logged how many of them are logged
+   * @param own how many other pieces were logged for it
    * @param measured true when its plan is of readings
    */
-  public record Taken(Lesson lesson, int planned, int logged, boolean measured) {}
+  public record Taken(Lesson lesson, int planned, int logged, int own, boolean measured) {}
 
   /**
    * One student's part of a plan.
@@ -108,8 +109,14 @@ public final class ReadLessons {
       List<ReadingLine> readings = book.readingPlans().of(lesson.id());
       int asked = readings.stream().mapToInt(each -> each.planned().repeats()).sum();
       int measured = readings.stream().mapToInt(ReadingLine::done).sum();
+      int sewn = book.pieces().count(PieceFilter.ALL.ofClass(classId).ofLesson(lesson.id()));
       all.add(
-          new Taken(lesson, plan.size() + asked, logged + measured, plan.isEmpty() && asked > 0));
+          new Taken(
+              lesson,
+              plan.size() + asked,
+              logged + measured,
+              sewn - logged,
+              plan.isEmpty() && asked > 0));
     }
     return all;
   }

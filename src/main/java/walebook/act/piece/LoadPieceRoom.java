@@ -3,7 +3,7 @@ package walebook.act.piece;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
-import walebook.compare.ClothStretch;
+import walebook.compare.ReadingsThatCount;
 import walebook.record.Cloth;
 import walebook.record.Machine;
 import walebook.record.TestPiece;
@@ -36,7 +36,7 @@ public final class LoadPieceRoom {
         book.enrolments().everyoneOf(classId),
         tables.stitchTypes(),
         tables.faults(),
-        ClothStretch.of(book.clothLog().allReadings()),
+        ReadingsThatCount.stretches(book),
         book.info().lengthUnit());
   }
 

@@ -11,6 +11,7 @@ import walebook.act.piece.JudgePiece;
 import walebook.book.Book;
 import walebook.book.PieceFilter;
 import walebook.compare.ClothStretch;
+import walebook.compare.ReadingsThatCount;
 import walebook.drawing.Drawing;
 import walebook.drawing.GaugePicture;
 import walebook.drawing.GaugeReading;
@@ -65,7 +66,7 @@ public final class PrintTermRecord {
     GatherPieces gather = new GatherPieces(book, scope, words, tables);
     List<Student> everyone = book.enrolments().everyoneOf(of.id());
     String who = new CallStudents(everyone, scope.naming(), words).of(student.id());
-    Map<UUID, Map<Grain, ClothStretch>> stretches = ClothStretch.of(book.clothLog().allReadings());
+    Map<UUID, Map<Grain, ClothStretch>> stretches = ReadingsThatCount.stretches(book);
     List<TermPaper.Piece> pieces =
         book
             .pieces()

@@ -36,7 +36,7 @@ final class ClothCardPane extends VBox {
       top.getChildren().add(grain(grain));
     }
     getChildren().add(top);
-    if (card.grains().isEmpty()) {
+    if (card.readings().isEmpty()) {
       getChildren().add(card(Texts.text(words.say("desk.cloths.no-readings"))));
     } else {
       if (card.balance() != null) {
@@ -138,6 +138,10 @@ final class ClothCardPane extends VBox {
                     ? words.say("desk.cloths.grain.count", grain.stretch().n(), pull)
                     : words.say(
                         "desk.cloths.grain.count-left", grain.stretch().n(), pull, grain.left())));
+    int aside = card.aside(grain.grain());
+    if (aside > 0) {
+      lines.getChildren().add(Texts.caption(words.say("desk.cloths.grain.aside", aside)));
+    }
     return lines;
   }
 

@@ -20,9 +20,11 @@ final class ReadingTable extends BorderPane {
   private static final double BY_EMS = 8;
 
   private final Words words;
+  private final ClothCard card;
 
   ReadingTable(Words words, ClothCard card, ClothsViewModel model) {
     this.words = words;
+    this.card = card;
     ColumnTable<ClothReading> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.cloths.readings"));
     String unit = card.unit().sign();
@@ -97,7 +99,8 @@ final class ReadingTable extends BorderPane {
     Keyed pull = row.how().pull();
     Keyed fold = row.how().fold();
     String first = pull == null ? "–" : choice(pull);
-    return fold == null ? first : words.say("desk.cloths.how", first, choice(fold));
+    String how = fold == null ? first : words.say("desk.cloths.how", first, choice(fold));
+    return card.isAside(row) ? words.say("desk.cloths.how-aside", how) : how;
   }
 
   private String choice(Keyed each) {

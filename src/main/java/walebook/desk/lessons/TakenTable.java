@@ -28,6 +28,11 @@ final class TakenTable extends BorderPane {
         6.5,
         each -> (double) each.logged(),
         each -> Integer.toString(each.logged()));
+    table.figures(
+        words.say("desk.lessons.col.own"),
+        6.5,
+        each -> (double) each.own(),
+        each -> Integer.toString(each.own()));
     table.takesRest(lesson, LESSON_EMS);
     table.getItems().setAll(model.taken());
     table.asHighAs(ROWS);

@@ -9,6 +9,7 @@ import walebook.act.piece.JudgePiece;
 import walebook.book.Book;
 import walebook.compare.ClothStretch;
 import walebook.compare.Names;
+import walebook.compare.ReadingsThatCount;
 import walebook.desk.common.Session;
 import walebook.drawing.VerdictMark;
 import walebook.quantity.Show;
@@ -36,7 +37,7 @@ final class PieceWords {
     this.words = session.words();
     this.names = Names.of(book, namesHidden);
     this.unit = book.info().lengthUnit();
-    this.stretches = ClothStretch.of(book.clothLog().allReadings());
+    this.stretches = ReadingsThatCount.stretches(book);
     this.faults = session.tables().faults();
   }
 

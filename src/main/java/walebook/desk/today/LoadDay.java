@@ -17,6 +17,7 @@ import walebook.act.piece.StartPiece;
 import walebook.book.Book;
 import walebook.compare.ClothStretch;
 import walebook.compare.Names;
+import walebook.compare.ReadingsThatCount;
 import walebook.desk.common.Session;
 import walebook.drawing.StitchForm;
 import walebook.drawing.StitchPicture;
@@ -55,7 +56,7 @@ final class LoadDay {
     this.stitches = tables.stitchTypes();
     this.names = Names.of(book, false);
     this.unit = book.info().lengthUnit();
-    this.stretches = ClothStretch.of(book.clothLog().allReadings());
+    this.stretches = ReadingsThatCount.stretches(book);
   }
 
   MyDay of(UUID classId, UUID studentId) {

@@ -75,7 +75,8 @@ class WholeLessonTest {
 
     place(robot, KeyCode.DIGIT6);
     String counts =
-        "Test pieces logged: 3, by students: 1. Pulled: 3; not pulled, or the pull set aside: 0.";
+        "Test pieces logged, of the plans and own ones: 3, by students: 1. Pulled: 3; not pulled,"
+            + " or the pull set aside: 0.";
     assertThat(robot.lookup(counts).tryQuery()).isPresent();
     assertThat(robot.lookup(".table-view").queryTableView().getItems()).hasSize(3);
 
