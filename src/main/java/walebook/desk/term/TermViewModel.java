@@ -13,7 +13,6 @@ import org.jspecify.annotations.Nullable;
 import walebook.desk.common.Session;
 import walebook.record.SchoolClass;
 import walebook.record.Term;
-import walebook.words.Words;
 
 /** The term's record: which class is in hand and which part of its record is shown. */
 public final class TermViewModel {
@@ -98,13 +97,5 @@ public final class TermViewModel {
     Term found = read.term();
     term.set(found == null ? "" : says(found));
     loaded.set(true);
-  }
-
-  /** A term that nobody named is called by its first day, which stands there anyway. */
-  private String says(Term found) {
-    Words words = session.words();
-    return found.name().equals(found.startsOn().toString())
-        ? words.say("desk.term.term-unnamed", found.startsOn(), found.endsOn())
-        : words.say("desk.term.term", found.name(), found.startsOn(), found.endsOn());
   }
 }
