@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Set;
+import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import walebook.statistics.Additive;
 import walebook.statistics.Response;
@@ -215,13 +217,27 @@ class CompareFairlyTest {
             .edge("Bo", 1, 1)
             .edge("Bo", 3, 5)
             .ask(Outcome.EDGE_CHANGE, null);
-    FairComparison.Standouts some = found.standouts(3);
+    FairComparison.Standouts some = found.standouts(3, Set.of());
     assertThat(some.best()).extracting(Dot::value).containsExactly(-0.5, 1.0, 3.0);
     assertThat(some.worst()).extracting(Dot::value).containsExactly(-7.0, 5.0);
   }
 
   private static FairComparison.Standouts standouts(MadeClass made, Outcome outcome) {
-    return made.ask(outcome, null).standouts(3);
+    return made.ask(outcome, null).standouts(3, Set.of());
+  }
+
+  /** A slip of the pen that lies above all is not praised before somebody looked at it. */
+  @Test
+  void whatIsOddIsNeitherBestNorWorst() {
+    MadeClass made = new MadeClass().gave("Ada", 1, 40, 44, 46).gave("Ada", 3, 50, 48, 231);
+    UUID slip = made.lines().get(5).pieceId();
+    FairComparison.Standouts some = made.ask(Outcome.SEAM_STRETCH, null).standouts(2, Set.of(slip));
+    assertThat(some.best()).extracting(Dot::value).containsExactly(50.0, 48.0);
+    assertThat(some.worst()).extracting(Dot::value).containsExactly(40.0, 44.0);
+    assertThat(some.odd()).extracting(Dot::value).containsExactly(231.0);
+    assertThat(some.pieceIds()).contains(slip);
+    UUID usual = made.lines().get(1).pieceId();
+    assertThat(made.ask(Outcome.SEAM_STRETCH, null).standouts(1, Set.of(usual)).odd()).isEmpty();
   }
 
   @Test

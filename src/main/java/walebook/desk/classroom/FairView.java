@@ -203,14 +203,17 @@ final class FairView extends AskedPart<FairFound> {
   }
 
   private void standouts(FairFound found) {
-    standouts
-        .getChildren()
-        .setAll(
-            Texts.section(words.say("desk.class.best")),
-            strip(found, found.best()),
-            Texts.section(words.say("desk.class.worst")),
-            strip(found, found.worst()));
-    stand(7, standouts, !found.best().isEmpty());
+    standouts.getChildren().clear();
+    strip("desk.class.best", found, found.best());
+    strip("desk.class.worst", found, found.worst());
+    strip("desk.class.standout.odd", found, found.odd());
+    stand(7, standouts, !standouts.getChildren().isEmpty());
+  }
+
+  private void strip(String title, FairFound found, List<FairFound.Standout> some) {
+    if (!some.isEmpty()) {
+      standouts.getChildren().addAll(Texts.section(words.say(title)), strip(found, some));
+    }
   }
 
   private Node strip(FairFound found, List<FairFound.Standout> some) {

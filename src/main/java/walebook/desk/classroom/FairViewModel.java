@@ -115,6 +115,7 @@ public final class FairViewModel extends AskingModel<FairFound> {
         drawn.grids(tables, question.outcome()),
         standouts(found.standouts().best(), question.outcome(), words),
         standouts(found.standouts().worst(), question.outcome(), words),
+        standouts(found.standouts().odd(), question.outcome(), words),
         photos(book, found.standouts()),
         pValues);
   }
