@@ -183,9 +183,11 @@ public final class FairFindings {
                 Wording.count(count(sorted, FairPair.Size.LESS)),
                 open));
     if (found.pairs().size() > sorted.size()) {
+      String none = Wording.count(found.pairs().size() - sorted.size());
       says.add(
-          Message.of(
-              "compare.found.not-compared", Wording.count(found.pairs().size() - sorted.size())));
+          found.question().withinMachine()
+              ? Message.of("compare.found.not-compared-machine", none)
+              : Message.of("compare.found.not-compared", none));
     }
   }
 
@@ -256,10 +258,14 @@ public final class FairFindings {
 
   private void apart(String cloth, List<FairComparison.Group> groups) {
     String many = Wording.count(groups.size());
+    boolean machine = found.question().withinMachine();
     says.add(
         cloth.isEmpty()
-            ? Message.of("compare.found.groups", many)
-            : Message.of("compare.found.groups-on", many, cloth));
+            ? Message.of(machine ? "compare.found.groups-machine" : "compare.found.groups", many)
+            : Message.of(
+                machine ? "compare.found.groups-machine-on" : "compare.found.groups-on",
+                many,
+                cloth));
     for (FairComparison.Group group : groups) {
       says.add(
           Message.of(

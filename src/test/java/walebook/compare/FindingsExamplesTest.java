@@ -38,6 +38,7 @@ class FindingsExamplesTest {
         Arguments.of("everyone-failed", everyoneFailed(), held),
         Arguments.of("few-rates", fewRates(), held),
         Arguments.of("disconnected", disconnected(), edges),
+        Arguments.of("machines-apart", machines(), edges.withinMachines(true)),
         Arguments.of("confounded", confounded(), edges.mattering(1.0)),
         Arguments.of("bounds", bounds(), seams.mattering(10.0)),
         Arguments.of("looks-real-and-is-not", noise(), edges.mattering(3.0)),
@@ -122,6 +123,13 @@ class FindingsExamplesTest {
         .edge("Bo", 3, 5.0, 5.6)
         .edge("Cy", 3, 5.5)
         .edge("Cy", 5, 6.0);
+  }
+
+  /** Ada sews on both machines, but no setting on both. */
+  private static MadeClass machines() {
+    MadeClass made = new MadeClass().on("4").edge("Ada", 1, 1.0, 1.5).edge("Ada", 2, 2.0, 2.5);
+    made.edge("Bo", 1, 1.5).edge("Bo", 2, 3.0);
+    return made.on("7").edge("Ada", 3, 4.0, 4.5).edge("Ada", 5, 5.0);
   }
 
   /** Beginners sewed narrow, the practised wide; wide is worse by 3 in everybody's hands. */
