@@ -92,13 +92,14 @@ public final class FairFindings {
     } else if (interval == null) {
       says.add(Message.of("compare.found.all-same", wording.value(raw.mean())));
     } else {
+      Interval cut = OnScale.of(found.question().outcome()).cut(interval);
       says.add(
           Message.of(
               "compare.found.one-mean",
               wording.value(raw.mean()),
               Wording.count(raw.n()),
-              wording.value(interval.low()),
-              wording.value(interval.high())));
+              wording.value(cut.low()),
+              wording.value(cut.high())));
     }
   }
 
@@ -302,6 +303,9 @@ public final class FairFindings {
     }
     if (found.pairs().stream().anyMatch(p -> p.isSure() || p.size() == FairPair.Size.LESS)) {
       says.add(Message.of(limits()));
+    }
+    if (found.pairs().stream().anyMatch(OnScale.of(found.question().outcome())::isBeyond)) {
+      says.add(Message.of("compare.found.off-scale"));
     }
     if (found.question().outcome() == Outcome.TIME && found.pieces() > 1) {
       says.add(Message.of("compare.found.minutes"));

@@ -226,6 +226,28 @@ class CompareFairlyTest {
     return made.ask(outcome, null).standouts(3, Set.of());
   }
 
+  /** A look is never above 5, whatever scatter would allow. */
+  @Test
+  void limitsOfAMeanEndWhereTheScaleEnds() {
+    FairComparison found =
+        new MadeClass()
+            .grade("Ada", 1, 3, 5)
+            .grade("Ada", 3, 5)
+            .grade("Bo", 1, 2)
+            .grade("Bo", 3, 5)
+            .ask(Outcome.GRADE, null);
+    for (FairRow row : found.rows()) {
+      var adjusted = requireNonNull(row.adjusted());
+      assertThat(adjusted.mean()).isBetween(1.0, 5.0);
+      assertThat(requireNonNull(adjusted.interval()).low()).isBetween(1.0, 5.0);
+      assertThat(requireNonNull(adjusted.interval()).high()).isBetween(1.0, 5.0);
+    }
+    assertThat(requireNonNull(found.rows().get(1).adjusted()).interval())
+        .extracting(interval -> interval.high())
+        .isEqualTo(5.0);
+    assertThat(requireNonNull(found.pairs().get(0).high())).isGreaterThan(0);
+  }
+
   /** A slip of the pen that lies above all is not praised before somebody looked at it. */
   @Test
   void whatIsOddIsNeitherBestNorWorst() {

@@ -28,6 +28,7 @@ class FindingsExamplesTest {
     FairQuestion held = FairQuestion.of(Outcome.HELD, List.of(Factor.WIDTH));
     FairQuestion seams = FairQuestion.of(Outcome.SEAM_SHARE, List.of(Factor.WIDTH));
     FairQuestion times = FairQuestion.of(Outcome.TIME, List.of(Factor.WIDTH));
+    FairQuestion grades = FairQuestion.of(Outcome.GRADE, List.of(Factor.WIDTH)).mattering(1.0);
     return Stream.of(
         Arguments.of("nothing", new MadeClass(), edges),
         Arguments.of("one-piece", new MadeClass().edge("Ada", 2, 3.5), edges),
@@ -53,6 +54,8 @@ class FindingsExamplesTest {
         Arguments.of("cloths-alone", twoCloths(), edges.by(List.of(Factor.CLOTH))),
         Arguments.of("each-its-own-cloth", ownCloths(), edges.by(CLOTH_AND_WIDTH)),
         Arguments.of("grains", grains(), edges.by(List.of(Factor.GRAIN, Factor.WIDTH))),
+        Arguments.of("looks", looks(), grades),
+        Arguments.of("looks-alone", looksAlone(), grades),
         Arguments.of("one-slow-piece", oneSlowPiece(), times.mattering(1.0)));
   }
 
@@ -88,6 +91,19 @@ class FindingsExamplesTest {
 
   private static MadeClass oneStudent() {
     return new MadeClass().edge("Ada", 1, 2.0, 2.5, 2.2).edge("Ada", 3, 6.0, 6.4).aside();
+  }
+
+  /** So few looks that the limits of their difference leave the scale. */
+  private static MadeClass looks() {
+    return new MadeClass()
+        .grade("Ada", 1, 3, 5)
+        .grade("Ada", 3, 5)
+        .grade("Bo", 1, 2)
+        .grade("Bo", 3, 5);
+  }
+
+  private static MadeClass looksAlone() {
+    return new MadeClass().grade("Ada", 2, 5, 3).grade("Bo", 2, 5).grade("Cy", 2, 5);
   }
 
   private static MadeClass oneLevel() {
