@@ -177,7 +177,7 @@ final class FairView extends AskedPart<FairFound> {
           words.say("desk.class.grid"),
           words.say("desk.class.grid.note"),
           drawing,
-          () -> FairTables.grids(drawing));
+          () -> FairTables.grids(words, drawing));
     }
     stand(6, grids, drawing != null);
   }

@@ -107,7 +107,7 @@ public final class FairViewModel extends AskingModel<FairFound> {
         comparison,
         says,
         same.isEmpty() ? "" : words.say("desk.class.same", same),
-        rows(comparison, drawn),
+        rows(comparison, drawn, words),
         pairs(comparison, drawn, words),
         drawn.plot(comparison),
         drawn.single(tables),
@@ -136,7 +136,7 @@ public final class FairViewModel extends AskingModel<FairFound> {
     return photos;
   }
 
-  private static List<FairFound.Row> rows(FairComparison comparison, FairDrawn drawn) {
+  private static List<FairFound.Row> rows(FairComparison comparison, FairDrawn drawn, Words words) {
     Outcome outcome = comparison.question().outcome();
     double confidence = comparison.question().confidence();
     List<ValueBar> bars = ValueBar.of(drawn.rows(comparison));
@@ -149,19 +149,31 @@ public final class FairViewModel extends AskingModel<FairFound> {
           new FairFound.Row(
               drawn.setting(comparison.factors(), row.levels()),
               row,
-              raw(row, outcome),
-              number(middle.at()),
+              raw(row, outcome, words),
+              middle(row, middle, words),
               limits(middle.low(), middle.high()),
               bar));
     }
     return rows;
   }
 
-  private static String raw(FairRow row, Outcome outcome) {
+  private static String raw(FairRow row, Outcome outcome, Words words) {
     if (outcome.isRate() && row.held() != null) {
       return row.held().count() + " / " + row.held().n();
     }
+    if (row.bounds() > 0) {
+      return words.say("desk.class.cell.held", row.bounds(), row.pieces());
+    }
     return row.raw() == null ? "–" : number(row.raw().mean());
+  }
+
+  /** A number that allows for hands is bare; any other says what it is. */
+  private static String middle(FairRow row, FairDrawn.Middle middle, Words words) {
+    if (row.atLeast() != null) {
+      return words.say("desk.class.cell.at-least", number(row.atLeast()));
+    }
+    String at = number(middle.at());
+    return row.bounds() > 0 ? words.say("desk.class.cell.half", at) : at;
   }
 
   private static Drawing rate(FairRow row, double confidence) {
