@@ -94,16 +94,12 @@ final class KnownJobs {
                     typed.has("aliases")),
                 question);
     SettingWords settings = new SettingWords(terminal.words());
-    List<String> says =
-        worded(
-            terminal,
-            new ControlFindings(
-                    found,
-                    levels -> settings.setting(found.factors(), levels),
-                    question.confidence())
-                .all());
+    ControlFindings findings =
+        new ControlFindings(
+            found, levels -> settings.setting(found.factors(), levels), question.confidence());
+    List<String> says = worded(terminal, findings.all());
     if (typed.has("json")) {
-      terminal.out().println(Json.write(json(found, says)));
+      terminal.out().println(Json.write(json(found, findings, says)));
       return Exit.DONE;
     }
     terminal.out().println(ShowFair.title(terminal.words(), found.outcome(), found.same()));
@@ -116,7 +112,7 @@ final class KnownJobs {
     return says.stream().map(terminal.words()::say).toList();
   }
 
-  private static ObjectNode json(FromControl found, List<String> says) {
+  private static ObjectNode json(FromControl found, ControlFindings findings, List<String> says) {
     ObjectNode json = Json.object();
     json.put("outcome", found.outcome().key());
     json.put("withinMachine", found.withinMachine());
@@ -144,7 +140,7 @@ final class KnownJobs {
       row.levels().forEach(levels::add);
       node.put("students", row.students());
       node.put("meanOverStudents", row.perStudent() == null ? null : row.perStudent().mean());
-      FairJson.limits(node, "mean", row.interval(FairQuestion.USUAL_CONFIDENCE), 1);
+      FairJson.limits(node, "mean", findings.interval(row), 1);
       ArrayNode dots = node.putArray("dots");
       for (FromControl.Apart each : row.apart()) {
         ObjectNode dot = dots.addObject();

@@ -95,6 +95,7 @@ final class OddJobs {
         new Table(
             List.of(
                 words.say("command.column.code"),
+                words.say("command.column.cloth"),
                 words.say("command.column.student"),
                 words.say("command.column.what"),
                 words.say("command.column.value"),
@@ -105,6 +106,7 @@ final class OddJobs {
       table.row(
           List.of(
               each.code().isEmpty() ? each.targetId().toString() : PieceCode.spoken(each.code()),
+              cloth(each, words),
               each.who(),
               words.say("compare.value." + each.value().key()),
               Show.fixed(each.number(), 1),
@@ -115,6 +117,16 @@ final class OddJobs {
     return table.toString();
   }
 
+  /** On which cloth and, since a reading has no more to be known by, along which grain. */
+  private static String cloth(OddReading odd, Words words) {
+    List<String> about = odd.about();
+    if (!odd.value().isOfCloth() || about.size() < 2) {
+      return about.isEmpty() ? "" : about.get(0);
+    }
+    String grain = words.say("act.class.grain." + about.get(1));
+    return words.say("command.say.cloth-grain", about.get(0), grain);
+  }
+
   private static ArrayNode json(List<OddReading> found) {
     ArrayNode all = Json.array();
     for (OddReading each : found) {
@@ -123,6 +135,8 @@ final class OddJobs {
       node.put("id", each.targetId().toString());
       node.put("code", each.code());
       node.put("student", each.who());
+      ArrayNode about = node.putArray("about");
+      each.about().forEach(about::add);
       node.put("number", each.number());
       node.put("median", each.median());
       node.put("among", each.among());

@@ -64,6 +64,10 @@ final class ShowComparison {
       text.append(System.lineSeparator())
           .append(words.say("compare.found.aside", comparison.setAside()));
     }
+    if (comparison.mixesCloths()) {
+      text.append(System.lineSeparator())
+          .append(words.say("compare.found.cloths-mixed", comparison.cloths()));
+    }
     for (Comparison.FixedLevel each : comparison.same()) {
       text.append(System.lineSeparator())
           .append(settings.factor(each.factor()))
@@ -91,6 +95,7 @@ final class ShowComparison {
     ObjectNode json = Json.object();
     json.put("pieces", comparison.pieces());
     json.put("students", comparison.students());
+    json.put("cloths", comparison.cloths());
     json.put("setAside", comparison.setAside());
     ArrayNode factors = json.putArray("factors");
     comparison.factors().forEach(each -> factors.add(each.key()));

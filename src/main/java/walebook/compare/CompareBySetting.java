@@ -59,7 +59,9 @@ public final class CompareBySetting {
                             .map(each -> PieceResult.of(each, stretch(stretches, each)))
                             .toList())));
     int students = (int) pieces.stream().map(ResultLine::studentId).distinct().count();
-    return new Comparison(settings.telling(), settings.same(), rows, pieces.size(), students);
+    int cloths = (int) pieces.stream().map(each -> each.setTo().clothId()).distinct().count();
+    return new Comparison(
+        settings.telling(), settings.same(), rows, pieces.size(), students, cloths, 0);
   }
 
   /** The same without the values that were set aside, saying how many these were. */

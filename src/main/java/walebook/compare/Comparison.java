@@ -10,6 +10,7 @@ import java.util.List;
  * @param rows one for each combination that was sewn, in the order of its levels
  * @param pieces how many pieces went in
  * @param students how many students sewed them
+ * @param cloths on how many cloths they lie
  * @param setAside how many values the tutor set aside and that are left out
  */
 public record Comparison(
@@ -18,17 +19,8 @@ public record Comparison(
     List<SettingRow> rows,
     int pieces,
     int students,
+    int cloths,
     int setAside) {
-
-  /** With nothing set aside. */
-  public Comparison(
-      List<Factor> factors,
-      List<FixedLevel> same,
-      List<SettingRow> rows,
-      int pieces,
-      int students) {
-    this(factors, same, rows, pieces, students, 0);
-  }
 
   /** A factor whose level is the same in all pieces. */
   public record FixedLevel(Factor factor, String level) {}
@@ -41,7 +33,12 @@ public record Comparison(
 
   /** The same, saying how many values were left out. */
   Comparison leavingOut(int values) {
-    return new Comparison(factors, same, rows, pieces, students, values);
+    return new Comparison(factors, same, rows, pieces, students, cloths, values);
+  }
+
+  /** True when a setting's pieces lie on several cloths, so that cloth and setting stand as one. */
+  public boolean mixesCloths() {
+    return cloths > 1 && !factors.contains(Factor.CLOTH);
   }
 
   public boolean isEmpty() {

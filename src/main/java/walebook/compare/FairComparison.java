@@ -80,11 +80,6 @@ public record FairComparison(
     return pieces + setAside + without;
   }
 
-  /** True where nothing compares some two settings, though they lie on the same cloth. */
-  public boolean fallsApart() {
-    return pairs.stream().anyMatch(pair -> pair.size() == FairPair.Size.NOT_COMPARABLE);
-  }
-
   /** True when a setting's pieces lie on several cloths, so that cloth and setting stand as one. */
   public boolean mixesCloths() {
     return cloths > 1 && !factors.contains(Factor.CLOTH);
@@ -120,10 +115,23 @@ public record FairComparison(
         .collect(Collectors.toUnmodifiableSet());
   }
 
+  /** Where settings fall into groups that nothing compares: cloths, or one empty name for all. */
+  Set<String> apartOn() {
+    Ground ground = new Ground(factors);
+    return pairs.stream()
+        .filter(pair -> pair.size() == FairPair.Size.NOT_COMPARABLE)
+        .map(pair -> ground.cloth(pair.first()))
+        .collect(Collectors.toUnmodifiableSet());
+  }
+
   /** All pieces that count, the best first. */
   public List<Dot> bestFirst() {
+    return bestFirst(rows);
+  }
+
+  private List<Dot> bestFirst(List<FairRow> some) {
     Outcome outcome = question.outcome();
-    return rows.stream()
+    return some.stream()
         .flatMap(row -> row.dots().stream())
         .sorted(
             Comparator.comparingDouble((Dot dot) -> -outcome.goodness(dot.value()))
@@ -136,12 +144,16 @@ public record FairComparison(
    * Pieces of which photos are wanted: the best few and the worst few, none twice. A piece that
    * only held may lie above any other, so it is never among the worst; nor is one as good as one of
    * the best. None at all where nothing is worse than the best, for a rate, where all that held are
-   * alike, and where settings of a cloth fall into groups that nothing compares.
+   * alike, and of a cloth on which settings fall into groups that nothing compares.
    *
    * @param odd pieces that are not praised or blamed before somebody looked at them
    */
   public Standouts standouts(int each, Set<UUID> odd) {
-    List<Dot> all = question.outcome().isRate() || fallsApart() ? List.of() : bestFirst();
+    Ground ground = new Ground(factors);
+    Set<String> apart = apartOn();
+    List<FairRow> compared =
+        rows.stream().filter(row -> !apart.contains(ground.cloth(row.levels()))).toList();
+    List<Dot> all = question.outcome().isRate() ? List.of() : bestFirst(compared);
     Standouts open = standouts(each, all);
     Standouts rest =
         standouts(each, all.stream().filter(dot -> !odd.contains(dot.pieceId())).toList());

@@ -240,7 +240,8 @@ public final class FairFindings {
   }
 
   private void apart() {
-    if (!found.fallsApart()) {
+    Set<String> apart = found.apartOn();
+    if (apart.isEmpty()) {
       return;
     }
     Map<String, List<FairComparison.Group>> byCloth =
@@ -250,11 +251,11 @@ public final class FairFindings {
                     FairComparison.Group::cloth, LinkedHashMap::new, Collectors.toList()));
     byCloth.forEach(
         (cloth, groups) -> {
-          if (groups.size() > 1) {
+          if (apart.contains(cloth)) {
             apart(cloth, groups);
           }
         });
-    says.add(Message.of("compare.found.no-best"));
+    says.add(Message.of(apart.contains("") ? "compare.found.no-best" : "compare.found.no-best-on"));
   }
 
   private void apart(String cloth, List<FairComparison.Group> groups) {

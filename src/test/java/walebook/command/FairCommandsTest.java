@@ -12,6 +12,7 @@ import tools.jackson.databind.JsonNode;
 import walebook.act.book.MakeDemoBook;
 import walebook.book.Classroom;
 import walebook.book.open.SqliteFiles;
+import walebook.quantity.Show;
 import walebook.record.Grain;
 
 /** Comparisons at the command line, on the demo class. */
@@ -57,6 +58,7 @@ class FairCommandsTest {
     String fair = run("compare", "--outcome", "grade").out();
     assertThat(fair).contains("course-wise", "width 2.5").doesNotContain("not noted");
     assertThat(fair).containsPattern("Best: [0-9A-Z]{3}-[0-9A-Z]{3} \\(");
+    assertThat(run("compare", "--by", "stitch").out()).contains("Pieces on 5 cloths");
     String plain = run("compare").out();
     assertThat(plain).contains("grain: course-wise").doesNotContain("grain: course\n");
     assertThat(run("odd", "list").out()).containsPattern("(?m)^[0-9A-Z]{3}-[0-9A-Z]{3} ");
@@ -170,6 +172,14 @@ class FairCommandsTest {
         run("control", "--outcome", "edge-change", "--by", "stitch", "--json").json();
     assertThat(control.get("controls").size()).isEqualTo(12);
     assertThat(control.get("rows").size()).isPositive();
+    // The limits are those of the sentences: of all settings together.
+    JsonNode first = control.get("rows").get(0);
+    assertThat(first.get("meanLow").isNull()).isFalse();
+    assertThat(control.get("says").toString())
+        .contains(
+            Show.fixed(first.get("meanLow").asDouble(), 1)
+                + " to "
+                + Show.fixed(first.get("meanHigh").asDouble(), 1));
     JsonNode known = run("known", "--cloth", "Gull", "--outcome", "held", "--json").json();
     assertThat(known.get("classes").get(0).get("pulled").asInt()).isPositive();
     JsonNode growth = run("growth", "--student", "S03", "--json").json();

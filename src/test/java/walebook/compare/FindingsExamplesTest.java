@@ -52,6 +52,7 @@ class FindingsExamplesTest {
         Arguments.of("two-cloths", twoCloths(), edges.by(CLOTH_AND_WIDTH)),
         Arguments.of("cloths-mixed", twoCloths(), edges),
         Arguments.of("cloths-alone", twoCloths(), edges.by(List.of(Factor.CLOTH))),
+        Arguments.of("one-cloth-apart", oneClothApart(), edges.by(CLOTH_AND_WIDTH)),
         Arguments.of("each-its-own-cloth", ownCloths(), edges.by(CLOTH_AND_WIDTH)),
         Arguments.of("grains", grains(), edges.by(List.of(Factor.GRAIN, Factor.WIDTH))),
         Arguments.of("looks", looks(), grades),
@@ -72,6 +73,16 @@ class FindingsExamplesTest {
       }
     }
     return made;
+  }
+
+  private static MadeClass oneClothApart() {
+    return new MadeClass()
+        .onCloth("Plain jersey")
+        .edge("Ada", 1, 1.0, 2.0)
+        .edge("Ada", 3, 3.0)
+        .onCloth("Soft rib")
+        .edge("Ada", 1, 4.0, 5.0)
+        .edge("Bo", 3, 6.0);
   }
 
   private static MadeClass ownCloths() {

@@ -127,6 +127,68 @@ class SimulatedClassesTest {
   }
 
   /**
+   * Three cloths, two settings on each, and hands that do otherwise on every cloth: the limits of
+   * the three pairs hold all at once, as if each cloth had been asked about alone.
+   */
+  @Test
+  void limitsHoldOnSeveralClothsWhereHandsDiffer() {
+    Random random = new Random(25);
+    int allHold = 0;
+    for (int round = 0; round < CLASSES; round++) {
+      MadeClass made = new MadeClass();
+      for (int cloth = 0; cloth < TRUTH.length; cloth++) {
+        made.onCloth("Cloth " + cloth);
+        for (int student = 0; student < 6; student++) {
+          double hands = 10 * cloth + 3 * random.nextGaussian();
+          int narrow = student < 3 ? 3 : 1;
+          for (int i = 0; i < 4; i++) {
+            double set = i < narrow ? 0 : TRUTH[cloth];
+            made.edge("S" + student, i < narrow ? 1 : 3, hands + set + random.nextGaussian());
+          }
+        }
+      }
+      FairQuestion question =
+          FairQuestion.of(Outcome.EDGE_CHANGE, List.of(Factor.CLOTH, Factor.WIDTH));
+      List<FairPair> pairs = made.ask(question, null).pairs();
+      assertThat(pairs).hasSize(TRUTH.length);
+      boolean hold = true;
+      for (FairPair pair : pairs) {
+        // The narrow one stands first: its difference from the wide one is the truth, negative.
+        double truth = -TRUTH[Integer.parseInt(pair.first().get(0).substring(6))];
+        hold &= requireNonNull(pair.low()) <= truth && truth <= requireNonNull(pair.high());
+      }
+      allHold += hold ? 1 : 0;
+    }
+    double margin = 4 * Math.sqrt(0.95 * 0.05 / CLASSES);
+    assertThat((double) allHold / CLASSES).isBetween(0.95 - margin, 0.985);
+  }
+
+  /** Some settings have a piece that only held, some not: means and medians at once, no truth. */
+  @Test
+  void nothingIsFoundWhereMeansAndMediansStandTogether() {
+    Random random = new Random(26);
+    int found = 0;
+    int mixed = 0;
+    for (int round = 0; round < CLASSES; round++) {
+      MadeClass made = new MadeClass();
+      for (int i = 0; i < 60; i++) {
+        double gives = 60 + 8 * random.nextGaussian();
+        double stops = 78 + 4 * random.nextGaussian();
+        if (gives < stops) {
+          made.gave("S" + i % 6, 1 + i % 5, gives);
+        } else {
+          made.held("S" + i % 6, 1 + i % 5, stops);
+        }
+      }
+      FairComparison all = made.ask(Outcome.SEAM_STRETCH, null);
+      mixed += all.pairs().stream().map(FairPair::basis).distinct().count() > 1 ? 1 : 0;
+      found += all.pairs().stream().anyMatch(FairPair::isSure) ? 1 : 0;
+    }
+    assertThat(mixed).isGreaterThan(CLASSES / 3);
+    assertThat((double) found / CLASSES).isLessThan(0.05);
+  }
+
+  /**
    * A pilot of ten students, a piece of each of two settings, its residual sd 1 to the digit, and
    * as many more pieces as it advises: a true difference as large as was seen is then found in four
    * of five classes.

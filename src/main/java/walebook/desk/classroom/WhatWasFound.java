@@ -46,6 +46,9 @@ final class WhatWasFound {
       oneHand(ends.most(), setting, says);
       oneHand(ends.least(), setting, says);
     }
+    if (comparison.mixesCloths()) {
+      says.add(Message.of("compare.found.cloths-mixed", count(comparison.cloths())));
+    }
     if (comparison.pieces() > comparison.students()) {
       says.add(Message.of("desk.class.found.hands"));
     }

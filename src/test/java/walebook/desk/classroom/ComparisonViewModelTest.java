@@ -9,12 +9,16 @@ import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.book.Classroom;
+import walebook.compare.CompareBySetting;
+import walebook.compare.Comparison;
 import walebook.compare.Factor;
+import walebook.compare.MadeClass;
 import walebook.desk.Sessions;
 import walebook.desk.common.Session;
 import walebook.desk.common.Wish;
 import walebook.record.PullReading;
 import walebook.record.SeamEnd;
+import walebook.words.Words;
 
 class ComparisonViewModelTest {
   @TempDir Path folder;
@@ -99,6 +103,25 @@ class ComparisonViewModelTest {
       assertThat(found(model).says().get(0))
           .contains("Picked out of 3 pairs of settings", "so many pairs");
     }
+  }
+
+  @Test
+  void clothsThatStandTogetherAreSaidToDoSo() {
+    MadeClass made = new MadeClass().gave("Ada", 1, 40).onCloth("Soft rib").held("Ada", 3, 90);
+    assertThat(says(made, List.of(Factor.WIDTH)))
+        .anyMatch(each -> each.startsWith("Pieces on 2 cloths stand together"));
+    assertThat(says(made, List.of(Factor.CLOTH, Factor.WIDTH)))
+        .noneMatch(each -> each.startsWith("Pieces on 2 cloths"))
+        .contains(
+            "No two settings of one cloth were pulled, so none is compared with another here.");
+  }
+
+  private static List<String> says(MadeClass made, List<Factor> factors) {
+    Comparison found =
+        CompareBySetting.ofLines(made.lines(), factors, MadeClass.stretches(), made.names());
+    return WhatWasFound.of(found, row -> String.join(" ", row.levels())).stream()
+        .map(Words.english()::say)
+        .toList();
   }
 
   @Test
