@@ -248,6 +248,34 @@ class CompareFairlyTest {
     assertThat(requireNonNull(found.pairs().get(0).high())).isGreaterThan(0);
   }
 
+  /** Limits and p are of the same three pairs, though two of them are of medians and have no p. */
+  @Test
+  void pCountsEveryPairThatTheLimitsCount() {
+    FairComparison found =
+        new MadeClass()
+            .gave("Ada", 1, 40, 42)
+            .gave("Bo", 1, 44, 41)
+            .gave("Ada", 2, 45, 48)
+            .gave("Bo", 2, 46, 47)
+            .gave("Ada", 3, 70)
+            .held("Bo", 3, 90)
+            .ask(Outcome.SEAM_STRETCH, null);
+    List<Response> two =
+        found.rows().stream()
+            .limit(2)
+            .flatMap(
+                row ->
+                    row.dots().stream()
+                        .map(dot -> new Response(dot.who(), row.levels().get(0), dot.value())))
+            .toList();
+    double alone = requireNonNull(Additive.of(two, 0.95).differences().get(0).p());
+    FairPair pair = requireNonNull(found.pair(List.of("1"), List.of("2")));
+    assertThat(requireNonNull(pair.p())).isCloseTo(3 * alone, within(1e-12));
+    assertThat(found.pairs()).hasSize(3);
+    // Just the family of the limits: these leave nought out where three times p is below 0.05.
+    assertThat(requireNonNull(pair.high()) < 0).isEqualTo(3 * alone < 0.05);
+  }
+
   /** A slip of the pen that lies above all is not praised before somebody looked at it. */
   @Test
   void whatIsOddIsNeitherBestNorWorst() {

@@ -50,7 +50,7 @@ final class FairTables {
                   FairViewModel.number(pair.found().high()),
                   pair.says()));
       if (pValues) {
-        line.add(pair.found().p() == null ? "–" : Show.fixed(pair.found().p(), 3));
+        line.add(FairViewModel.chance(pair.found().p()));
       }
       lines.add(line);
     }

@@ -37,6 +37,7 @@ final class FairView extends AskedPart<FairFound> {
   private final VBox table;
   private final PlotCard plot = card();
   private final VBox pairsCard = new VBox(8);
+  private final Label pairsNote = Texts.caption("");
   private final PlotCard single = card();
   private final VBox against = new VBox(16);
   private final PlotCard grids = card();
@@ -56,7 +57,7 @@ final class FairView extends AskedPart<FairFound> {
         .setAll(
             Texts.section(words.say("desk.class.pairs.title")),
             pairs,
-            Texts.caption(words.say("desk.class.pairs.note")),
+            pairsNote,
             card().button(this::copiedPairs));
     standouts.getStyleClass().add("card");
     follow();
@@ -109,7 +110,12 @@ final class FairView extends AskedPart<FairFound> {
         });
     steps.addAll(rows.others(found));
     steps.add(() -> plot(found));
-    steps.add(() -> stand(3, pairsCard, !found.pairs().isEmpty()));
+    steps.add(
+        () -> {
+          pairsNote.setText(
+              words.say(found.pValues() ? "desk.class.pairs.note-p" : "desk.class.pairs.note"));
+          stand(3, pairsCard, !found.pairs().isEmpty());
+        });
     steps.addAll(pairs.others(found));
     steps.add(() -> single(found));
     steps.add(() -> stand(5, against, !found.against().isEmpty()));

@@ -30,6 +30,8 @@ import walebook.words.Words;
 
 /** Which settings work, and how sure are we: compared with allowance for who sewed what. */
 public final class FairViewModel extends AskingModel<FairFound> {
+  private static final double LEAST_SHOWN = 0.001;
+
   public FairViewModel(FiltersViewModel filters) {
     super(filters);
   }
@@ -223,6 +225,14 @@ public final class FairViewModel extends AskingModel<FairFound> {
 
   static String number(@Nullable Double value) {
     return value == null ? "–" : Show.fixed(value, 1);
+  }
+
+  /** A p-value; never nought, which no p is. */
+  static String chance(@Nullable Double p) {
+    if (p == null) {
+      return "–";
+    }
+    return p < LEAST_SHOWN ? "< " + Show.fixed(LEAST_SHOWN, 3) : Show.fixed(p, 3);
   }
 
   static String limits(@Nullable Double low, @Nullable Double high) {

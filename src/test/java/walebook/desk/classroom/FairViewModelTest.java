@@ -73,6 +73,13 @@ class FairViewModelTest {
     }
   }
 
+  @Test
+  void noPIsNought() {
+    assertThat(FairViewModel.chance(0.0000004)).isEqualTo("< 0.001");
+    assertThat(FairViewModel.chance(0.0014)).isEqualTo("0.001");
+    assertThat(FairViewModel.chance(null)).isEqualTo("–");
+  }
+
   private static FairFound found(FairViewModel model) {
     return requireNonNull(model.foundProperty().get());
   }
