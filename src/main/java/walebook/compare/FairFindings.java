@@ -283,7 +283,9 @@ public final class FairFindings {
     String name = wording.setting(row.levels());
     String held = Wording.count(row.bounds());
     String n = Wording.count(row.pieces());
-    if (lasting.gave() == 0) {
+    if (row.pieces() == 1) {
+      says.add(Message.of("compare.found.none-gave-one", name, wording.value(most)));
+    } else if (lasting.gave() == 0) {
       says.add(Message.of("compare.found.none-gave", name, n, wording.value(most)));
     } else if (lasting.median() == null) {
       says.add(Message.of("compare.found.no-median", name, held, n, wording.value(most)));

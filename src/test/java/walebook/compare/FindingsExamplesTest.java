@@ -42,6 +42,7 @@ class FindingsExamplesTest {
         Arguments.of("machines-apart", machines(), edges.withinMachines(true)),
         Arguments.of("confounded", confounded(), edges.mattering(1.0)),
         Arguments.of("bounds", bounds(), seams.mattering(10.0)),
+        Arguments.of("one-held", oneHeld(), seams),
         Arguments.of("looks-real-and-is-not", noise(), edges.mattering(3.0)),
         Arguments.of("small-for-sure", smallForSure(), edges.mattering(2.0)),
         Arguments.of("nobody-twice", nobodyTwice(), edges),
@@ -184,6 +185,10 @@ class FindingsExamplesTest {
         .held("Bo", 2, 98, 97)
         .held("Cy", 3, 99, 96)
         .gave("Ada", 3, 92);
+  }
+
+  private static MadeClass oneHeld() {
+    return new MadeClass().gave("Ada", 1, 40, 44).gave("Bo", 1, 50, 52).held("Bo", 3, 98);
   }
 
   /** Five settings that do nothing, and scatter enough for a best and a worst to be seen. */
