@@ -124,6 +124,10 @@ final class ShowAlike {
     node.put("reproducibilitySd", study.agreement().reproducibilitySd());
     node.put("repeatabilityLimit", study.repeatabilityLimit());
     node.put("reproducibilityLimit", study.reproducibilityLimit());
+    AlikeStudy without = study.without();
+    node.put("oddUnseen", study.odd().size());
+    node.put(
+        "reproducibilityLimitWithoutOdd", without == null ? null : without.reproducibilityLimit());
     node.put("criticalH", study.criticalH());
     ArrayNode people = node.putArray("people");
     for (Person each : study.people()) {

@@ -69,6 +69,9 @@ final class ShowFair {
               codes(found.standouts().best()),
               codes(found.standouts().worst())));
     }
+    if (!found.standouts().odd().isEmpty()) {
+      parts.add(words.say("command.say.standouts-odd", codes(found.standouts().odd())));
+    }
     return String.join(System.lineSeparator().repeat(2), parts);
   }
 

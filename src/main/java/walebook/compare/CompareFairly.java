@@ -166,6 +166,7 @@ public final class CompareFairly {
 
   private List<FairRow> rows(Map<List<String>, List<Dot>> cells, @Nullable Additive model) {
     double all = 1 - (1 - question.confidence()) / Math.max(1, cells.size());
+    OnScale scale = OnScale.of(question.outcome());
     List<FairRow> rows = new ArrayList<>();
     cells.forEach(
         (levels, dots) -> {
@@ -177,7 +178,7 @@ public final class CompareFairly {
                   levels,
                   dots,
                   exact && !rate ? Summary.of(dots.stream().map(Dot::value).toList()) : null,
-                  model == null ? null : model.mean(name(levels)),
+                  model == null ? null : scale.cut(model.mean(name(levels))),
                   seam ? Lasting.of(dots, all) : null,
                   seam || rate ? held(dots) : null));
         });

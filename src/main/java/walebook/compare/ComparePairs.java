@@ -222,16 +222,18 @@ final class ComparePairs {
   }
 
   /**
-   * Each p for all pairs together. Rates of few pieces: the interval alone can call too much sure,
-   * so Fisher's exact test, adjusted by Holm, must agree.
+   * Each p for all pairs together, of the same pairs that share in the limits: one without a p of
+   * its own, such as of medians, counts as one of 1. Rates of few pieces: the interval alone can
+   * call too much sure, so Fisher's exact test, adjusted by Holm, must agree.
    */
   private List<FairPair> withHolm(List<FairPair> pairs) {
     List<Double> alone = new ArrayList<>();
-    pairs.stream().map(FairPair::p).filter(Objects::nonNull).forEach(alone::add);
+    pairs.forEach(pair -> alone.add(pair.p() == null ? Double.valueOf(1) : pair.p()));
     Iterator<Double> together = Holm.adjust(alone).iterator();
     List<FairPair> all = new ArrayList<>();
     for (FairPair pair : pairs) {
-      Double p = pair.p() == null ? null : together.next();
+      Double adjusted = together.next();
+      Double p = pair.p() == null ? null : adjusted;
       boolean doubted =
           p != null
               && question.outcome().isRate()

@@ -49,6 +49,7 @@ public record FactorTables(List<FairComparison> single, List<Grid> pairs) {
    *
    * @param mean of the values as they are; null for a rate and where a piece only held
    * @param median by the product-limit estimate; null unless the outcome is a seam's
+   * @param atLeast half of the pieces go at least so far; null where more is known
    * @param bounds how many pieces are only lower bounds
    * @param heldPercent share that held; null unless the outcome is a seam's or the rate
    */
@@ -59,6 +60,7 @@ public record FactorTables(List<FairComparison> single, List<Grid> pairs) {
       int students,
       @Nullable Double mean,
       @Nullable Double median,
+      @Nullable Double atLeast,
       int bounds,
       @Nullable Double heldPercent) {
     /** The number that stands for the cell: mean, median or share; null when there is none. */
@@ -130,6 +132,7 @@ public record FactorTables(List<FairComparison> single, List<Grid> pairs) {
         row.students(),
         raw == null ? null : Double.valueOf(raw.mean()),
         lasting == null ? null : lasting.median(),
+        row.atLeast(),
         row.bounds(),
         row.held() == null ? null : Double.valueOf(100 * row.held().share()));
   }

@@ -145,14 +145,27 @@ public record FairComparison(
    * only held may lie above any other, so it is never among the worst; nor is one as good as one of
    * the best. None at all where nothing is worse than the best, for a rate, where all that held are
    * alike, and of a cloth on which settings fall into groups that nothing compares.
+   *
+   * @param odd pieces that are not praised or blamed before somebody looked at them
    */
-  public Standouts standouts(int each) {
-    Outcome outcome = question.outcome();
+  public Standouts standouts(int each, Set<UUID> odd) {
     Ground ground = new Ground(factors);
     Set<String> apart = apartOn();
     List<FairRow> compared =
         rows.stream().filter(row -> !apart.contains(ground.cloth(row.levels()))).toList();
-    List<Dot> all = outcome.isRate() ? List.of() : bestFirst(compared);
+    List<Dot> all = question.outcome().isRate() ? List.of() : bestFirst(compared);
+    Standouts open = standouts(each, all);
+    Standouts rest =
+        standouts(each, all.stream().filter(dot -> !odd.contains(dot.pieceId())).toList());
+    List<Dot> first =
+        Stream.concat(open.best.stream(), open.worst.stream())
+            .filter(dot -> odd.contains(dot.pieceId()))
+            .toList();
+    return new Standouts(rest.best, rest.worst, first, Map.of());
+  }
+
+  private Standouts standouts(int each, List<Dot> all) {
+    Outcome outcome = question.outcome();
     List<Dot> best = all.subList(0, Math.min(each, (all.size() + 1) / 2));
     double least = best.isEmpty() ? 0 : outcome.goodness(best.get(best.size() - 1).value());
     List<Dot> worse =
@@ -162,7 +175,7 @@ public record FairComparison(
             .toList();
     List<Dot> last = new ArrayList<>(worse.subList(Math.max(0, worse.size() - each), worse.size()));
     Collections.reverse(last);
-    return new Standouts(last.isEmpty() ? List.of() : best, last, Map.of());
+    return new Standouts(last.isEmpty() ? List.of() : best, last, List.of(), Map.of());
   }
 
   /**
@@ -170,21 +183,24 @@ public record FairComparison(
    *
    * @param best the best first
    * @param worst the worst first
+   * @param odd odd ones that would be among them, to be looked at first
    * @param photos keys of their photos, by piece; pieces without one are not in it
    */
-  public record Standouts(List<Dot> best, List<Dot> worst, Map<UUID, List<UUID>> photos) {
+  public record Standouts(
+      List<Dot> best, List<Dot> worst, List<Dot> odd, Map<UUID, List<UUID>> photos) {
     public Standouts {
+      odd = List.copyOf(odd);
       best = List.copyOf(best);
       worst = List.copyOf(worst);
       photos = Map.copyOf(photos);
     }
 
     public List<UUID> pieceIds() {
-      return Stream.concat(best.stream(), worst.stream()).map(Dot::pieceId).toList();
+      return Stream.of(best, worst, odd).flatMap(List::stream).map(Dot::pieceId).toList();
     }
 
     public Standouts with(Map<UUID, List<UUID>> found) {
-      return new Standouts(best, worst, found);
+      return new Standouts(best, worst, odd, found);
     }
   }
 }

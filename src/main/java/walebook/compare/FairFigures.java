@@ -122,7 +122,7 @@ public record FairFigures(
         cell.hands().size(),
         cell.bounds().n(),
         cell.bounds().isEmpty() && !rate ? cell.exact().moments().summary() : null,
-        model == null ? null : model.mean(CompareFairly.name(levels)),
+        model == null ? null : OnScale.of(outcome).cut(model.mean(CompareFairly.name(levels))),
         seam ? Lasting.of(cell.exact(), cell.bounds(), confidence) : null,
         seam || rate ? new Proportion(cell.held(), cell.pieces()) : null);
   }

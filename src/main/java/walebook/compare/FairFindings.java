@@ -92,13 +92,14 @@ public final class FairFindings {
     } else if (interval == null) {
       says.add(Message.of("compare.found.all-same", wording.value(raw.mean())));
     } else {
+      Interval cut = OnScale.of(found.question().outcome()).cut(interval);
       says.add(
           Message.of(
               "compare.found.one-mean",
               wording.value(raw.mean()),
               Wording.count(raw.n()),
-              wording.value(interval.low()),
-              wording.value(interval.high())));
+              wording.value(cut.low()),
+              wording.value(cut.high())));
     }
   }
 
@@ -183,9 +184,11 @@ public final class FairFindings {
                 Wording.count(count(sorted, FairPair.Size.LESS)),
                 open));
     if (found.pairs().size() > sorted.size()) {
+      String none = Wording.count(found.pairs().size() - sorted.size());
       says.add(
-          Message.of(
-              "compare.found.not-compared", Wording.count(found.pairs().size() - sorted.size())));
+          found.question().withinMachine()
+              ? Message.of("compare.found.not-compared-machine", none)
+              : Message.of("compare.found.not-compared", none));
     }
   }
 
@@ -257,10 +260,14 @@ public final class FairFindings {
 
   private void apart(String cloth, List<FairComparison.Group> groups) {
     String many = Wording.count(groups.size());
+    boolean machine = found.question().withinMachine();
     says.add(
         cloth.isEmpty()
-            ? Message.of("compare.found.groups", many)
-            : Message.of("compare.found.groups-on", many, cloth));
+            ? Message.of(machine ? "compare.found.groups-machine" : "compare.found.groups", many)
+            : Message.of(
+                machine ? "compare.found.groups-machine-on" : "compare.found.groups-on",
+                many,
+                cloth));
     for (FairComparison.Group group : groups) {
       says.add(
           Message.of(
@@ -276,7 +283,9 @@ public final class FairFindings {
     String name = wording.setting(row.levels());
     String held = Wording.count(row.bounds());
     String n = Wording.count(row.pieces());
-    if (lasting.gave() == 0) {
+    if (row.pieces() == 1) {
+      says.add(Message.of("compare.found.none-gave-one", name, wording.value(most)));
+    } else if (lasting.gave() == 0) {
       says.add(Message.of("compare.found.none-gave", name, n, wording.value(most)));
     } else if (lasting.median() == null) {
       says.add(Message.of("compare.found.no-median", name, held, n, wording.value(most)));
@@ -297,6 +306,9 @@ public final class FairFindings {
     }
     if (found.pairs().stream().anyMatch(p -> p.isSure() || p.size() == FairPair.Size.LESS)) {
       says.add(Message.of(limits()));
+    }
+    if (found.pairs().stream().anyMatch(OnScale.of(found.question().outcome())::isBeyond)) {
+      says.add(Message.of("compare.found.off-scale"));
     }
     if (found.question().outcome() == Outcome.TIME && found.pieces() > 1) {
       says.add(Message.of("compare.found.minutes"));

@@ -43,6 +43,15 @@ public record FairRow(
     return (int) dots.stream().filter(Dot::atLeast).count();
   }
 
+  /**
+   * Where too many only held to say by when half gave: half of the pieces go at least so far, since
+   * those that held go further than they were seen to; null where more is known.
+   */
+  public @Nullable Double atLeast() {
+    boolean open = raw == null && lasting != null && lasting.median() == null && bounds() > 0;
+    return open ? Double.valueOf(dots.get((dots.size() - 1) / 2).value()) : null;
+  }
+
   /** Wilson's interval of the share that held, or null. */
   public @Nullable Interval heldInterval(double confidence) {
     return held == null ? null : held.wilson(confidence);

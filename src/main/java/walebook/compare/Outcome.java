@@ -33,6 +33,15 @@ public enum Outcome implements Keyed {
     return key;
   }
 
+  /** What a difference is counted in, as a key of the bundle: points of percent or other. */
+  public String unit() {
+    return switch (this) {
+      case GRADE -> "compare.unit.grades";
+      case TIME -> "compare.unit.minutes";
+      case SEAM_SHARE, SEAM_STRETCH, EDGE_CHANGE, HELD -> "compare.unit.points";
+    };
+  }
+
   /** The value whose mark sets a piece aside for this outcome; null where none is marked. */
   public @Nullable MarkedValue marked() {
     return marked;

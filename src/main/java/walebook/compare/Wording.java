@@ -43,12 +43,7 @@ final class Wording {
 
   /** What a difference is counted in, as a name of the bundle. */
   String unit() {
-    return Message.name(
-        switch (outcome) {
-          case GRADE -> "compare.unit.grades";
-          case TIME -> "compare.unit.minutes";
-          case SEAM_SHARE, SEAM_STRETCH, EDGE_CHANGE, HELD -> "compare.unit.points";
-        });
+    return Message.name(outcome.unit());
   }
 
   static String count(int number) {

@@ -264,9 +264,16 @@ public record DotPlot(
     }
     double least = DoubleStream.of(all).min().orElse(0);
     double most = DoubleStream.of(all).max().orElse(1);
-    double pad = Math.max(1e-9, (most - least) * 0.04);
+    double pad = room(least, most);
     double from = least >= 0 ? Math.max(0, least - pad) : least - pad;
     return new Span(from, most + pad, isWhole());
+  }
+
+  /** Room beside the outermost; where all are one value, a span of its own around it. */
+  private static double room(double least, double most) {
+    double size = Math.max(Math.abs(least), Math.abs(most));
+    boolean one = most - least <= 1e-6 * size;
+    return one ? Math.max(1, 0.1 * size) : (most - least) * 0.04;
   }
 
   private static Double maybe(@Nullable Double value) {

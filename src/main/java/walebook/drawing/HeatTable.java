@@ -30,7 +30,35 @@ public record HeatTable(
    * @param value null when there is none to give
    * @param pieces nought when nothing was sewn there
    */
-  public record Cell(@Nullable Double value, int pieces) {}
+  public record Cell(@Nullable Double value, int pieces, Kind kind) {
+    /** A cell with a number that is what it is, or without any. */
+    public Cell(@Nullable Double value, int pieces) {
+      this(value, pieces, Kind.EXACT);
+    }
+
+    /** The number as it stands in the cell. */
+    public String shown(Words words) {
+      if (value == null) {
+        return "–";
+      }
+      String number = Show.fixed(value, 1);
+      return switch (kind) {
+        case EXACT -> number;
+        case HALF -> words.say("drawing.heat.half", number);
+        case AT_LEAST -> words.say("drawing.heat.at-least", number);
+      };
+    }
+  }
+
+  /** What a cell's number is. */
+  public enum Kind {
+    /** The value itself. */
+    EXACT,
+    /** Half of what was tried ended by there. */
+    HALF,
+    /** The true value may be anything above. */
+    AT_LEAST
+  }
 
   public HeatTable {
     rows = List.copyOf(rows);
@@ -94,8 +122,7 @@ public record HeatTable(
       sketch.text(middle, y + 24, "–", Shape.Anchor.MIDDLE, Role.SOFT);
       return;
     }
-    String shown = value == null ? "–" : Show.fixed(value, 1);
-    sketch.bold(middle, y + 18, shown, Shape.Anchor.MIDDLE, Role.INK);
+    sketch.bold(middle, y + 18, cell.shown(words), Shape.Anchor.MIDDLE, Role.INK);
     String n = words.say("drawing.heat.n", cell.pieces());
     sketch.text(middle, y + 34, n, Shape.Anchor.MIDDLE, Role.SOFT);
   }

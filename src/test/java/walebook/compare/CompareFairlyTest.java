@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Set;
+import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import walebook.statistics.Additive;
 import walebook.statistics.Response;
@@ -215,13 +217,77 @@ class CompareFairlyTest {
             .edge("Bo", 1, 1)
             .edge("Bo", 3, 5)
             .ask(Outcome.EDGE_CHANGE, null);
-    FairComparison.Standouts some = found.standouts(3);
+    FairComparison.Standouts some = found.standouts(3, Set.of());
     assertThat(some.best()).extracting(Dot::value).containsExactly(-0.5, 1.0, 3.0);
     assertThat(some.worst()).extracting(Dot::value).containsExactly(-7.0, 5.0);
   }
 
   private static FairComparison.Standouts standouts(MadeClass made, Outcome outcome) {
-    return made.ask(outcome, null).standouts(3);
+    return made.ask(outcome, null).standouts(3, Set.of());
+  }
+
+  /** A look is never above 5, whatever scatter would allow. */
+  @Test
+  void limitsOfAMeanEndWhereTheScaleEnds() {
+    FairComparison found =
+        new MadeClass()
+            .grade("Ada", 1, 3, 5)
+            .grade("Ada", 3, 5)
+            .grade("Bo", 1, 2)
+            .grade("Bo", 3, 5)
+            .ask(Outcome.GRADE, null);
+    for (FairRow row : found.rows()) {
+      var adjusted = requireNonNull(row.adjusted());
+      assertThat(adjusted.mean()).isBetween(1.0, 5.0);
+      assertThat(requireNonNull(adjusted.interval()).low()).isBetween(1.0, 5.0);
+      assertThat(requireNonNull(adjusted.interval()).high()).isBetween(1.0, 5.0);
+    }
+    assertThat(requireNonNull(found.rows().get(1).adjusted()).interval())
+        .extracting(interval -> interval.high())
+        .isEqualTo(5.0);
+    assertThat(requireNonNull(found.pairs().get(0).high())).isGreaterThan(0);
+  }
+
+  /** Limits and p are of the same three pairs, though two of them are of medians and have no p. */
+  @Test
+  void pCountsEveryPairThatTheLimitsCount() {
+    FairComparison found =
+        new MadeClass()
+            .gave("Ada", 1, 40, 42)
+            .gave("Bo", 1, 44, 41)
+            .gave("Ada", 2, 45, 48)
+            .gave("Bo", 2, 46, 47)
+            .gave("Ada", 3, 70)
+            .held("Bo", 3, 90)
+            .ask(Outcome.SEAM_STRETCH, null);
+    List<Response> two =
+        found.rows().stream()
+            .limit(2)
+            .flatMap(
+                row ->
+                    row.dots().stream()
+                        .map(dot -> new Response(dot.who(), row.levels().get(0), dot.value())))
+            .toList();
+    double alone = requireNonNull(Additive.of(two, 0.95).differences().get(0).p());
+    FairPair pair = requireNonNull(found.pair(List.of("1"), List.of("2")));
+    assertThat(requireNonNull(pair.p())).isCloseTo(3 * alone, within(1e-12));
+    assertThat(found.pairs()).hasSize(3);
+    // Just the family of the limits: these leave nought out where three times p is below 0.05.
+    assertThat(requireNonNull(pair.high()) < 0).isEqualTo(3 * alone < 0.05);
+  }
+
+  /** A slip of the pen that lies above all is not praised before somebody looked at it. */
+  @Test
+  void whatIsOddIsNeitherBestNorWorst() {
+    MadeClass made = new MadeClass().gave("Ada", 1, 40, 44, 46).gave("Ada", 3, 50, 48, 231);
+    UUID slip = made.lines().get(5).pieceId();
+    FairComparison.Standouts some = made.ask(Outcome.SEAM_STRETCH, null).standouts(2, Set.of(slip));
+    assertThat(some.best()).extracting(Dot::value).containsExactly(50.0, 48.0);
+    assertThat(some.worst()).extracting(Dot::value).containsExactly(40.0, 44.0);
+    assertThat(some.odd()).extracting(Dot::value).containsExactly(231.0);
+    assertThat(some.pieceIds()).contains(slip);
+    UUID usual = made.lines().get(1).pieceId();
+    assertThat(made.ask(Outcome.SEAM_STRETCH, null).standouts(1, Set.of(usual)).odd()).isEmpty();
   }
 
   @Test

@@ -28,6 +28,7 @@ class FindingsExamplesTest {
     FairQuestion held = FairQuestion.of(Outcome.HELD, List.of(Factor.WIDTH));
     FairQuestion seams = FairQuestion.of(Outcome.SEAM_SHARE, List.of(Factor.WIDTH));
     FairQuestion times = FairQuestion.of(Outcome.TIME, List.of(Factor.WIDTH));
+    FairQuestion grades = FairQuestion.of(Outcome.GRADE, List.of(Factor.WIDTH)).mattering(1.0);
     return Stream.of(
         Arguments.of("nothing", new MadeClass(), edges),
         Arguments.of("one-piece", new MadeClass().edge("Ada", 2, 3.5), edges),
@@ -38,8 +39,10 @@ class FindingsExamplesTest {
         Arguments.of("everyone-failed", everyoneFailed(), held),
         Arguments.of("few-rates", fewRates(), held),
         Arguments.of("disconnected", disconnected(), edges),
+        Arguments.of("machines-apart", machines(), edges.withinMachines(true)),
         Arguments.of("confounded", confounded(), edges.mattering(1.0)),
         Arguments.of("bounds", bounds(), seams.mattering(10.0)),
+        Arguments.of("one-held", oneHeld(), seams),
         Arguments.of("looks-real-and-is-not", noise(), edges.mattering(3.0)),
         Arguments.of("small-for-sure", smallForSure(), edges.mattering(2.0)),
         Arguments.of("nobody-twice", nobodyTwice(), edges),
@@ -53,6 +56,8 @@ class FindingsExamplesTest {
         Arguments.of("one-cloth-apart", oneClothApart(), edges.by(CLOTH_AND_WIDTH)),
         Arguments.of("each-its-own-cloth", ownCloths(), edges.by(CLOTH_AND_WIDTH)),
         Arguments.of("grains", grains(), edges.by(List.of(Factor.GRAIN, Factor.WIDTH))),
+        Arguments.of("looks", looks(), grades),
+        Arguments.of("looks-alone", looksAlone(), grades),
         Arguments.of("one-slow-piece", oneSlowPiece(), times.mattering(1.0)));
   }
 
@@ -100,6 +105,19 @@ class FindingsExamplesTest {
     return new MadeClass().edge("Ada", 1, 2.0, 2.5, 2.2).edge("Ada", 3, 6.0, 6.4).aside();
   }
 
+  /** So few looks that the limits of their difference leave the scale. */
+  private static MadeClass looks() {
+    return new MadeClass()
+        .grade("Ada", 1, 3, 5)
+        .grade("Ada", 3, 5)
+        .grade("Bo", 1, 2)
+        .grade("Bo", 3, 5);
+  }
+
+  private static MadeClass looksAlone() {
+    return new MadeClass().grade("Ada", 2, 5, 3).grade("Bo", 2, 5).grade("Cy", 2, 5);
+  }
+
   private static MadeClass oneLevel() {
     return new MadeClass().edge("Ada", 2, 1.5, 2.5).edge("Bo", 2, 3.0).edge("Cy", 2, 2.0);
   }
@@ -135,6 +153,13 @@ class FindingsExamplesTest {
         .edge("Cy", 5, 6.0);
   }
 
+  /** Ada sews on both machines, but no setting on both. */
+  private static MadeClass machines() {
+    MadeClass made = new MadeClass().on("4").edge("Ada", 1, 1.0, 1.5).edge("Ada", 2, 2.0, 2.5);
+    made.edge("Bo", 1, 1.5).edge("Bo", 2, 3.0);
+    return made.on("7").edge("Ada", 3, 4.0, 4.5).edge("Ada", 5, 5.0);
+  }
+
   /** Beginners sewed narrow, the practised wide; wide is worse by 3 in everybody's hands. */
   private static MadeClass confounded() {
     Random random = new Random(5);
@@ -160,6 +185,10 @@ class FindingsExamplesTest {
         .held("Bo", 2, 98, 97)
         .held("Cy", 3, 99, 96)
         .gave("Ada", 3, 92);
+  }
+
+  private static MadeClass oneHeld() {
+    return new MadeClass().gave("Ada", 1, 40, 44).gave("Bo", 1, 50, 52).held("Bo", 3, 98);
   }
 
   /** Five settings that do nothing, and scatter enough for a best and a worst to be seen. */

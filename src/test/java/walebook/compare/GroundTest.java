@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import walebook.record.Grain;
 import walebook.statistics.Additive;
@@ -151,7 +152,9 @@ class GroundTest {
     assertThat(found.groups())
         .extracting(FairComparison.Group::cloth)
         .containsExactly("Jersey", "Rib", "Rib");
-    assertThat(found.standouts(3).best()).extracting(Dot::value).containsExactly(1.0, 2.0);
-    assertThat(found.standouts(3).worst()).extracting(Dot::value).containsExactly(3.0);
+    assertThat(found.standouts(3, Set.of()).best())
+        .extracting(Dot::value)
+        .containsExactly(1.0, 2.0);
+    assertThat(found.standouts(3, Set.of()).worst()).extracting(Dot::value).containsExactly(3.0);
   }
 }

@@ -48,6 +48,19 @@ class DotPlotTest {
   }
 
   @Test
+  void onePieceAloneHasAnAxisOfNumbersThatDiffer() {
+    List<DotRow.Dot> one = List.of(new DotRow.Dot(39.5238, false));
+    Picture picture = new DotPlot("%", List.of(DotRow.of("a", one)), null).at(640, words);
+    List<String> ticks =
+        picture.shapes().stream()
+            .filter(Shape.Text.class::isInstance)
+            .map(shape -> ((Shape.Text) shape).says())
+            .filter(says -> says.matches("[0-9.]+"))
+            .toList();
+    assertThat(ticks).contains("36", "40", "44").doesNotHaveDuplicates();
+  }
+
+  @Test
   void distancesOfDotsAreThoseOfTheValues() {
     List<DotRow.Dot> dots =
         List.of(new DotRow.Dot(10, false), new DotRow.Dot(30, false), new DotRow.Dot(80, true));

@@ -48,6 +48,26 @@ class HeatTableTest {
     assertThat(words.say(TABLE.at(500, words).says())).contains("2 rows, 2 columns", "3 cells");
   }
 
+  /** What only held is no number like the others, and no empty cell either. */
+  @Test
+  void aBoundIsFilledLikeANumberAndMarkedAsOne() {
+    HeatTable table =
+        new HeatTable(
+            "width by length",
+            List.of("width 1"),
+            List.of("length 1.5", "length 2.5"),
+            List.of(
+                List.of(
+                    new HeatTable.Cell(40.0, 5, HeatTable.Kind.HALF),
+                    new HeatTable.Cell(90.0, 3, HeatTable.Kind.AT_LEAST))));
+    assertThat(all(table.at(500, words), Shape.Text.class))
+        .extracting(Shape.Text::says)
+        .contains("½ 40.0", "≥ 90.0");
+    assertThat(all(table.at(500, words), Shape.Rect.class))
+        .filteredOn(each -> each.fill() == Role.WASH)
+        .hasSize(2);
+  }
+
   @Test
   void longNamesStayInsideAtEveryWidth() {
     String name = "three-step zigzag with a very long description of needle and thread";

@@ -1,7 +1,9 @@
 package walebook.act.classroom;
 
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
 import walebook.compare.FairQuestion;
@@ -9,6 +11,7 @@ import walebook.compare.Names;
 import walebook.compare.alike.MeasureAlike;
 import walebook.record.ClothReading;
 import walebook.record.MarkedValue;
+import walebook.record.ValueMark;
 
 /** Asks whether a class measures alike. */
 public final class AskAlike {
@@ -42,6 +45,14 @@ public final class AskAlike {
         asked,
         Names.of(book, namesHidden),
         book.marks().setAside(MarkedValue.CLOTH_STRETCH),
+        lookedAt(),
         FairQuestion.USUAL_CONFIDENCE);
+  }
+
+  private Set<UUID> lookedAt() {
+    return book.marks().all().stream()
+        .filter(each -> each.value() == MarkedValue.CLOTH_STRETCH)
+        .map(ValueMark::targetId)
+        .collect(Collectors.toUnmodifiableSet());
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
 import walebook.book.ResultFilter;
@@ -12,11 +13,15 @@ import walebook.compare.CompareFairly;
 import walebook.compare.FactorTables;
 import walebook.compare.FairComparison;
 import walebook.compare.FairQuestion;
+import walebook.compare.LineTally;
 import walebook.compare.MeasuringError;
 import walebook.compare.Names;
 import walebook.compare.Outcome;
 import walebook.compare.alike.Repeatability;
+import walebook.compare.odd.OddLots;
+import walebook.compare.odd.OddReading;
 import walebook.record.Grain;
+import walebook.record.MarkedValue;
 import walebook.record.ResultLine;
 import walebook.record.StretchReading;
 
@@ -75,8 +80,24 @@ public final class CompareFair {
             facts.names(),
             facts.setAside(),
             facts.measuring());
-    FairComparison.Standouts some = found.standouts(STANDOUTS);
+    FairComparison.Standouts some = found.standouts(STANDOUTS, odd(facts, question.outcome()));
     return new Found(found, some.with(book.photos().idsOf(some.pieceIds())));
+  }
+
+  /** Pieces whose value is odd and that nobody has looked at yet. */
+  private Set<UUID> odd(Facts facts, Outcome outcome) {
+    MarkedValue marked = outcome.marked();
+    if (marked == null || outcome.isRate()) {
+      return Set.of();
+    }
+    LineTally tally = new LineTally(Map.of());
+    facts.lines().forEach(tally::add);
+    OddLots lots = OddLots.of(tally, facts.names(), book.marks().all());
+    return facts.lines().stream()
+        .flatMap(line -> lots.of(line).stream())
+        .filter(odd -> odd.value() == marked && odd.mark() == null)
+        .map(OddReading::targetId)
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   /** The same question taken apart: factor by factor, and every two of them. */

@@ -26,7 +26,12 @@ public final class SettingWords {
   /** One level of a factor, such as {@code width 2.5}. */
   public String level(Factor factor, String level) {
     if (level.isEmpty()) {
-      return words.say("act.class.no-level", factor(factor));
+      return switch (factor) {
+        // What the stitch, the machine or the seam hasn't got is not missing from the notes.
+        case WIDTH, HEM_METHOD, STABILISER -> words.say("act.class.none", factor(factor));
+        case FEED -> words.say("act.class.no-feed");
+        default -> words.say("act.class.no-level", factor(factor));
+      };
     }
     return switch (factor) {
       case PRESSURE, WIDTH, LENGTH, FEED, NEEDLE, MACHINE ->
@@ -68,6 +73,9 @@ public final class SettingWords {
         String level = level(factors.get(i), levels.get(i));
         shown.add(level.length() <= longest ? level : level.substring(0, longest - 1) + "…");
       }
+    }
+    if (shown.isEmpty() && factors.size() == 1) {
+      return level(factors.get(0), "");
     }
     if (shown.isEmpty()) {
       return words.say(levels.isEmpty() ? "act.class.all-pieces" : "act.class.nothing-noted");

@@ -2,6 +2,7 @@ package walebook.compare.alike;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import walebook.quantity.Show;
 import walebook.statistics.Interval;
@@ -23,6 +24,7 @@ public final class AlikeFindings {
     int people = study.people().size();
     Double one = study.repeatabilityLimit();
     Double two = study.reproducibilityLimit();
+    odd(study, says);
     if (two != null && people > 1) {
       says.add(Message.of("compare.alike.two-of-us", points(two)));
     } else if (people < 2) {
@@ -41,7 +43,7 @@ public final class AlikeFindings {
     if (study.agreement().clamped() && one != null) {
       says.add(Message.of("compare.alike.no-between"));
     }
-    study.people().forEach(person -> person(person, says));
+    told(study).people().forEach(person -> person(person, says));
     if (people < 3 && people > 1) {
       says.add(Message.of("compare.alike.few-people"));
     }
@@ -55,6 +57,31 @@ public final class AlikeFindings {
     return List.copyOf(says);
   }
 
+  /** A slip of the pen makes everybody's limit, so it is told first, with the limit without it. */
+  private static void odd(AlikeStudy study, List<Message> says) {
+    if (study.odd().isEmpty()) {
+      return;
+    }
+    String which =
+        study.people().stream()
+            .filter(person -> !study.oddOf(person).isEmpty())
+            .map(person -> person.who() + " " + oddOf(study, person))
+            .collect(Collectors.joining(", "));
+    AlikeStudy without = study.without();
+    Double limit =
+        without == null || without.people().size() < 2 ? null : without.reproducibilityLimit();
+    says.add(
+        limit == null
+            ? Message.of("compare.alike.odd-here", which)
+            : Message.of("compare.alike.odd-without", which, points(limit)));
+  }
+
+  private static String oddOf(AlikeStudy study, Person person) {
+    return study.oddOf(person).stream()
+        .map(dot -> Show.percent(dot.stretch()))
+        .collect(Collectors.joining(" / "));
+  }
+
   /** What the limits themselves rest on. */
   private static void limits(AlikeStudy study, List<Message> says) {
     if (study.agreement().oneWay().dfWithin() < FEW_REPEATS) {
@@ -63,11 +90,17 @@ public final class AlikeFindings {
     List<String> scattering =
         study.people().stream()
             .filter(person -> person.scatter() == Person.Scatter.ODD)
+            .filter(person -> study.oddOf(person).isEmpty())
             .map(Person::who)
             .toList();
     if (!scattering.isEmpty()) {
       says.add(Message.of("compare.alike.scattering", String.join(", ", scattering)));
     }
+  }
+
+  /** Nobody is said to be off by a slip of the pen, their own or another's. */
+  private static AlikeStudy told(AlikeStudy study) {
+    return study.without() == null ? study : study.without();
   }
 
   private static void person(Person person, List<Message> says) {
@@ -98,10 +131,17 @@ public final class AlikeFindings {
 
   /**
    * What to practise: a high k asks for one's own readings again, a high h for the way of pulling
-   * and the rule's zero. Rules of ours, after what ASTM E691 makes of h and k.
+   * and the rule's zero. Rules of ours, after what ASTM E691 makes of h and k. Odd readings that
+   * nobody has looked at yet blame nobody: they are looked at first, and the rest is told of.
    */
-  public static List<Message> practise(AlikeStudy study) {
+  public static List<Message> practise(AlikeStudy all) {
     List<Message> says = new ArrayList<>();
+    for (Person person : all.people()) {
+      if (!all.oddOf(person).isEmpty()) {
+        says.add(Message.of("compare.alike.practise-look", person.who(), oddOf(all, person)));
+      }
+    }
+    AlikeStudy study = told(all);
     for (Person person : study.people()) {
       if (person.scatter() == Person.Scatter.ODD) {
         says.add(

@@ -1,6 +1,8 @@
 package walebook.compare.alike;
 
 import java.util.List;
+import java.util.Set;
+import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import walebook.statistics.Agreement;
 
@@ -11,6 +13,8 @@ import walebook.statistics.Agreement;
  * @param agreement repeatability, reproducibility and biases (ISO 5725-2, ASTM E691)
  * @param criticalH beyond this an h is odd; null with fewer than three people
  * @param setAside readings that the tutor set aside and that are left out
+ * @param odd readings far from the others, which nobody has looked at yet
+ * @param without the study without these; null where there are none, or nothing is left
  * @param mixedCycles true when first and later stretches of a strip stand together: later ones run
  *     longer, and that counts as scatter here
  */
@@ -20,13 +24,21 @@ public record AlikeStudy(
     Agreement agreement,
     @Nullable Double criticalH,
     int setAside,
+    Set<UUID> odd,
+    @Nullable AlikeStudy without,
     boolean mixedCycles) {
   public AlikeStudy {
     people = List.copyOf(people);
+    odd = Set.copyOf(odd);
   }
 
   public int readings() {
     return agreement.oneWay().n();
+  }
+
+  /** A person's readings that are odd and that nobody has looked at yet. */
+  public List<ReadingDot> oddOf(Person person) {
+    return person.readings().stream().filter(dot -> odd.contains(dot.readingId())).toList();
   }
 
   /** Two readings of one person seldom differ by more, points; null when nobody read twice. */

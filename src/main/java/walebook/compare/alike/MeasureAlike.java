@@ -1,14 +1,18 @@
 package walebook.compare.alike;
 
+import static java.util.Objects.requireNonNull;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import walebook.compare.Names;
 import walebook.record.ClothReading;
@@ -39,6 +43,22 @@ public record MeasureAlike(
    */
   public static MeasureAlike of(
       List<ClothReading> readings, Names names, Set<UUID> setAside, double confidence) {
+    return of(readings, names, setAside, Set.of(), confidence);
+  }
+
+  /**
+   * Sorts readings into studies.
+   *
+   * @param setAside readings that the tutor set aside
+   * @param lookedAt readings that count, and are odd no more since the tutor looked at them
+   * @param confidence of the biases' intervals, all of a study together
+   */
+  public static MeasureAlike of(
+      List<ClothReading> readings,
+      Names names,
+      Set<UUID> setAside,
+      Set<UUID> lookedAt,
+      double confidence) {
     Map<Conditions, List<ClothReading>> sorted = new LinkedHashMap<>();
     Map<Conditions, Integer> aside = new HashMap<>();
     int nameless = 0;
@@ -58,7 +78,13 @@ public record MeasureAlike(
     sorted.forEach(
         (conditions, list) ->
             studies.add(
-                study(conditions, list, names, aside.getOrDefault(conditions, 0), confidence)));
+                study(
+                    conditions,
+                    list,
+                    names,
+                    aside.getOrDefault(conditions, 0),
+                    odd(list, lookedAt),
+                    confidence)));
     studies.sort(
         Comparator.comparingInt((AlikeStudy study) -> -study.people().size())
             .thenComparing(study -> names.of(study.conditions().clothId()))
@@ -74,11 +100,35 @@ public record MeasureAlike(
     return new MeasureAlike(studies, sd, degrees, nameless);
   }
 
+  /**
+   * Readings that look like a slip. Where more than half of what somebody read several times lies
+   * far off, that is how they read, or how much their readings scatter.
+   */
+  private static Set<UUID> odd(List<ClothReading> readings, Set<UUID> lookedAt) {
+    FarOff far = FarOff.of(readings.stream().map(ClothReading::stretchPercent).toList());
+    Map<UUID, List<ClothReading>> byPerson =
+        readings.stream().collect(Collectors.groupingBy(each -> requireNonNull(each.measuredBy())));
+    Set<UUID> odd = new HashSet<>();
+    for (List<ClothReading> own : byPerson.values()) {
+      List<UUID> off =
+          own.stream()
+              .filter(each -> far.isFar(each.stretchPercent()))
+              .map(ClothReading::id)
+              .toList();
+      if (own.size() == 1 || 2 * off.size() <= own.size()) {
+        odd.addAll(off);
+      }
+    }
+    odd.removeAll(lookedAt);
+    return odd;
+  }
+
   private static AlikeStudy study(
       Conditions conditions,
       List<ClothReading> readings,
       Names names,
       int setAside,
+      Set<UUID> odd,
       double confidence) {
     Map<String, List<ClothReading>> byPerson = new TreeMap<>();
     for (ClothReading each : readings) {
@@ -106,6 +156,11 @@ public record MeasureAlike(
             });
     people.sort(Comparator.comparing(Person::who).thenComparing(Person::studentId));
     boolean mixed = readings.stream().map(ClothReading::cycle).distinct().count() > 1;
-    return new AlikeStudy(conditions, people, agreement, criticalH, setAside, mixed);
+    List<ClothReading> rest = readings.stream().filter(each -> !odd.contains(each.id())).toList();
+    AlikeStudy without =
+        odd.isEmpty() || rest.isEmpty()
+            ? null
+            : study(conditions, rest, names, setAside, Set.of(), confidence);
+    return new AlikeStudy(conditions, people, agreement, criticalH, setAside, odd, without, mixed);
   }
 }

@@ -10,6 +10,8 @@ import org.jspecify.annotations.Nullable;
 import walebook.compare.LineTally;
 import walebook.compare.Names;
 import walebook.compare.alike.AlikeStudy;
+import walebook.compare.alike.Conditions;
+import walebook.compare.alike.FarOff;
 import walebook.compare.alike.MeasureAlike;
 import walebook.compare.alike.Person;
 import walebook.compare.alike.ReadingDot;
@@ -24,8 +26,6 @@ import walebook.statistics.Robust;
  * limits, or by a reader whose h or k is odd (ASTM E691).
  */
 public final class FindOdd {
-  private static final int FEWEST = 5;
-
   private final Names names;
   private final Map<Key, ValueMark> marks = new LinkedHashMap<>();
   private final List<OddReading> found = new ArrayList<>();
@@ -50,7 +50,7 @@ public final class FindOdd {
     pieces.forEach(tally::add);
     OddLots lots = OddLots.of(tally, names, marks);
     pieces.forEach(piece -> find.found.addAll(lots.of(piece)));
-    alike.studies().forEach(find::study);
+    alike.studies().forEach(study -> find.study(study, otherGrains(study, alike)));
     find.found.sort(
         Comparator.comparing((OddReading each) -> each.mark() != null)
             .thenComparing(each -> each.z() == null ? 0 : -Math.abs(each.z()))
@@ -59,18 +59,35 @@ public final class FindOdd {
     return List.copyOf(find.found);
   }
 
-  private void study(AlikeStudy study) {
-    List<Double> all =
-        study.people().stream()
-            .flatMap(person -> person.readings().stream())
-            .map(ReadingDot::stretch)
-            .toList();
-    Robust robust = all.size() < FEWEST ? null : Robust.of(all);
+  /** What was read of the same cloth along each other grain. */
+  private static List<FarOff> otherGrains(AlikeStudy study, MeasureAlike alike) {
+    Conditions here = study.conditions();
+    return alike.studies().stream()
+        .filter(other -> other.conditions().clothId().equals(here.clothId()))
+        .filter(other -> other.conditions().grain() != here.grain())
+        .map(other -> FarOff.of(stretches(other)))
+        .toList();
+  }
+
+  private static List<Double> stretches(AlikeStudy study) {
+    return study.people().stream()
+        .flatMap(person -> person.readings().stream())
+        .map(ReadingDot::stretch)
+        .toList();
+  }
+
+  private void study(AlikeStudy study, List<FarOff> otherGrains) {
+    List<Double> all = stretches(study);
+    FarOff off = FarOff.of(all);
+    Robust robust = off.robust();
     for (Person person : study.people()) {
       ReadingDot farthest = farthest(person);
       for (ReadingDot dot : person.readings()) {
         List<OddReading.Reason> reasons = new ArrayList<>();
-        if (robust != null && OddLots.isFar(robust, dot.stretch(), MarkedValue.CLOTH_STRETCH)) {
+        if (off.isFar(dot.stretch())) {
+          if (otherGrains.stream().anyMatch(other -> other.isAmong(dot.stretch()))) {
+            reasons.add(OddReading.Reason.AS_OTHER_GRAIN);
+          }
           reasons.add(OddReading.Reason.FAR_FROM_MIDDLE);
         }
         if (Limits.beyond(MarkedValue.CLOTH_STRETCH, dot.stretch())) {

@@ -1,5 +1,6 @@
 package walebook.compare.odd;
 
+import walebook.compare.alike.FarOff;
 import walebook.record.MarkedValue;
 
 /**
@@ -18,7 +19,7 @@ final class Limits {
    */
   static double readingAlone(MarkedValue value) {
     return switch (value) {
-      case SEAM_STRETCH, CLOTH_STRETCH -> 3.5;
+      case SEAM_STRETCH, CLOTH_STRETCH -> FarOff.READING_ALONE;
       case EDGE_CHANGE -> 1.5;
       case GRADE -> 1;
     };

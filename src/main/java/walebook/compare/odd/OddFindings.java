@@ -21,6 +21,8 @@ public final class OddFindings {
       says.add(
           switch (reason) {
             case FAR_FROM_MIDDLE -> far(odd);
+            case AS_OTHER_GRAIN ->
+                Message.of("compare.odd.other-grain", shown(odd.value(), odd.number()));
             case BEYOND_LIMIT -> Message.of("compare.odd.limit", shown(odd.value(), odd.number()));
             case READER_OFF -> Message.of("compare.odd.reader-off", odd.who());
             case READER_SCATTERS -> Message.of("compare.odd.reader-scatters", odd.who());

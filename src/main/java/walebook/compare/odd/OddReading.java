@@ -56,6 +56,8 @@ public record OddReading(
   public enum Reason {
     /** Far from the middle of its like, by median and MAD. */
     FAR_FROM_MIDDLE,
+    /** Far from its like, and no odd one among readings of its cloth along another grain. */
+    AS_OTHER_GRAIN,
     /** Beyond what can be expected of any piece or cloth. */
     BEYOND_LIMIT,
     /** Its reader's mean is too far off the room's: h. */

@@ -150,10 +150,7 @@ final class FairDrawn {
       List<HeatTable.Cell> line = new ArrayList<>();
       for (String atColumn : grid.columns()) {
         FactorTables.Cell cell = grid.cell(atRow, atColumn);
-        line.add(
-            cell == null
-                ? new HeatTable.Cell(null, 0)
-                : new HeatTable.Cell(cell.shown(), cell.pieces()));
+        line.add(cell == null ? new HeatTable.Cell(null, 0) : cell(cell));
       }
       cells.add(line);
     }
@@ -162,6 +159,15 @@ final class FairDrawn {
         grid.rows().stream().map(row).toList(),
         grid.columns().stream().map(column).toList(),
         cells);
+  }
+
+  private static HeatTable.Cell cell(FactorTables.Cell cell) {
+    if (cell.atLeast() != null) {
+      return new HeatTable.Cell(cell.atLeast(), cell.pieces(), HeatTable.Kind.AT_LEAST);
+    }
+    boolean half = cell.mean() == null && cell.median() != null;
+    HeatTable.Kind kind = half ? HeatTable.Kind.HALF : HeatTable.Kind.EXACT;
+    return new HeatTable.Cell(cell.shown(), cell.pieces(), kind);
   }
 
   private static String first(List<String> levels) {

@@ -24,6 +24,7 @@ import walebook.drawing.SmallMultiples;
  * @param single each factor by itself; null when there are not two of them
  * @param against the outcome against each factor that is a number
  * @param grids every two factors against each other; null when there are not two of them
+ * @param odd those that would be among the best or worst, were they not odd
  * @param photos thumbnails of the best and worst pieces, by piece
  * @param pValues whether the tutor asked for them
  */
@@ -39,6 +40,7 @@ record FairFound(
     @Nullable SmallMultiples grids,
     List<Standout> best,
     List<Standout> worst,
+    List<Standout> odd,
     Map<UUID, byte[]> photos,
     boolean pValues) {
 

@@ -7,7 +7,6 @@ import javafx.scene.layout.BorderPane;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.ColumnTable;
 import walebook.desk.common.WrappedCell;
-import walebook.quantity.Show;
 import walebook.words.Words;
 
 /** Every two settings; p-values only where they are asked for. One table for every comparison. */
@@ -40,9 +39,9 @@ final class FairPairs extends BorderPane {
     p =
         table.figures(
             words.say("desk.class.col.p"),
-            5,
+            6.5,
             pair -> orNaN(pair.found().p()),
-            pair -> pair.found().p() == null ? "–" : Show.fixed(pair.found().p(), 3));
+            pair -> FairViewModel.chance(pair.found().p()));
     p.setVisible(false);
     table.takesRest(first, 13);
     table.asHighAs(ROWS, LINES);

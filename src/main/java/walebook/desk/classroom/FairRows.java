@@ -67,12 +67,13 @@ final class FairRows extends BorderPane {
   }
 
   private static Double middleOrder(FairFound.Row row) {
-    return orNaN(row.found().middle());
+    Double least = row.found().atLeast();
+    return least == null ? orNaN(row.found().middle()) : least;
   }
 
   private static Double rawOrder(FairFound.Row row) {
     var mean = row.found().raw();
-    return mean == null ? orNaN(row.found().middle()) : Double.valueOf(mean.mean());
+    return mean == null ? middleOrder(row) : Double.valueOf(mean.mean());
   }
 
   private static Double orNaN(@Nullable Double value) {

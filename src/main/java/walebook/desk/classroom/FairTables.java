@@ -50,7 +50,7 @@ final class FairTables {
                   FairViewModel.number(pair.found().high()),
                   pair.says()));
       if (pValues) {
-        line.add(pair.found().p() == null ? "–" : Show.fixed(pair.found().p(), 3));
+        line.add(FairViewModel.chance(pair.found().p()));
       }
       lines.add(line);
     }
@@ -68,7 +68,7 @@ final class FairTables {
   }
 
   /** A heat table's numbers. */
-  static List<List<String>> grid(HeatTable grid) {
+  static List<List<String>> grid(Words words, HeatTable grid) {
     List<List<String>> lines = new ArrayList<>();
     List<String> header = new ArrayList<>(List.of(""));
     for (String each : grid.columns()) {
@@ -79,7 +79,7 @@ final class FairTables {
     for (int r = 0; r < grid.rows().size(); r++) {
       List<String> line = new ArrayList<>(List.of(grid.rows().get(r)));
       for (HeatTable.Cell cell : grid.cells().get(r)) {
-        line.add(FairViewModel.number(cell.value()));
+        line.add(cell.shown(words));
         line.add(Integer.toString(cell.pieces()));
       }
       lines.add(line);
@@ -88,12 +88,12 @@ final class FairTables {
   }
 
   /** The numbers of all heat tables, one under the other with their titles. */
-  static List<List<String>> grids(SmallMultiples all) {
+  static List<List<String>> grids(Words words, SmallMultiples all) {
     List<List<String>> lines = new ArrayList<>();
     for (SmallMultiples.Panel panel : all.panels()) {
       if (panel.drawing() instanceof HeatTable grid) {
         lines.add(List.of(panel.title()));
-        lines.addAll(grid(grid));
+        lines.addAll(grid(words, grid));
       }
     }
     return lines;

@@ -44,6 +44,7 @@ final class FairView extends AskedPart<FairFound> {
   private final VBox table;
   private final PlotCard plot = card();
   private final VBox pairsCard = new VBox(8);
+  private final Label pairsNote = Texts.caption("");
   private final PlotCard single = card();
   private final VBox against = new VBox(16);
   private final PlotCard grids = card();
@@ -63,7 +64,7 @@ final class FairView extends AskedPart<FairFound> {
         .setAll(
             Texts.section(words.say("desk.class.pairs.title")),
             pairs,
-            Texts.caption(words.say("desk.class.pairs.note")),
+            pairsNote,
             card().button(this::copiedPairs));
     standouts.getStyleClass().add("card");
     follow();
@@ -156,7 +157,12 @@ final class FairView extends AskedPart<FairFound> {
         });
     steps.addAll(rows.others(found));
     steps.add(() -> plot(found));
-    steps.add(() -> stand(3, pairsCard, !found.pairs().isEmpty()));
+    steps.add(
+        () -> {
+          pairsNote.setText(
+              words.say(found.pValues() ? "desk.class.pairs.note-p" : "desk.class.pairs.note"));
+          stand(3, pairsCard, !found.pairs().isEmpty());
+        });
     steps.addAll(pairs.others(found));
     steps.add(() -> single(found));
     steps.add(() -> stand(5, against, !found.against().isEmpty()));
@@ -224,7 +230,7 @@ final class FairView extends AskedPart<FairFound> {
           words.say("desk.class.grid"),
           words.say("desk.class.grid.note"),
           drawing,
-          () -> FairTables.grids(drawing));
+          () -> FairTables.grids(words, drawing));
     }
     stand(6, grids, drawing != null);
   }
@@ -250,14 +256,17 @@ final class FairView extends AskedPart<FairFound> {
   }
 
   private void standouts(FairFound found) {
-    standouts
-        .getChildren()
-        .setAll(
-            Texts.section(words.say("desk.class.best")),
-            strip(found, found.best()),
-            Texts.section(words.say("desk.class.worst")),
-            strip(found, found.worst()));
-    stand(7, standouts, !found.best().isEmpty());
+    standouts.getChildren().clear();
+    strip("desk.class.best", found, found.best());
+    strip("desk.class.worst", found, found.worst());
+    strip("desk.class.standout.odd", found, found.odd());
+    stand(7, standouts, !standouts.getChildren().isEmpty());
+  }
+
+  private void strip(String title, FairFound found, List<FairFound.Standout> some) {
+    if (!some.isEmpty()) {
+      standouts.getChildren().addAll(Texts.section(words.say(title)), strip(found, some));
+    }
   }
 
   private Node strip(FairFound found, List<FairFound.Standout> some) {

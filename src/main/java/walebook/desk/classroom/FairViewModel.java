@@ -30,6 +30,8 @@ import walebook.words.Words;
 
 /** Which settings work, and how sure are we: compared with allowance for who sewed what. */
 public final class FairViewModel extends AskingModel<FairFound> {
+  private static final double LEAST_SHOWN = 0.001;
+
   public FairViewModel(FiltersViewModel filters) {
     super(filters);
   }
@@ -109,7 +111,7 @@ public final class FairViewModel extends AskingModel<FairFound> {
         comparison,
         says,
         same.isEmpty() ? "" : words.say("desk.class.same", same),
-        rows(comparison, drawn),
+        rows(comparison, drawn, words),
         pairs(comparison, drawn, words),
         drawn.plot(comparison),
         drawn.single(tables),
@@ -117,6 +119,7 @@ public final class FairViewModel extends AskingModel<FairFound> {
         drawn.grids(tables, question.outcome()),
         standouts(found.standouts().best(), question.outcome(), words),
         standouts(found.standouts().worst(), question.outcome(), words),
+        standouts(found.standouts().odd(), question.outcome(), words),
         photos(book, found.standouts()),
         pValues);
   }
@@ -137,7 +140,7 @@ public final class FairViewModel extends AskingModel<FairFound> {
     return photos;
   }
 
-  private static List<FairFound.Row> rows(FairComparison comparison, FairDrawn drawn) {
+  private static List<FairFound.Row> rows(FairComparison comparison, FairDrawn drawn, Words words) {
     Outcome outcome = comparison.question().outcome();
     double confidence = comparison.question().confidence();
     List<ValueBar> bars = ValueBar.of(drawn.rows(comparison));
@@ -150,19 +153,31 @@ public final class FairViewModel extends AskingModel<FairFound> {
           new FairFound.Row(
               drawn.setting(comparison.factors(), row.levels()),
               row,
-              raw(row, outcome),
-              number(middle.at()),
+              raw(row, outcome, words),
+              middle(row, middle, words),
               limits(middle.low(), middle.high()),
               bar));
     }
     return rows;
   }
 
-  private static String raw(FairRow row, Outcome outcome) {
+  private static String raw(FairRow row, Outcome outcome, Words words) {
     if (outcome.isRate() && row.held() != null) {
       return row.held().count() + " / " + row.held().n();
     }
+    if (row.bounds() > 0) {
+      return words.say("desk.class.cell.held", row.bounds(), row.pieces());
+    }
     return row.raw() == null ? "–" : number(row.raw().mean());
+  }
+
+  /** A number that allows for hands is bare; any other says what it is. */
+  private static String middle(FairRow row, FairDrawn.Middle middle, Words words) {
+    if (row.atLeast() != null) {
+      return words.say("desk.class.cell.at-least", number(row.atLeast()));
+    }
+    String at = number(middle.at());
+    return row.bounds() > 0 ? words.say("desk.class.cell.half", at) : at;
   }
 
   private static Drawing rate(FairRow row, double confidence) {
@@ -212,6 +227,14 @@ public final class FairViewModel extends AskingModel<FairFound> {
 
   static String number(@Nullable Double value) {
     return value == null ? "–" : Show.fixed(value, 1);
+  }
+
+  /** A p-value; never nought, which no p is. */
+  static String chance(@Nullable Double p) {
+    if (p == null) {
+      return "–";
+    }
+    return p < LEAST_SHOWN ? "< " + Show.fixed(LEAST_SHOWN, 3) : Show.fixed(p, 3);
   }
 
   static String limits(@Nullable Double low, @Nullable Double high) {

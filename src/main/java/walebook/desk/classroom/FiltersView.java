@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Consumer;
 import javafx.beans.property.BooleanProperty;
 import javafx.collections.FXCollections;
 import javafx.scene.Node;
@@ -142,18 +143,29 @@ final class FiltersView extends VBox {
                   model.outcomeProperty(),
                   each -> words.say("compare.outcome." + each.key())),
               20);
-      case MATTERS ->
-          wide(
-              new NumberField(
-                  words,
-                  words.say("desk.class.matters"),
-                  words.say("desk.class.matters.prompt"),
-                  model.matters()),
-              13);
+      case MATTERS -> wide(matters(), 17);
       case FACTORS -> factors();
       case MACHINE -> box(words.say("desk.class.within-machine"), model.withinMachineProperty());
       case P_VALUES -> box(words.say("desk.class.p-values"), model.pValuesProperty());
     };
+  }
+
+  /** The difference that matters, in the unit of what is compared. */
+  private NumberField matters() {
+    NumberField field = new NumberField(words, "", "", model.matters());
+    Consumer<Outcome> call =
+        outcome -> {
+          boolean grade = outcome == Outcome.GRADE;
+          field.rename(words.say("desk.class.matters", words.say(outcome.unit())));
+          field
+              .field()
+              .setPromptText(
+                  words.say(
+                      grade ? "desk.class.matters.prompt-grade" : "desk.class.matters.prompt"));
+        };
+    model.outcomeProperty().addListener((from, old, now) -> call.accept(now));
+    call.accept(model.outcomeProperty().get());
+    return field;
   }
 
   /** What pieces are told apart by; the boxes are made when they are unfolded. */

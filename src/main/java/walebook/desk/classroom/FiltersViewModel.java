@@ -2,8 +2,10 @@ package walebook.desk.classroom;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
@@ -41,7 +43,7 @@ public final class FiltersViewModel {
   private static final String CLOTH = "class.cloth";
   private static final String OUTCOME = "class.outcome";
   private static final String FACTORS = "class.factors";
-  private static final String MATTERS = "class.matters";
+  private static final String MATTERS = "class.matters.";
   private static final String ALL = "all";
 
   private final Session session;
@@ -55,6 +57,7 @@ public final class FiltersViewModel {
       new SimpleObjectProperty<>(this, "outcome", Outcome.SEAM_SHARE);
   private final Set<Factor> factors = new LinkedHashSet<>(CompareBySetting.USUAL);
   private final NumberEntry matters = NumberEntry.plain("matters").checked(FiltersViewModel::above);
+  private final Map<Outcome, String> mattering = new EnumMap<>(Outcome.class);
   private final BooleanProperty withinMachine = new SimpleBooleanProperty(this, "withinMachine");
   private final BooleanProperty pValues = new SimpleBooleanProperty(this, "pValues");
   private final ReadOnlyIntegerWrapper asked = new ReadOnlyIntegerWrapper(this, "asked");
@@ -76,10 +79,12 @@ public final class FiltersViewModel {
     narrow(List.of(), List.of());
     lesson.addListener((from, old, now) -> changed(LESSON, kept(now)));
     cloth.addListener((from, old, now) -> changed(CLOTH, kept(now)));
-    outcome.addListener((from, old, now) -> changed(OUTCOME, now.key()));
-    matters
-        .readingProperty()
-        .addListener((from, old, now) -> changed(MATTERS, matters.textProperty().get()));
+    outcome.addListener(
+        (from, old, now) -> {
+          recallMatters();
+          changed(OUTCOME, now.key());
+        });
+    matters.readingProperty().addListener((from, old, now) -> mattersChanged());
     withinMachine.addListener((from, old, now) -> ask());
     pValues.addListener((from, old, now) -> ask());
     session.namesHiddenProperty().addListener((from, old, now) -> ask());
@@ -203,6 +208,23 @@ public final class FiltersViewModel {
     }
   }
 
+  private void mattersChanged() {
+    if (!filling) {
+      String typed = matters.textProperty().get();
+      mattering.put(outcome.get(), typed);
+      changed(MATTERS + outcome.get().key(), typed);
+    }
+  }
+
+  /** Ten points are no ten grades: each outcome has a difference of its own. */
+  private void recallMatters() {
+    boolean was = filling;
+    filling = true;
+    matters.textProperty().set(mattering.getOrDefault(outcome.get(), ""));
+    matters.settle();
+    filling = was;
+  }
+
   private void ask() {
     if (!filling && lesson.get() != null && cloth.get() != null) {
       asked.set(asked.get() + 1);
@@ -227,8 +249,10 @@ public final class FiltersViewModel {
         }
       }
     }
-    matters.textProperty().set(session.remember().recall(MATTERS));
-    matters.settle();
+    for (Outcome each : Outcome.values()) {
+      mattering.put(each, session.remember().recall(MATTERS + each.key()));
+    }
+    recallMatters();
   }
 
   private void read() {

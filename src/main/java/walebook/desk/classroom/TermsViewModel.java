@@ -86,7 +86,7 @@ public final class TermsViewModel extends AskingModel<TermsViewModel.Known> {
 
   @Override
   Asking.Work<Known> ask(CompareFair.Which which) {
-    FairQuestion question = filters().question();
+    FairQuestion question = question();
     String named = stitch.get();
     String one = named == null || named.equals(ANY) ? null : named;
     Asked asked = new Asked(question, which.clothId(), one, which.namesHidden());
@@ -99,6 +99,11 @@ public final class TermsViewModel extends AskingModel<TermsViewModel.Known> {
         return known(book, open, asked, words, () -> progress.at(1.0 / 2));
       }
     };
+  }
+
+  /** What is asked: machines are no filter of this part, so none set in another is obeyed. */
+  FairQuestion question() {
+    return filters().question().withinMachines(false);
   }
 
   /** Books that are asked too, besides the one in hand. */

@@ -27,6 +27,13 @@ final class WhatWasFound {
     Extremes<SettingRow> ends = Extremes.of(pulled, comparison.factors());
     if (ends == null && pulled.size() > 1) {
       says.add(Message.of("desk.class.found.no-pair"));
+    } else if (ends == null && share(pulled.get(0)).n() == 1) {
+      String one = setting.apply(pulled.get(0));
+      boolean held = pulled.get(0).held() == 1;
+      says.add(
+          held
+              ? Message.of("desk.class.found.one-held", one)
+              : Message.of("desk.class.found.one-gave", one));
     } else if (ends == null) {
       SettingRow most = pulled.get(0);
       Interval interval = share(most).wilson(CONFIDENCE);

@@ -15,7 +15,8 @@ public class FieldBox extends VBox {
 
   private final Words words;
   private final Region control;
-  private final String name;
+  private final Label title;
+  private String name;
   private String chosen = "";
   private final Label understood = Texts.text("", "understood");
   private final Label changed = Texts.text("", "field-changed");
@@ -28,7 +29,7 @@ public class FieldBox extends VBox {
     this.words = words;
     this.control = control;
     this.name = label;
-    Label title = Texts.text(label, "field-label");
+    title = Texts.text(label, "field-label");
     title.setLabelFor(control);
     control.setAccessibleText(label);
     control.setMaxWidth(Double.MAX_VALUE);
@@ -37,6 +38,14 @@ public class FieldBox extends VBox {
     hideWhenEmpty(changed);
     hideWhenEmpty(problem);
     getChildren().setAll(title, control, understood, changed, problem);
+  }
+
+  /** Calls the field by another name, such as one with another unit. */
+  public final void rename(String label) {
+    name = label;
+    title.setText(label);
+    control.setAccessibleText(
+        problem.getText().isEmpty() ? heard() : heard() + ". " + problem.getText());
   }
 
   /** Shows a problem under the control, or none. */

@@ -12,7 +12,9 @@ import walebook.book.Classroom;
 import walebook.book.Ids;
 import walebook.compare.CompareBySetting;
 import walebook.compare.Comparison;
+import walebook.compare.Dot;
 import walebook.compare.Factor;
+import walebook.compare.FairComparison;
 import walebook.compare.FairQuestion;
 import walebook.compare.Outcome;
 import walebook.problem.Answer;
@@ -70,6 +72,24 @@ class MarkReadingTest {
       assertThat(plain.rows().get(0).edgeChange()).isNotNull();
       assertThat(act(room).undo(marked.stepId(), TUTOR).isGood()).isTrue();
       assertThat(ask(room).comparison().pieces()).isEqualTo(1);
+    }
+  }
+
+  /** Praised only once somebody said that it is right. */
+  @Test
+  void anOddPieceIsAmongTheBestOnceItWasKept() {
+    try (Classroom room = room("odd")) {
+      for (double end : List.of(150, 151, 152, 153, 154, 155)) {
+        room.book.pieces().add(room.piece(SeamEnd.GAVE, end));
+      }
+      TestPiece slip = piece(room);
+      FairComparison.Standouts before = ask(room).standouts();
+      assertThat(before.odd()).extracting(Dot::pieceId).containsExactly(slip.id());
+      assertThat(before.best()).isNotEmpty().noneMatch(dot -> dot.pieceId().equals(slip.id()));
+      act(room).keep(MarkedValue.SEAM_STRETCH, slip.id(), TUTOR).value();
+      FairComparison.Standouts after = ask(room).standouts();
+      assertThat(after.best().get(0).pieceId()).isEqualTo(slip.id());
+      assertThat(after.odd()).isEmpty();
     }
   }
 

@@ -32,6 +32,16 @@ class SettingWordsTest {
     assertThat(settings.value(Factor.FEED, "")).isEqualTo("–");
   }
 
+  /** A straight stitch has no width, and a seam no hem method: nobody forgot to note them. */
+  @Test
+  void whatThereIsNotIsNotCalledMissing() {
+    assertThat(settings.setting(List.of(Factor.WIDTH), List.of(""))).isEqualTo("no width");
+    assertThat(settings.level(Factor.HEM_METHOD, "")).isEqualTo("no hem method");
+    assertThat(settings.level(Factor.STABILISER, "")).isEqualTo("no stabiliser");
+    assertThat(settings.level(Factor.FEED, "")).isEqualTo("no differential feed");
+    assertThat(settings.level(Factor.NEEDLE, "")).isEqualTo("needle not noted");
+  }
+
   /** A needle's point, a pull and a place have these words too. */
   @Test
   void namesThatPeopleGaveStandAsTheyAre() {

@@ -73,6 +73,17 @@ class ComparisonViewModelTest {
   }
 
   @Test
+  void onePieceAloneSpeaksForItselfOnly() {
+    try (Classroom room = Classroom.in(folder.resolve("one.walebook"))) {
+      pieces(room, 1.5, 1, 0);
+      assertThat(found(model(Sessions.of(room))).says().get(0))
+          .endsWith(
+              "one piece was pulled, and it gave. One piece can’t tell how the next will come"
+                  + " out.");
+    }
+  }
+
+  @Test
   void aSmallDifferenceIsCalledLuckAndALargeOneIsNot() {
     try (Classroom room = Classroom.in(folder.resolve("b.walebook"))) {
       pieces(room, 1.5, 3, 0);

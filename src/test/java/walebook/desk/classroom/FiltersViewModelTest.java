@@ -56,6 +56,27 @@ class FiltersViewModelTest {
     }
   }
 
+  /** Ten points of percent are no ten grades. */
+  @Test
+  void whatMattersIsKeptForEachOutcomeByItself() {
+    Remember where = Remember.forNow();
+    try (Classroom room = Classroom.in(folder.resolve("m.walebook"))) {
+      FiltersViewModel filters = at(room, where);
+      filters.outcomeProperty().set(Outcome.SEAM_SHARE);
+      filters.matters().textProperty().set("10");
+      filters.outcomeProperty().set(Outcome.GRADE);
+      assertThat(filters.matters().textProperty().get()).isEmpty();
+      assertThat(filters.question().matters()).isNull();
+      filters.matters().textProperty().set("1");
+      filters.outcomeProperty().set(Outcome.SEAM_SHARE);
+      assertThat(filters.question().matters()).isEqualTo(10);
+      FiltersViewModel next = at(room, where);
+      assertThat(next.question().matters()).isEqualTo(10);
+      next.outcomeProperty().set(Outcome.GRADE);
+      assertThat(next.question().matters()).isEqualTo(1);
+    }
+  }
+
   @Test
   void nothingToTellApartStaysNothingAtTheNextStart() {
     Remember where = Remember.forNow();

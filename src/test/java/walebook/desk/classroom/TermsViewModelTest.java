@@ -100,6 +100,21 @@ class TermsViewModelTest {
     }
   }
 
+  /** Comparing within one machine is asked for in another part and not shown in this one. */
+  @Test
+  void noFilterIsObeyedThatIsNotShown() {
+    try (Classroom room = Classroom.in(folder.resolve("e.walebook"))) {
+      piece(room, room.schoolClass.id(), 150);
+      FiltersViewModel filters = new FiltersViewModel(Sessions.of(room));
+      TermsViewModel model = new TermsViewModel(filters, new SqliteFiles());
+      model.asking().shown(true);
+      TermsViewModel.Known before = requireNonNull(model.foundProperty().get());
+      filters.withinMachineProperty().set(true);
+      assertThat(model.question().withinMachine()).isFalse();
+      assertThat(requireNonNull(model.foundProperty().get()).says()).isEqualTo(before.says());
+    }
+  }
+
   @Test
   void oneStitchIsAskedAboutByItself() {
     try (Classroom room = Classroom.in(folder.resolve("d.walebook"))) {
