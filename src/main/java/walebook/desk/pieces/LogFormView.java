@@ -2,6 +2,7 @@ package walebook.desk.pieces;
 
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
@@ -39,9 +40,13 @@ final class LogFormView {
 
   /** Puts the focus where the hands go on: on the pull, since the plan fills what is before it. */
   void begin() {
-    // A scrolled field has no scene before the first layout, and could not take the focus.
-    frame.applyCss();
-    frame.layout();
+    // A scrolled field has no scene before the first layout, and could not take the focus; and what
+    // goes beside the work or below it is only known after that.
+    for (int pass = 0; pass < 2; pass++) {
+      Parent whole = frame.getScene() == null ? frame : frame.getScene().getRoot();
+      whole.applyCss();
+      whole.layout();
+    }
     frame.toTop();
     PieceField inHand = model.inHand();
     if (inHand != null && model.field(inHand).textProperty().get().isBlank()) {

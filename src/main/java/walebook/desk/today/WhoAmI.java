@@ -90,7 +90,7 @@ final class WhoAmI {
         });
     VBox.setVgrow(list, Priority.ALWAYS);
     FieldBox find = new FieldBox(words, words.say("desk.today.find-me"), search);
-    model.severalProperty().addListener((from, old, now) -> find.showUnderstood(now));
+    model.severalProperty().addListener((from, old, now) -> find.showChanged(now));
     ask.getChildren().addAll(find, list);
     search.sceneProperty().addListener((from, old, now) -> search.requestFocus());
   }

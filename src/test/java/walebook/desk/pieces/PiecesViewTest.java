@@ -111,6 +111,7 @@ class PiecesViewTest {
   @Test
   void enterGoesOnWithoutAChoiceAndAFirstLetterChooses(FxRobot robot) {
     form(robot);
+    assertThat(scroll().getVvalue()).isZero();
     focus(robot, "#end .toggle-button");
     robot.type(KeyCode.ENTER);
     assertThat(text(PieceField.END)).isEmpty();
