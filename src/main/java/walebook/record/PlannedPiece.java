@@ -25,11 +25,19 @@ public record PlannedPiece(
     @Nullable UUID clothId,
     PieceAsked asked,
     Stamp stamp) {
+  /** Stands in the place of a combination where a garment of the student's own asks for it. */
+  public static final String FOR_GARMENT = "garment";
+
   public PlannedPiece {
     Check.within("place", place, 1, 10_000);
     if (!PieceCode.isCode(code)) {
       throw new IllegalArgumentException("code is not a piece's code: " + code);
     }
+  }
+
+  /** Whether it is for a garment, and no part of the plan that its lesson dealt. */
+  public boolean isForGarment() {
+    return cell.equals(FOR_GARMENT);
   }
 
   /** The piece as a new plan took it back. */

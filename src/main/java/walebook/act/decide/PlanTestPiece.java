@@ -139,7 +139,7 @@ public final class PlanTestPiece {
             place,
             false,
             false,
-            "garment",
+            PlannedPiece.FOR_GARMENT,
             cloth,
             asked,
             Stamp.fresh(clock.instant()));

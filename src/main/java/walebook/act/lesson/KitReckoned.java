@@ -107,7 +107,7 @@ public record KitReckoned(Plan plan, Map<String, Double> times, Message says) {
     if (pack.plan() instanceof PiecesPlan plan) {
       List<PlannedPiece> pieces =
           book.lessons().planOf(lesson.id()).stream()
-              .filter(each -> ids.contains(each.studentId()))
+              .filter(each -> ids.contains(each.studentId()) && !each.isForGarment())
               .toList();
       return pieces.isEmpty() ? roster(plan, here) : dealt(plan, pieces);
     }

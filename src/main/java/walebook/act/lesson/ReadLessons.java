@@ -104,7 +104,9 @@ public final class ReadLessons {
     Set<UUID> done = done(classId);
     List<Taken> all = new ArrayList<>();
     for (Lesson lesson : book.lessons().of(classId)) {
-      List<PlannedPiece> plan = book.lessons().planOf(lesson.id());
+      // What a student's garment asks for stands with the lesson, but the lesson didn't deal it.
+      List<PlannedPiece> plan =
+          book.lessons().planOf(lesson.id()).stream().filter(each -> !each.isForGarment()).toList();
       int logged = (int) plan.stream().filter(each -> done.contains(each.id())).count();
       List<ReadingLine> readings = book.readingPlans().of(lesson.id());
       int asked = readings.stream().mapToInt(each -> each.planned().repeats()).sum();

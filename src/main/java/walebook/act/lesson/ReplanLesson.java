@@ -106,7 +106,8 @@ public final class ReplanLesson {
       return new ReplanMeasuring(book, clock).replan(lesson, readings, limits, students, seed);
     }
     PiecesPlan plan = (PiecesPlan) pack.plan();
-    List<PlannedPiece> now = book.lessons().planOf(lesson.id());
+    List<PlannedPiece> all = book.lessons().planOf(lesson.id());
+    List<PlannedPiece> now = all.stream().filter(each -> !each.isForGarment()).toList();
     int readings =
         now.stream()
             .mapToInt(each -> each.asked().readings())
@@ -121,7 +122,7 @@ public final class ReplanLesson {
                 PlannedCloths.of(plan, now),
                 leftOut(plan, now, limits),
                 seed));
-    Replan.Change<PieceToSew, String> change = ReplanPieces.of(ask, soFar(lesson, now));
+    Replan.Change<PieceToSew, String> change = ReplanPieces.of(ask, soFar(lesson, all));
     return book.inOneStep(() -> save(lesson, now, change, seed));
   }
 
@@ -146,6 +147,9 @@ public final class ReplanLesson {
               List<String> sewn = new ArrayList<>();
               List<String> open = new ArrayList<>();
               for (PlannedPiece each : pieces) {
+                if (each.isForGarment()) {
+                  continue;
+                }
                 boolean fixed =
                     logged.contains(each.id()) || drafts.find(student, each.id()) != null;
                 (fixed ? sewn : open).add(each.cell());

@@ -1,6 +1,7 @@
 package walebook.desk.lessons;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
@@ -14,6 +15,7 @@ import walebook.desk.common.TypedField;
 import walebook.lesson.PiecesPlan;
 import walebook.lesson.Plan;
 import walebook.record.Cloth;
+import walebook.record.MachineKind;
 import walebook.words.Words;
 
 /** The fields that take a pack up. */
@@ -62,20 +64,19 @@ final class TakeUpPane extends VBox {
   }
 
   private static Fold more(Words words, TakeUpViewModel model, boolean sewn) {
+    List<String> levels = model.pack().plan().levels();
+    String level = levels.isEmpty() ? "" : levels.get(levels.size() - 1);
     FieldGroup group =
         new FieldGroup(words.say("desk.lessons.take-up.how-many"))
+            .add(lines(words, model, "desk.lessons.take-up.share", "2", TakeUpViewModel.SHARE), 20)
+            .add(leftOut(words, model, sewn, level), 20)
             .add(
-                lines(words, model, "desk.lessons.take-up.share", "S03=2", TakeUpViewModel.SHARE),
-                20)
-            .add(
-                lines(
+                new AddLine(
                     words,
-                    model,
-                    sewn
-                        ? "desk.lessons.take-up.leave-out"
-                        : "desk.lessons.take-up.leave-out-readings",
-                    sewn ? "width=3" : "grain=wale",
-                    TakeUpViewModel.LEAVE_OUT),
+                    words.say("desk.lessons.take-up.add-left-out"),
+                    levels,
+                    line -> line.replace('=', ' '),
+                    model.more(TakeUpViewModel.LEAVE_OUT)),
                 20)
             .add(
                 lines(
@@ -86,6 +87,14 @@ final class TakeUpPane extends VBox {
                     TakeUpViewModel.WITHOUT),
                 20)
             .add(
+                new AddLine(
+                    words,
+                    words.say("desk.lessons.take-up.add-without"),
+                    missing(model.pack().plan(), sewn),
+                    line -> missingSays(words, line),
+                    model.more(TakeUpViewModel.WITHOUT)),
+                20)
+            .add(
                 new TypedField(
                     words,
                     words.say("desk.lessons.take-up.seed"),
@@ -94,10 +103,9 @@ final class TakeUpPane extends VBox {
                 11)
             .below(
                 Texts.caption(
-                    words.say(
-                        sewn
-                            ? "desk.lessons.take-up.more-says"
-                            : "desk.lessons.take-up.more-says-readings")));
+                    sewn
+                        ? words.say("desk.lessons.take-up.more-says", level)
+                        : words.say("desk.lessons.take-up.more-says-readings", level)));
     Fold fold = new Fold(words.say("desk.lessons.take-up.more"), group);
     // A mistake in a folded field would be refused without a word.
     for (String each :
@@ -117,6 +125,28 @@ final class TakeUpPane extends VBox {
               });
     }
     return fold;
+  }
+
+  private static LinesField leftOut(
+      Words words, TakeUpViewModel model, boolean sewn, String example) {
+    String label =
+        sewn ? "desk.lessons.take-up.leave-out" : "desk.lessons.take-up.leave-out-readings";
+    return lines(words, model, label, example, TakeUpViewModel.LEAVE_OUT);
+  }
+
+  /** What may be missing in a room, as it is written: kinds of machine, cloths of the plan. */
+  private static List<String> missing(Plan plan, boolean sewn) {
+    List<String> all = new ArrayList<>();
+    if (sewn) {
+      Arrays.stream(MachineKind.values()).map(MachineKind::key).forEach(all::add);
+    }
+    plan.cloths().forEach(each -> all.add("cloth " + each.slot()));
+    return all;
+  }
+
+  private static String missingSays(Words words, String line) {
+    String key = "common.choice." + line;
+    return words.has(key) ? words.say(key) : line;
   }
 
   private static LinesField lines(

@@ -14,13 +14,21 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import walebook.act.lesson.KitReckoned;
+import walebook.act.lesson.ReadLessons;
+import walebook.act.lesson.ReadLimits;
+import walebook.act.lesson.ReplanLesson;
+import walebook.act.lesson.TakenUp;
 import walebook.book.Classroom;
 import walebook.book.Ids;
 import walebook.garment.Advice;
 import walebook.garment.Check;
 import walebook.garment.GarmentAnswers;
+import walebook.garment.GrainRound;
 import walebook.garment.Link;
 import walebook.garment.LinkKind;
+import walebook.garment.OpeningEdge;
+import walebook.lesson.Packs;
 import walebook.problem.Answer;
 import walebook.record.GarmentEdge;
 import walebook.record.GarmentGirth;
@@ -241,6 +249,34 @@ class AnswerGarmentTest {
       GarmentAnswers answers = new AnswerGarment(room.book, tables).answer(bare, Map.of());
       assertThat(answers.verdict()).isEqualTo(Verdict.NOT_KNOWN);
       assertThat(answers.advice()).extracting(Advice::action).contains(Advice.Action.MEASURE_CLOTH);
+    }
+  }
+
+  /** It is the student's own, and no combination of the lesson that it stands with. */
+  @Test
+  void planningTheLessonAgainLeavesAGarmentsPieceAlone() {
+    try (Classroom room = Classroom.in(folder.resolve("p.walebook"))) {
+      read(room, Grain.COURSE, 160);
+      Lesson lesson = TakenUp.seam(room);
+      GarmentSheet sheet = sheet(room, Grain.COURSE, 2.5, SEAM);
+      Advice.PieceWanted wanted =
+          new Advice.PieceWanted(LinkKind.SEAM, OpeningEdge.NECKLINE, GrainRound.COURSE, 24);
+      UUID of = room.schoolClass.id();
+      PlannedPiece planned =
+          new PlanTestPiece(room.book, Classroom.CLOCK, new Random(3))
+              .plan(sheet, wanted, of, room.first.id())
+              .value();
+      int before = room.book.lessons().planOf(lesson.id()).size();
+      ReplanLesson.Replanned again =
+          new ReplanLesson(room.book, Classroom.CLOCK)
+              .replan(lesson, ReadLimits.Typed.NOTHING, 2)
+              .value();
+      assertThat(again.back()).isEmpty();
+      assertThat(again.added()).isEmpty();
+      assertThat(room.book.lessons().planOf(lesson.id())).hasSize(before).contains(planned);
+      KitReckoned dealt = KitReckoned.dealt(room.book, lesson, Packs.seam());
+      assertThat(dealt.says().args().get(1)).isEqualTo(String.valueOf(before - 1));
+      assertThat(new ReadLessons(room.book).taken(of).get(0).planned()).isEqualTo(before - 1);
     }
   }
 

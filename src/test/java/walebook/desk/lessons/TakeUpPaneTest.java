@@ -4,8 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.util.List;
+import java.util.stream.Stream;
+import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
@@ -26,12 +30,13 @@ class TakeUpPaneTest {
   private Classroom room;
   private TakeUpViewModel model;
   private Scene scene;
+  private TakeUpPane pane;
 
   @Start
   void start(Stage stage) throws Exception {
     room = Classroom.in(Files.createTempDirectory("take-up").resolve("a.walebook"));
     model = new TakeUpViewModel(Sessions.of(room), Packs.seam(), taken -> {});
-    TakeUpPane pane = new TakeUpPane(Words.english(), model, List.of(room.cloth));
+    pane = new TakeUpPane(Words.english(), model, List.of(room.cloth));
     scene = new Scene(new VBox(new Button("before it"), pane), 900, 600);
     stage.setScene(scene);
     stage.show();
@@ -40,6 +45,37 @@ class TakeUpPaneTest {
   @AfterEach
   void close() {
     room.close();
+  }
+
+  /** How a setting is written needs not be known: it is chosen, and stands there once. */
+  @Test
+  void whatIsLeftOutIsChosen(FxRobot robot) {
+    for (String each : List.of("width=3", "width=3", "cloth=b")) {
+      robot.interact(() -> boxOf(each).setValue(each));
+      robot.interact(() -> {});
+    }
+    assertThat(model.more(TakeUpViewModel.LEAVE_OUT).text().get()).isEqualTo("width=3\ncloth=b");
+    robot.interact(() -> boxOf("overlocker").setValue("overlocker"));
+    assertThat(model.more(TakeUpViewModel.WITHOUT).text().get()).isEqualTo("overlocker");
+  }
+
+  @SuppressWarnings("unchecked")
+  private ComboBox<String> boxOf(String line) {
+    return inside(pane)
+        .filter(ComboBox.class::isInstance)
+        .map(each -> (ComboBox<String>) each)
+        .filter(each -> each.getItems().contains(line))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Also what is folded away. */
+  private static Stream<Node> inside(Node node) {
+    Stream<Node> below =
+        node instanceof Parent parent
+            ? parent.getChildrenUnmodifiable().stream().flatMap(TakeUpPaneTest::inside)
+            : Stream.empty();
+    return Stream.concat(Stream.of(node), below);
   }
 
   @Test
