@@ -296,7 +296,7 @@ class FuzzBringTest {
                     case ROSTER ->
                         new BringInRoster(room.book, TABLES, WORDS, Classroom.CLOCK, chance)
                             .bring(plan, By.NOBODY);
-                    case READINGS, WASHES, NOTES ->
+                    case CLOTHS, READINGS, WASHES, NOTES ->
                         new BringInLog(room.book, TABLES, WORDS, Classroom.CLOCK, chance)
                             .bring(plan, By.NOBODY);
                   };
