@@ -106,7 +106,9 @@ final class ChartSheet {
                 first + Math.min(rows, MOST_BARS) - 1,
                 columns,
                 words.say("sheet.chart.fair-title", name),
-                name,
+                outcome.isRate()
+                    ? words.say("sheet.chart.axis")
+                    : words.say("sheet.header.with-unit", name, FairColumns.unit(words, outcome)),
                 name,
                 outcome.isRate()));
       }

@@ -2,6 +2,7 @@ package walebook.sheet;
 
 import java.util.List;
 import java.util.stream.Stream;
+import walebook.compare.Outcome;
 import walebook.words.Words;
 
 /** The columns of the fair comparison: a row is one setting under one outcome. */
@@ -28,7 +29,7 @@ final class FairColumns {
             "sheet.fair.unit",
             "sheet.fair.unit.says",
             Origin.UNIT,
-            line -> unit(words, line)),
+            line -> unit(words, line.outcome())),
         Column.<FairLine>text(
                 "setting",
                 "sheet.fair.setting",
@@ -119,8 +120,9 @@ final class FairColumns {
     return new SettingLabel(line.of().factors(), choices).of(line.row().levels());
   }
 
-  private static String unit(Words words, FairLine line) {
-    return switch (line.outcome()) {
+  /** The sign or the word of an outcome's unit. */
+  static String unit(Words words, Outcome outcome) {
+    return switch (outcome) {
       case GRADE -> words.say("sheet.fair.grades");
       case TIME -> "min";
       case SEAM_SHARE, SEAM_STRETCH, EDGE_CHANGE, HELD -> "%";

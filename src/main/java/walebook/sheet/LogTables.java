@@ -3,6 +3,7 @@ package walebook.sheet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import walebook.words.Words;
 
 /** The headers of the tables beside the pieces' by key, for those who read our own workbook. */
@@ -14,7 +15,7 @@ public final class LogTables {
   }
 
   public static Map<String, String> readings(Words words) {
-    return titles(ReadingColumns.of(PieceLookup.NONE, new Choices(words)), words);
+    return titles(ReadingColumns.of(PieceLookup.NONE, new Choices(words), Set.of()), words);
   }
 
   public static Map<String, String> washes(Words words) {

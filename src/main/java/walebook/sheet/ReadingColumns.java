@@ -1,6 +1,7 @@
 package walebook.sheet;
 
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
 import walebook.record.ClothReading;
@@ -9,8 +10,8 @@ import walebook.record.ClothReading;
 final class ReadingColumns {
   private ReadingColumns() {}
 
-  static List<Column<ClothReading>> of(PieceLookup lookup, Choices choices) {
-    return Stream.of(which(lookup, choices), lengths(), how(choices), last())
+  static List<Column<ClothReading>> of(PieceLookup lookup, Choices choices, Set<UUID> setAside) {
+    return Stream.of(which(lookup, choices), lengths(), how(choices), last(choices, setAside))
         .flatMap(List::stream)
         .toList();
   }
@@ -142,7 +143,7 @@ final class ReadingColumns {
             reading -> reading.how().restS()));
   }
 
-  private static List<Column<ClothReading>> last() {
+  private static List<Column<ClothReading>> last(Choices choices, Set<UUID> setAside) {
     return List.of(
         Column.figure(
             "cycle",
@@ -152,6 +153,13 @@ final class ReadingColumns {
             Origin.TYPED,
             Format.TALLY,
             ClothReading::cycle),
+        Column.<ClothReading>words(
+                "aside",
+                "sheet.readings.aside",
+                "sheet.readings.aside.says",
+                Origin.TYPED,
+                reading -> setAside.contains(reading.id()) ? choices.yes(true) : null)
+            .wide(9),
         Column.<ClothReading>text(
                 "remark",
                 "sheet.readings.remark",

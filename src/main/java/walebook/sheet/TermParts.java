@@ -62,7 +62,7 @@ final class TermParts {
             "sheet.readings.name",
             "sheet.term.about-readings",
             "ReadingTable",
-            ReadingColumns.of(facts.lookup(), choices),
+            ReadingColumns.of(facts.lookup(), choices, facts.findings().readingsAside()),
             facts.log().readings()));
     onlyFilled(
         SheetPart.of(

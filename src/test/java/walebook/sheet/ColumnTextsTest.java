@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -37,7 +38,7 @@ class ColumnTextsTest {
     say(lines, "sheet.fair.name", FairColumns.of(words));
     say(lines, "sheet.pieces.name", PieceColumns.all(lookup, words));
     say(lines, "sheet.cloths.name", ClothColumns.all(words));
-    say(lines, "sheet.readings.name", ReadingColumns.of(lookup, choices));
+    say(lines, "sheet.readings.name", ReadingColumns.of(lookup, choices, Set.of()));
     say(lines, "sheet.washes.name", WashColumns.of(choices));
     say(lines, "sheet.progress.name", ProgressColumns.of(facts));
     say(lines, "sheet.plan.name", PlanColumns.of(lookup, choices));

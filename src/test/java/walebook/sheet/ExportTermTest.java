@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.CancellationException;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
@@ -264,6 +265,12 @@ class ExportTermTest {
         assertThat(cloths.number(row, "Readings that count")).isEqualTo(2);
         assertThat(cloths.number(row, "Released readings")).isEqualTo(2);
         assertThat(cloths.number(3 - row, "Readings set aside")).isZero();
+        Grid readings = new Grid(workbook.getSheet("Readings"));
+        long aside =
+            IntStream.rangeClosed(1, readings.sheet().getLastRowNum())
+                .filter(each -> readings.text(each, "Set aside").equals("yes"))
+                .count();
+        assertThat(aside).isEqualTo(1);
       }
       // The window's card and everything that asks for a cloth's stretch leave it out, too.
       ClothCard card =

@@ -205,7 +205,16 @@ class TermWorkbookTest {
       assertThat(xml)
           .contains("'Fair comparison'!$" + column + "$" + (at + 1) + ":$" + column)
           .contains("$" + (last + 1) + "</")
-          .contains("errBars");
+          .contains("errBars")
+          .contains(
+              switch (found.get(i).question().outcome()) {
+                case HELD -> "Share held (%)";
+                case SEAM_SHARE -> "cloth’s stretch (%)";
+                case SEAM_STRETCH -> "stretch (%)";
+                case EDGE_CHANGE -> "edge change (%)";
+                case GRADE -> "look (grades)";
+                case TIME -> "time to sew (min)";
+              });
       at = last + 1;
     }
     assertThat(sheet.getLastRowNum()).isEqualTo(at - 1);

@@ -25,12 +25,12 @@ final class TakenTable extends BorderPane {
         each -> planned(words, each));
     table.figures(
         words.say("desk.lessons.col.logged"),
-        6.5,
+        5.5,
         each -> (double) each.logged(),
         each -> Integer.toString(each.logged()));
     table.figures(
         words.say("desk.lessons.col.own"),
-        6.5,
+        4.5,
         each -> (double) each.own(),
         each -> Integer.toString(each.own()));
     table.takesRest(lesson, LESSON_EMS);
