@@ -68,8 +68,8 @@ class FairViewModelTest {
           .extracting(FairFound.Row::raw, FairFound.Row::middle)
           .containsExactly(
               tuple("31.5", "31.5"),
-              tuple("held 1 of 5", "half by 62.0"),
-              tuple("held 3 of 3", "at least 85.0"));
+              tuple("held 1/5", "half by 62.0"),
+              tuple("held 3/3", "at least 85.0"));
     }
   }
 
