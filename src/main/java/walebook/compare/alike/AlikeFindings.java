@@ -18,15 +18,22 @@ public final class AlikeFindings {
 
   private AlikeFindings() {}
 
-  /** The sentences on how far the class agrees. */
-  public static List<Message> of(AlikeStudy study) {
+  /**
+   * The sentences on how far the class agrees; odd readings are told of first, the rest without.
+   */
+  public static List<Message> of(AlikeStudy all) {
     List<Message> says = new ArrayList<>();
+    odd(all, says);
+    AlikeStudy study = told(all);
     int people = study.people().size();
     Double one = study.repeatabilityLimit();
     Double two = study.reproducibilityLimit();
-    odd(study, says);
     if (two != null && people > 1) {
       says.add(Message.of("compare.alike.two-of-us", points(two)));
+      Double with = all.reproducibilityLimit();
+      if (!all.odd().isEmpty() && with != null) {
+        says.add(Message.of("compare.alike.two-of-us-with", points(with)));
+      }
     } else if (people < 2) {
       says.add(Message.of("compare.alike.one-person"));
     }
@@ -43,21 +50,22 @@ public final class AlikeFindings {
     if (study.agreement().clamped() && one != null) {
       says.add(Message.of("compare.alike.no-between"));
     }
-    told(study).people().forEach(person -> person(person, says));
+    study.people().forEach(person -> person(person, says));
     if (people < 3 && people > 1) {
       says.add(Message.of("compare.alike.few-people"));
     }
     if (study.mixedCycles()) {
       says.add(Message.of("compare.alike.cycles"));
     }
-    says.add(Message.of("compare.alike.counted", count(study.readings()), count(people)));
+    says.add(
+        Message.of("compare.alike.counted", count(study.readings()), count(study.people().size())));
     if (study.setAside() > 0) {
       says.add(Message.of("compare.alike.aside", count(study.setAside())));
     }
     return List.copyOf(says);
   }
 
-  /** A slip of the pen makes everybody's limit, so it is told first, with the limit without it. */
+  /** A slip of the pen makes everybody's limit, so it is told first. */
   private static void odd(AlikeStudy study, List<Message> says) {
     if (study.odd().isEmpty()) {
       return;
@@ -67,13 +75,7 @@ public final class AlikeFindings {
             .filter(person -> !study.oddOf(person).isEmpty())
             .map(person -> person.who() + " " + oddOf(study, person))
             .collect(Collectors.joining(", "));
-    AlikeStudy without = study.without();
-    Double limit =
-        without == null || without.people().size() < 2 ? null : without.reproducibilityLimit();
-    says.add(
-        limit == null
-            ? Message.of("compare.alike.odd-here", which)
-            : Message.of("compare.alike.odd-without", which, points(limit)));
+    says.add(Message.of("compare.alike.odd-here", which));
   }
 
   private static String oddOf(AlikeStudy study, Person person) {
@@ -90,7 +92,6 @@ public final class AlikeFindings {
     List<String> scattering =
         study.people().stream()
             .filter(person -> person.scatter() == Person.Scatter.ODD)
-            .filter(person -> study.oddOf(person).isEmpty())
             .map(Person::who)
             .toList();
     if (!scattering.isEmpty()) {

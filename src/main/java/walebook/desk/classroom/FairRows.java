@@ -33,8 +33,8 @@ final class FairRows extends BorderPane {
         6,
         row -> (double) row.found().students(),
         row -> Integer.toString(row.found().students()));
-    raw = table.figures("", 8, FairRows::rawOrder, FairFound.Row::raw);
-    middle = table.figures("", 10, row -> middleOrder(row), FairFound.Row::middle);
+    raw = table.figures("", 8.5, FairRows::rawOrder, FairFound.Row::raw);
+    middle = table.figures("", 11, row -> middleOrder(row), FairFound.Row::middle);
     table.figures(
         words.say("desk.class.col.limits"), 9.5, row -> middleOrder(row), FairFound.Row::limits);
     table.drawings(

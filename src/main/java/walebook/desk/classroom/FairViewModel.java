@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import walebook.act.classroom.CompareFair;
 import walebook.act.classroom.SettingWords;
@@ -102,10 +103,12 @@ public final class FairViewModel extends AskingModel<FairFound> {
             : act.tables(which, question);
     progress.at(2.0 / 3);
     FairDrawn drawn = new FairDrawn(words);
-    List<String> says =
-        FairFindings.of(comparison, levels -> drawn.setting(comparison.factors(), levels)).stream()
-            .map(words::say)
-            .toList();
+    List<String> says = new ArrayList<>();
+    FairFindings.of(comparison, levels -> drawn.setting(comparison.factors(), levels))
+        .forEach(each -> says.add(words.say(each)));
+    if (!found.standouts().odd().isEmpty()) {
+      says.add(words.say("desk.class.fair.odd", codes(found.standouts().odd())));
+    }
     String same = new SettingWords(words).same(comparison.same());
     return new FairFound(
         comparison,
@@ -122,6 +125,10 @@ public final class FairViewModel extends AskingModel<FairFound> {
         standouts(found.standouts().odd(), question.outcome(), words),
         photos(book, found.standouts()),
         pValues);
+  }
+
+  private static String codes(List<Dot> dots) {
+    return dots.stream().map(dot -> PieceCode.spoken(dot.code())).collect(Collectors.joining(", "));
   }
 
   private static List<FairFound.Standout> standouts(List<Dot> dots, Outcome outcome, Words words) {

@@ -143,7 +143,7 @@ final class FiltersView extends VBox {
                   model.outcomeProperty(),
                   each -> words.say("compare.outcome." + each.key())),
               20);
-      case MATTERS -> wide(matters(), 17);
+      case MATTERS -> wide(matters(), 13.3);
       case FACTORS -> factors();
       case MACHINE -> box(words.say("desk.class.within-machine"), model.withinMachineProperty());
       case P_VALUES -> box(words.say("desk.class.p-values"), model.pValuesProperty());
@@ -199,7 +199,7 @@ final class FiltersView extends VBox {
     node.setManaged(now);
   }
 
-  private static Node wide(Node field, int ems) {
+  private static Node wide(Node field, double ems) {
     field.setStyle("-fx-pref-width: " + ems + "em;");
     return field;
   }

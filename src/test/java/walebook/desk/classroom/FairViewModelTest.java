@@ -68,8 +68,37 @@ class FairViewModelTest {
           .extracting(FairFound.Row::raw, FairFound.Row::middle)
           .containsExactly(
               tuple("31.5", "31.5"),
-              tuple("held 1 of 5", "half by 62.0"),
-              tuple("held 3 of 3", "at least 85.0"));
+              tuple("held 1/5", "half by 62.0"),
+              tuple("held 3/3", "at least 85.0"));
+    }
+  }
+
+  /** What stretches the axes is said in a sentence, and is not praised below. */
+  @Test
+  void aSlipOfThePenIsSaidToCountUntilSomebodyLooked() {
+    try (Classroom room = Classroom.in(folder.resolve("s.walebook"))) {
+      pieces(room, 1.5, 130);
+      pieces(room, 1.5, 134);
+      pieces(room, 2.5, 136);
+      held(room, 1.5, 132);
+      room.book
+          .pieces()
+          .add(
+              room.piece(
+                  room.first.id(),
+                  1.5,
+                  List.of(new PullReading(1, SeamEnd.GAVE, 331)),
+                  List.of(),
+                  null));
+      FiltersViewModel filters = new FiltersViewModel(Sessions.of(room));
+      filters.outcomeProperty().set(Outcome.SEAM_STRETCH);
+      FairViewModel model = new FairViewModel(filters);
+      model.asking().shown(true);
+      FairFound found = found(model);
+      assertThat(found.odd()).extracting(each -> each.dot().value()).containsExactly(231.0);
+      assertThat(found.best()).noneMatch(each -> each.dot().value() == 231.0);
+      assertThat(found.says().get(found.says().size() - 1))
+          .startsWith("Odd, and nobody has looked at it yet: ");
     }
   }
 
