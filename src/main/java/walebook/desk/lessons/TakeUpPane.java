@@ -107,6 +107,11 @@ final class TakeUpPane extends VBox {
                         ? words.say("desk.lessons.take-up.more-says", level)
                         : words.say("desk.lessons.take-up.more-says-readings", level)));
     Fold fold = new Fold(words.say("desk.lessons.take-up.more"), group);
+    opensForMistakes(model, fold);
+    return fold;
+  }
+
+  private static void opensForMistakes(TakeUpViewModel model, Fold fold) {
     // A mistake in a folded field would be refused without a word.
     for (String each :
         List.of(
@@ -124,7 +129,6 @@ final class TakeUpPane extends VBox {
                 }
               });
     }
-    return fold;
   }
 
   private static LinesField leftOut(
