@@ -113,6 +113,11 @@ class FuzzBringTest {
   /** What stands beside the pieces, each with a sound row. */
   private static final Map<BringWhat, byte[]> LOGS =
       Map.of(
+          BringWhat.CLOTHS,
+          MadeWorkbook.of(
+              "Cloths",
+              new Object[] {"Name", "Kind", "Fibre", "Mass (g/m²)", "Cloth width (cm)", "Curls"},
+              new Object[] {"Nebel-Rib נ", "1x1 rib", "cotton", 210.5, 150, "yes"}),
           BringWhat.READINGS,
           MadeWorkbook.of(
               "Readings",
