@@ -75,7 +75,9 @@ public final class ClassroomView extends BorderPane {
         new Segments<>(List.of(Part.values()), part, each -> words.say(each.title));
     part.addListener((from, old, next) -> arrange());
     setCenter(frame);
-    inTurn.run(this, List.of(() -> frame.work(segments, filters, waiting, below), this::arrange));
+    inTurn.run(
+        this,
+        List.of(() -> frame.work(segments, filters, waiting, below), this::now, this::arrange));
   }
 
   /** How many parts were built: each is when it is first shown. */

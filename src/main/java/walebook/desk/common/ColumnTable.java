@@ -215,7 +215,13 @@ public final class ColumnTable<T> extends TableView<T> {
   private void show(List<T> rows) {
     made = Math.max(made, Math.min(most, rows.size()));
     getSelectionModel().clearSelection();
-    getItems().setAll(rows);
+    int there = getItems().size();
+    if (there > 0 && there < rows.size() && getItems().equals(rows.subList(0, there))) {
+      // Rows that are there already keep their cells.
+      getItems().addAll(rows.subList(there, rows.size()));
+    } else {
+      getItems().setAll(rows);
+    }
     if (!getSortOrder().isEmpty()) {
       sort();
     }

@@ -7,17 +7,23 @@ import javafx.animation.AnimationTimer;
 
 /**
  * Does the steps of showing something one a frame, the first at once: what each makes is dressed
- * and laid out in a frame of its own, so that a long page never holds the window up. Several parts
- * of a place share one, lest two of them put their steps into the same frame.
+ * and laid out in a frame of its own, so that a long page never holds the window up. After a frame
+ * that took long one is left out: what it made is still being drawn. Several parts of a place share
+ * one, lest two of them put their steps into the same frame.
  */
 public final class InTurn {
+  /** A frame that took longer than this is still being drawn while the next one begins. */
+  private static final long LONG_NS = 24_000_000;
+
   private final Deque<Step> waiting = new ArrayDeque<>();
   private boolean notYetLaidOut;
+  private long last = Long.MAX_VALUE;
+  private boolean rested;
   private final AnimationTimer timer =
       new AnimationTimer() {
         @Override
         public void handle(long now) {
-          frame();
+          frame(now);
         }
       };
 
@@ -48,15 +54,22 @@ public final class InTurn {
     return waiting.isEmpty() && !notYetLaidOut;
   }
 
-  private void frame() {
+  private void frame(long now) {
+    boolean drawing = !rested && now - last > LONG_NS;
+    last = now;
+    rested = false;
     if (notYetLaidOut) {
       // Done between two frames: this one lays it out.
       notYetLaidOut = false;
+    } else if (drawing) {
+      rested = true;
     } else {
       next();
     }
     if (isAtRest()) {
       timer.stop();
+      // Frames that nobody counted meanwhile are not long ones.
+      last = Long.MAX_VALUE;
     }
   }
 
