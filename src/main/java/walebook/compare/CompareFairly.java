@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -20,9 +19,8 @@ import walebook.statistics.Summary;
 /**
  * Compares settings with allowance for who sewed what: {@code value = student + setting + error} by
  * least squares. A piece that only held is a lower bound: where a setting has one, nothing of it is
- * averaged, and the product-limit estimate speaks for it. Where pairs are kept to one cloth, hands
- * are allowed for cloth by cloth too: each difference is the one that this cloth alone would give,
- * but for the scatter, which all share.
+ * averaged, and the product-limit estimate speaks for it. A student's hands are taken to do alike
+ * on all cloths, so that what they sewed on one tells of them on another.
  */
 public final class CompareFairly {
   private static final char BETWEEN = '\u001f';
@@ -141,10 +139,8 @@ public final class CompareFairly {
       if (cell.getValue().stream().noneMatch(Dot::atLeast)) {
         compared++;
         String level = name(cell.getKey());
-        String on = ground.cloth(cell.getKey());
         cell.getValue()
-            .forEach(
-                dot -> responses.add(new Response(on + block(dot, lines), level, dot.value())));
+            .forEach(dot -> responses.add(new Response(block(dot, lines), level, dot.value())));
       }
     }
     int pairs = Math.max(1, ground.pairs(cells.keySet()));
@@ -194,19 +190,24 @@ public final class CompareFairly {
   private static List<FairComparison.Group> groups(
       Map<List<String>, List<Dot>> cells, Additive model, Ground ground) {
     List<FairComparison.Group> groups = new ArrayList<>();
-    for (List<String> group : model.groups()) {
-      List<List<String>> settings = new ArrayList<>();
-      Set<String> students = new LinkedHashSet<>();
-      cells.forEach(
-          (levels, dots) -> {
-            if (group.contains(name(levels))) {
-              settings.add(levels);
-              dots.forEach(dot -> students.add(dot.who()));
-            }
+    for (List<String> linked : model.groups()) {
+      Map<String, List<List<String>>> byCloth = new LinkedHashMap<>();
+      for (List<String> levels : cells.keySet()) {
+        if (linked.contains(name(levels))) {
+          byCloth.computeIfAbsent(ground.cloth(levels), key -> new ArrayList<>()).add(levels);
+        }
+      }
+      byCloth.forEach(
+          (cloth, settings) -> {
+            List<String> students =
+                settings.stream()
+                    .flatMap(levels -> cells.get(levels).stream())
+                    .map(Dot::who)
+                    .distinct()
+                    .sorted()
+                    .toList();
+            groups.add(new FairComparison.Group(cloth, settings, students));
           });
-      groups.add(
-          new FairComparison.Group(
-              ground.cloth(settings.get(0)), settings, students.stream().sorted().toList()));
     }
     return groups;
   }

@@ -20,8 +20,8 @@ import walebook.statistics.Additivity;
  * @param rows one for each setting with a value, in the order of its levels
  * @param within what both settings of a pair share: the cloth, and the grain unless it is all that
  *     they differ in; empty where every two are compared
- * @param groups settings that hang together through shared students, cloth by cloth where pairs are
- *     kept to one; empty where nothing is adjusted
+ * @param groups settings that hang together through shared students, told cloth by cloth where
+ *     pairs are kept to one; empty where nothing is adjusted
  * @param pairs every two settings that are compared
  * @param cloths on how many cloths the pieces lie
  * @param pieces how many pieces have a value and count
