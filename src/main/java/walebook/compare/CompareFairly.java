@@ -201,7 +201,7 @@ public final class CompareFairly {
           (cloth, settings) -> {
             List<String> students =
                 settings.stream()
-                    .flatMap(levels -> cells.get(levels).stream())
+                    .flatMap(levels -> cells.getOrDefault(levels, List.of()).stream())
                     .map(Dot::who)
                     .distinct()
                     .sorted()
