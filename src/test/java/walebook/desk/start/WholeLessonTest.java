@@ -11,6 +11,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import javafx.scene.Node;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
@@ -62,7 +64,8 @@ class WholeLessonTest {
   }
 
   @Test
-  void fromTheStudentsFirstPieceToTheTermsWorkbook(FxRobot robot) throws IOException {
+  void fromTheStudentsFirstPieceToTheTermsWorkbook(FxRobot robot)
+      throws IOException, TimeoutException {
     robot.write("ada").type(KeyCode.ENTER);
     robot.clickOn("Log this piece");
     log(robot, SeamEnd.HELD, "160");
@@ -78,7 +81,11 @@ class WholeLessonTest {
         "Test pieces logged, of the plans and own ones: 3, by students: 1. Pulled: 3; not pulled,"
             + " or the pull set aside: 0.";
     assertThat(robot.lookup(counts).tryQuery()).isPresent();
-    assertThat(robot.lookup(".table-view").queryTableView().getItems()).hasSize(3);
+    // Rows come in their turns, a frame each.
+    WaitForAsyncUtils.waitFor(
+        5,
+        TimeUnit.SECONDS,
+        () -> robot.lookup(".table-view").queryTableView().getItems().size() == 3);
 
     place(robot, KeyCode.DIGIT7);
     robot.clickOn("Export");
