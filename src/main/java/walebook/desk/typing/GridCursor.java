@@ -33,9 +33,18 @@ final class GridCursor {
     return at.getReadOnlyProperty();
   }
 
+  /**
+   * Goes to a cell, if one can type there. A field that takes the focus says so here: going where
+   * one is already must not fire within the firing, for the property then loses listeners that are
+   * let go meanwhile and stumbles over their places.
+   */
   void go(int row, String column) {
-    if (row >= 0 && row < rows.size() && rows.get(row).cell(column) != null) {
-      at.set(new Spot(row, column));
+    Spot next = new Spot(row, column);
+    if (!next.equals(at.get())
+        && row >= 0
+        && row < rows.size()
+        && rows.get(row).cell(column) != null) {
+      at.set(next);
     }
   }
 
