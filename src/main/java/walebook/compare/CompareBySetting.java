@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import walebook.record.Grain;
 import walebook.record.ResultLine;
@@ -23,6 +24,9 @@ public final class CompareBySetting {
           Factor.LENGTH,
           Factor.HEM_METHOD,
           Factor.FEED);
+
+  /** As settings are shown; what else a machine would read as a number is a name here. */
+  private static final Pattern NUMBER = Pattern.compile("-?[0-9]{1,15}(?:\\.[0-9]{1,15})?");
 
   private CompareBySetting() {}
 
@@ -92,21 +96,23 @@ public final class CompareBySetting {
     };
   }
 
+  /** Never 0 for two that differ: one of them would take the other's pieces with it. */
   private static int level(String left, String right) {
-    Double a = number(left);
-    Double b = number(right);
-    if (a != null && b != null) {
-      return Double.compare(a, b);
+    boolean first = NUMBER.matcher(left).matches();
+    boolean second = NUMBER.matcher(right).matches();
+    int order =
+        first && second
+            ? Double.compare(Double.parseDouble(left), Double.parseDouble(right))
+            : Integer.compare(rank(left, first), rank(right, second));
+    if (order != 0) {
+      return order;
     }
-    int order = String.CASE_INSENSITIVE_ORDER.compare(left, right);
-    return order != 0 ? order : left.compareTo(right);
+    int byLetters = String.CASE_INSENSITIVE_ORDER.compare(left, right);
+    return byLetters != 0 ? byLetters : left.compareTo(right);
   }
 
-  private static @Nullable Double number(String text) {
-    try {
-      return Double.valueOf(text);
-    } catch (NumberFormatException e) {
-      return null;
-    }
+  /** What is missing, then numbers, then words: mixed up they would go round in a circle. */
+  private static int rank(String level, boolean number) {
+    return level.isEmpty() ? 0 : number ? 1 : 2;
   }
 }

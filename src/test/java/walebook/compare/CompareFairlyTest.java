@@ -347,4 +347,35 @@ class CompareFairlyTest {
     assertThat(cell.pieces()).isEqualTo(2);
     assertThat(cell.shown()).isEqualTo(1.5);
   }
+
+  /** Two things that read as one number are two all the same: none of their pieces gets lost. */
+  @Test
+  void namesThatReadAsTheSameNumberStayApart() {
+    MadeClass made = new MadeClass();
+    made.onCloth("1").edge("Ada", 2, 1.0).edge("Bo", 2, 2.0);
+    made.onCloth("1d").edge("Ada", 2, 3.0).edge("Bo", 2, 4.0);
+    made.onCloth("01").edge("Ada", 2, 5.0).edge("Bo", 2, 6.0);
+    FairComparison found =
+        CompareFairly.of(
+            made.lines(),
+            FairQuestion.of(Outcome.EDGE_CHANGE, List.of(Factor.CLOTH)),
+            MadeClass.stretches(),
+            made.names(),
+            Set.of(),
+            null);
+    assertThat(found.rows()).hasSize(3);
+    assertThat(found.rows().stream().mapToInt(FairRow::pieces).sum()).isEqualTo(found.pieces());
+  }
+
+  /** Numbers come first, by size; a name that begins with a figure is a name. */
+  @Test
+  void theOrderOfLevelsGoesRoundInNoCircle() {
+    List<List<String>> mixed =
+        new java.util.ArrayList<>(List.of(List.of("2"), List.of("1a"), List.of("10")));
+    for (int i = 0; i < 3; i++) {
+      java.util.Collections.rotate(mixed, 1);
+      assertThat(mixed.stream().sorted(CompareBySetting.byLevels()))
+          .containsExactly(List.of("2"), List.of("10"), List.of("1a"));
+    }
+  }
 }
