@@ -3,6 +3,7 @@ package walebook.compare;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -64,7 +65,8 @@ public record FromControl(
   /**
    * A student's control.
    *
-   * @param mean of its values; a control that only held is a lower bound and not among them
+   * @param mean of its values; whose control only held, also once among several times, has none
+   *     here, since a mean without the furthest comes out too low
    */
   public record Own(
       UUID studentId, String who, @Nullable UUID machineId, double mean, int pieces) {}
@@ -151,12 +153,17 @@ public record FromControl(
       List<ResultLine> others =
           pieces.stream().filter(p -> !controls.contains(p.pieceId())).toList();
       Map<Hands, List<Double>> values = new LinkedHashMap<>();
+      Set<Hands> bounds = new HashSet<>();
       for (ResultLine each : own) {
         Double value = plain(each);
-        if (value != null && !held(each)) {
+        if (value != null) {
           values.computeIfAbsent(hands(each), key -> new ArrayList<>()).add(value);
         }
+        if (value != null && held(each)) {
+          bounds.add(hands(each));
+        }
       }
+      values.keySet().removeAll(bounds);
       Map<Hands, Double> means = new HashMap<>();
       List<Own> shown = new ArrayList<>();
       values.forEach(

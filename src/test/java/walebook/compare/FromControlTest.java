@@ -160,4 +160,19 @@ class FromControlTest {
     assertThat(found.rows().get(0).perStudent()).isNull();
     assertThat(says(found)).anyMatch(each -> each.contains("Of these 3 only held"));
   }
+
+  /** Without the one that held, the control would come out at 50, and all would lie above it. */
+  @Test
+  void aControlThatPartlyHeldIsKnownNoMoreThanOneThatHeld() {
+    MadeClass made = new MadeClass();
+    for (String who : List.of("Ada", "Bo", "Cy")) {
+      made.gave(who, 2, 50).control().held(who, 2, 95).control().gave(who, 1, 70, 72);
+    }
+    FromControl found = ask(made, FairQuestion.of(Outcome.SEAM_STRETCH, List.of(Factor.WIDTH)));
+    assertThat(found.rows()).isEmpty();
+    assertThat(found.own()).isEmpty();
+    assertThat(found.without()).containsExactly("Ada", "Bo", "Cy");
+    assertThat(found.counted().noControl()).isEqualTo(6);
+    assertThat(says(found)).noneMatch(each -> each.contains("above it"));
+  }
 }
