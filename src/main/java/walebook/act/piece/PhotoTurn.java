@@ -41,7 +41,7 @@ record PhotoTurn(int orientation) {
   private static PhotoTurn inTags(ByteBuffer tiff) {
     tiff.order(tiff.get(0) == 'I' ? ByteOrder.LITTLE_ENDIAN : ByteOrder.BIG_ENDIAN);
     int at = tiff.getInt(4);
-    if (at < 8 || at + 2 > tiff.limit()) {
+    if (at < 8 || at > tiff.limit() - 2) {
       return UPRIGHT;
     }
     int count = tiff.getShort(at) & 0xFFFF;

@@ -152,4 +152,15 @@ class AddPhotoTest {
   private static String code(Answer<ReadyPhoto> answer) {
     return answer.problems().get(0).code();
   }
+
+  /** The place of its directory, four bytes behind the sign for TIFF, lies beyond all files. */
+  @Test
+  void aTurnNotedNowhereIsNoTurn() throws IOException {
+    for (int last = 0; last < 16; last++) {
+      byte[] bytes = withExif(jpeg(40, 20), 6);
+      System.arraycopy(new byte[] {0x7F, -1, -1, (byte) (0xF0 + last)}, 0, bytes, 16, 4);
+      Path file = Files.write(folder.resolve("nowhere.jpg"), bytes);
+      assertThat(AddPhoto.read(file).value().widthPx()).isEqualTo(40);
+    }
+  }
 }
