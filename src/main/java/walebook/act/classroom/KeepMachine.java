@@ -3,6 +3,7 @@ package walebook.act.classroom;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -11,6 +12,7 @@ import walebook.book.Book;
 import walebook.book.Ids;
 import walebook.problem.Answer;
 import walebook.quantity.ReadNumber;
+import walebook.quantity.Show;
 import walebook.quantity.Unit;
 import walebook.record.Dial;
 import walebook.record.DialReading;
@@ -55,6 +57,9 @@ public final class KeepMachine {
     Double knife = form.length("needle-to-knife", 15);
     Double feedLeast = form.number("feed-least", 0.1, 1);
     Double feedMost = form.number("feed-most", 0.1, 4);
+    if (feedLeast != null && feedMost != null && feedLeast > feedMost) {
+      form.refuse("feed-most", "number.too-small", Show.upTo(feedLeast, 2));
+    }
     List<DialReading> dials = new ArrayList<>();
     dials.addAll(dials(form, "dial-lengths", Dial.LENGTH));
     dials.addAll(dials(form, "dial-widths", Dial.WIDTH));
@@ -102,7 +107,9 @@ public final class KeepMachine {
   }
 
   private static List<String> words(String text) {
-    return text.isBlank() ? List.of() : List.of(text.strip().split("[\\s;]+"));
+    return text.isBlank()
+        ? List.of()
+        : Arrays.stream(text.strip().split("[\\s;]+")).distinct().toList();
   }
 
   /** Reads pairs of dial number and sewn mm. */
