@@ -43,8 +43,7 @@ final class PairFindings {
     String second = wording.setting(pair.second());
     double estimate = Objects.requireNonNull(pair.estimate());
     if (pair.low() == null || pair.high() == null) {
-      says.add(
-          Message.of("compare.found.no-limits", first, second, n(pair.first()), n(pair.second())));
+      says.add(noLimits(first, second, n(pair.first()), n(pair.second()), estimate));
       return;
     }
     String apart = wording.apart(estimate);
@@ -66,6 +65,21 @@ final class PairFindings {
       double limit = measuring.limit(pieces(pair.first()), pieces(pair.second()));
       says.add(Message.of("compare.found.only-measuring", wording.apart(limit), unit));
     }
+  }
+
+  /** Without limits there are too few pieces, or the many there are don't scatter. */
+  private Message noLimits(
+      String first, String second, String many, String others, double estimate) {
+    return found.residualSd() == null
+        ? Message.of("compare.found.no-limits", first, second, many, others)
+        : Message.of(
+            "compare.found.no-scatter",
+            first,
+            second,
+            many,
+            others,
+            wording.apart(estimate),
+            wording.unit());
   }
 
   private static Message means(FairPair pair, String[] numbers) {

@@ -131,4 +131,23 @@ class AnyClassTest {
       }
     }
   }
+
+  /** Ten graded 5 and ten 3, by the same ten: that is not too few, but nothing scatters. */
+  @Test
+  void noScatterIsNotCalledTooFew() {
+    MadeClass made = new MadeClass();
+    for (int i = 0; i < 10; i++) {
+      made.grade("S" + i, 1, 5).grade("S" + i, 3, 3);
+    }
+    List<String> says =
+        FairFindings.of(made.ask(Outcome.GRADE, null), levels -> "width " + levels.get(0)).stream()
+            .map(WORDS::say)
+            .toList();
+    assertThat(says).noneMatch(each -> each.contains("too few"));
+    assertThat(says)
+        .contains(
+            "width 1 (pieces: 10) against width 3 (pieces: 10): 2.0 grades apart. Allowing"
+                + " for who sewed, nothing scatters here, so nothing tells how large a difference"
+                + " chance would make.");
+  }
 }
