@@ -22,6 +22,8 @@ public final class ControlFindings {
     /** The limits reach across nought. */
     EITHER,
     TOO_FEW,
+    /** Enough students, but all of them differ by the same. */
+    NO_SCATTER,
     SOME_HELD,
     ONLY_HELD
   }
@@ -107,7 +109,7 @@ public final class ControlFindings {
     }
     Interval interval = interval(row);
     if (interval == null) {
-      return Side.TOO_FEW;
+      return row.isEnough() ? Side.NO_SCATTER : Side.TOO_FEW;
     }
     if (interval.low() > 0) {
       return Side.ABOVE;
@@ -145,6 +147,7 @@ public final class ControlFindings {
           pieces == 1
               ? Message.of("compare.control.one", numbers)
               : Message.of("compare.control.too-few", numbers);
+      case NO_SCATTER -> Message.of("compare.control.no-scatter", numbers);
       case SOME_HELD -> Message.of("compare.control.some-held", numbers);
       case ONLY_HELD ->
           pieces == 1

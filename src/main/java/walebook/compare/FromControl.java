@@ -100,14 +100,18 @@ public record FromControl(
       return (int) apart.stream().filter(each -> each.piece().atLeast()).count();
     }
 
+    /** True with so many students that their mean could have an interval. */
+    boolean isEnough() {
+      return perStudent != null && perStudent.n() >= LEAST_STUDENTS;
+    }
+
     /**
      * t-interval of the mean difference over students; null with fewer than three of them, since
-     * with one degree of freedom it spans more than anything could measure.
+     * with one degree of freedom it spans more than anything could measure, and where all of them
+     * differ by the same.
      */
     public @Nullable Interval interval(double confidence) {
-      return perStudent == null || perStudent.n() < LEAST_STUDENTS
-          ? null
-          : perStudent.tInterval(confidence);
+      return perStudent != null && isEnough() ? perStudent.tInterval(confidence) : null;
     }
   }
 

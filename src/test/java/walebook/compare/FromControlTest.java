@@ -175,4 +175,19 @@ class FromControlTest {
     assertThat(found.counted().noControl()).isEqualTo(6);
     assertThat(says(found)).noneMatch(each -> each.contains("above it"));
   }
+
+  /** Five students, each one grade better: no few, but nothing scatters. */
+  @Test
+  void equalDifferencesAreNotCalledTooFew() {
+    MadeClass made = new MadeClass();
+    for (String who : List.of("Ada", "Bo", "Cy", "Di", "Ed")) {
+      made.grade(who, 2, 3).control().grade(who, 1, 4);
+    }
+    FromControl found = ask(made, FairQuestion.of(Outcome.GRADE, List.of(Factor.WIDTH)));
+    assertThat(says(found))
+        .contains(
+            "width 1: pieces 5, students 5, from 1.0 to 1.0 grades off their own control. On"
+                + " average the same for each student, so nothing tells how large a difference"
+                + " chance would make.");
+  }
 }

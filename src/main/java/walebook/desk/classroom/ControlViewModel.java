@@ -150,6 +150,7 @@ public final class ControlViewModel extends AskingModel<ControlViewModel.Found> 
       case BELOW -> "desk.class.control.below";
       case EITHER -> "desk.class.control.either";
       case TOO_FEW -> "desk.class.control.too-few";
+      case NO_SCATTER -> "desk.class.control.no-scatter";
       case SOME_HELD -> "desk.class.control.some-held";
       case ONLY_HELD -> "desk.class.control.only-held";
     };
