@@ -16,6 +16,7 @@ import walebook.act.classroom.SettingWords;
 import walebook.compare.odd.OddFindings;
 import walebook.compare.odd.OddReading;
 import walebook.desk.common.FormFields;
+import walebook.desk.common.Latest;
 import walebook.desk.common.Notice;
 import walebook.desk.common.Session;
 import walebook.desk.common.Wish;
@@ -36,6 +37,7 @@ public final class OddViewModel extends AskingModel<List<OddViewModel.Row>> {
   private static final String GRADE = "grade";
 
   private final Session session;
+  private final Latest choosing;
   private final Words words;
   private final MarkReading mark;
   private final CorrectReading correct;
@@ -77,6 +79,7 @@ public final class OddViewModel extends AskingModel<List<OddViewModel.Row>> {
   public OddViewModel(FiltersViewModel filters) {
     super(filters);
     this.session = session();
+    this.choosing = new Latest(session);
     this.words = words();
     this.mark = new MarkReading(session.book(), session.clock());
     this.correct = new CorrectReading(session.book(), session.clock());
@@ -143,12 +146,13 @@ public final class OddViewModel extends AskingModel<List<OddViewModel.Row>> {
 
   /** Looks at a value; it is chosen once what stands in its fields was read. */
   void choose(@Nullable Row row) {
+    choosing.drop();
     if (row == null) {
       choose(null, new Standing(Map.of(), Unit.MM));
       return;
     }
     OddReading odd = row.odd();
-    session.run(
+    choosing.read(
         progress ->
             new Standing(
                 correct.standing(odd.value(), odd.targetId()), session.book().info().lengthUnit()),

@@ -9,6 +9,7 @@ import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import walebook.compare.ClassProgress;
+import walebook.desk.common.Latest;
 import walebook.desk.common.Session;
 import walebook.desk.common.Wish;
 import walebook.drawing.DoneTable;
@@ -22,12 +23,14 @@ public final class ProgressViewModel {
   private static final int LESSONS_ON_BOARD = 8;
 
   private final Session session;
+  private final Latest reading;
   private final ObservableList<Lesson> lessons = FXCollections.observableArrayList();
   private final ObservableList<ProgressRow> rows = FXCollections.observableArrayList();
   private final ReadOnlyBooleanWrapper loaded = new ReadOnlyBooleanWrapper(this, "loaded");
 
   public ProgressViewModel(Session session) {
     this.session = session;
+    this.reading = new Latest(session);
     session.schoolClassProperty().addListener((from, old, now) -> read());
     session.namesHiddenProperty().addListener((from, old, now) -> read());
     session.changesProperty().addListener((from, old, now) -> read());
@@ -145,10 +148,11 @@ public final class ProgressViewModel {
   private void read() {
     SchoolClass of = session.schoolClassProperty().get();
     if (of == null) {
+      reading.drop();
       show(new ClassProgress(List.of(), List.of()));
       return;
     }
-    session.run(progress -> ClassProgress.of(session.book(), of.id()), this::show);
+    reading.read(progress -> ClassProgress.of(session.book(), of.id()), this::show);
   }
 
   private void show(ClassProgress progress) {

@@ -15,8 +15,8 @@ import javafx.collections.ObservableList;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
 import walebook.book.PieceFilter;
+import walebook.desk.common.Latest;
 import walebook.desk.common.Session;
-import walebook.desk.common.Task;
 import walebook.record.SchoolClass;
 
 /** The list of pieces with its filters; reads anew when a filter or the book changes. */
@@ -34,8 +34,9 @@ public final class PieceListViewModel {
   private final ObservableList<PieceRow> rows = FXCollections.observableArrayList();
   private final ObservableList<PieceRow> rowsView = FXCollections.unmodifiableObservableList(rows);
   private final ReadOnlyStringWrapper count = new ReadOnlyStringWrapper(this, "count", "");
-  private @Nullable Task reading;
-  private boolean offering;
+  private final Latest offering;
+  private final Latest reading;
+  private boolean filling;
 
   /** One filter: what can be chosen, and what is. */
   public record Filter(ObservableList<Choice> choices, ObjectProperty<@Nullable Choice> chosen) {
@@ -66,6 +67,8 @@ public final class PieceListViewModel {
 
   public PieceListViewModel(Session session) {
     this.session = session;
+    this.offering = new Latest(session);
+    this.reading = new Latest(session);
     this.any = new Choice("", session.words().say("desk.pieces.any"));
     this.classes = new Filter(any);
     this.lessons = new Filter(any);
@@ -125,12 +128,12 @@ public final class PieceListViewModel {
   }
 
   private void refresh() {
-    if (offering) {
+    if (filling) {
       return;
     }
     UUID classId = classes.id();
     boolean hidden = session.namesHiddenProperty().get();
-    session.run(progress -> offer(classId, hidden), this::offer);
+    offering.read(progress -> offer(classId, hidden), this::offer);
   }
 
   private Offer offer(@Nullable UUID classId, boolean hidden) {
@@ -154,22 +157,18 @@ public final class PieceListViewModel {
   }
 
   private void offer(Offer next) {
-    offering = true;
+    filling = true;
     classes.offer(next.classes());
     lessons.offer(next.lessons());
     students.offer(next.students());
     cloths.offer(next.cloths());
-    offering = false;
+    filling = false;
     read();
   }
 
   private void read() {
-    if (offering) {
+    if (filling) {
       return;
-    }
-    Task before = reading;
-    if (before != null) {
-      before.cancel();
     }
     PieceFilter filter =
         PieceFilter.ALL
@@ -180,7 +179,7 @@ public final class PieceListViewModel {
             .with(search.get())
             .page(MOST_ROWS, 0);
     boolean hidden = session.namesHiddenProperty().get();
-    reading = session.run(progress -> find(filter, hidden), this::found);
+    reading.read(progress -> find(filter, hidden), this::found);
   }
 
   private Found find(PieceFilter filter, boolean hidden) {

@@ -15,6 +15,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import org.jspecify.annotations.Nullable;
 import walebook.act.piece.MyPlan;
+import walebook.desk.common.Latest;
 import walebook.desk.common.NotesViewModel;
 import walebook.desk.common.Notice;
 import walebook.desk.common.Session;
@@ -43,6 +44,7 @@ public final class PiecesViewModel {
   }
 
   private final Session session;
+  private final Latest lookingForNext;
   private final PieceListViewModel list;
   private final ReadOnlyBooleanWrapper clothMissing =
       new ReadOnlyBooleanWrapper(this, "clothMissing");
@@ -65,6 +67,7 @@ public final class PiecesViewModel {
    */
   public PiecesViewModel(Session session, Unit lengthUnit) {
     this.session = session;
+    this.lookingForNext = new Latest(session);
     this.list = new PieceListViewModel(session);
     this.form = new LogFormViewModel(session, lengthUnit, this::saved);
     this.piece = new OnePieceViewModel(session);
@@ -366,10 +369,11 @@ public final class PiecesViewModel {
     SchoolClass inClass = session.schoolClassProperty().get();
     Student student = session.studentProperty().get();
     if (inClass == null || student == null) {
+      lookingForNext.drop();
       next.set(null);
       return;
     }
-    session.run(
+    lookingForNext.read(
         progress -> Optional.ofNullable(next(inClass.id(), student.id())),
         found -> next.set(found.orElse(null)));
   }

@@ -16,6 +16,7 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
+import walebook.desk.common.Latest;
 import walebook.desk.common.PlainLetters;
 import walebook.desk.common.Session;
 import walebook.desk.common.Wish;
@@ -29,6 +30,8 @@ public final class TodayViewModel {
   private static final String CLOTHS = "cloths";
 
   private final Session session;
+  private final Latest roomReading;
+  private final Latest dayReading;
   private final ObservableList<SchoolClass> classes = FXCollections.observableArrayList();
   private final ObservableList<Student> students = FXCollections.observableArrayList();
   private final ObservableList<Student> found = FXCollections.observableArrayList();
@@ -47,6 +50,8 @@ public final class TodayViewModel {
 
   public TodayViewModel(Session session) {
     this.session = session;
+    this.roomReading = new Latest(session);
+    this.dayReading = new Latest(session);
     search.addListener((from, old, now) -> filter());
     session.schoolClassProperty().addListener((from, old, now) -> classChosen(old, now));
     session.studentProperty().addListener((from, old, now) -> readDay());
@@ -180,7 +185,7 @@ public final class TodayViewModel {
 
   private void readRoom() {
     SchoolClass now = session.schoolClassProperty().get();
-    session.run(progress -> room(now), this::show);
+    roomReading.read(progress -> room(now), this::show);
   }
 
   private Room room(@Nullable SchoolClass chosen) {
@@ -226,17 +231,10 @@ public final class TodayViewModel {
     SchoolClass inClass = session.schoolClassProperty().get();
     Student student = session.studentProperty().get();
     if (inClass == null || student == null) {
+      dayReading.drop();
       day.set(null);
       return;
     }
-    session.run(
-        progress -> new LoadDay(session).of(inClass.id(), student.id()),
-        read -> {
-          // Somebody else may have sat down meanwhile.
-          Student now = session.studentProperty().get();
-          if (now != null && now.id().equals(student.id())) {
-            day.set(read);
-          }
-        });
+    dayReading.read(progress -> new LoadDay(session).of(inClass.id(), student.id()), day::set);
   }
 }

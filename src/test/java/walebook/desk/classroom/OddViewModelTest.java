@@ -4,9 +4,12 @@ import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.book.Classroom;
+import walebook.desk.LastFirst;
+import walebook.desk.PlannedClass;
 import walebook.desk.Sessions;
 import walebook.desk.common.Session;
 import walebook.desk.common.Wish;
@@ -130,6 +133,28 @@ class OddViewModelTest {
       model.choose(seam(model));
       assertThat(model.fieldName("end-length")).isEqualTo("length reached, in (now 20.08)");
       assertThat(model.rightName()).isEqualTo("the right one, in");
+    }
+  }
+
+  @Test
+  void theValueThatWasChosenLastIsLookedAt() {
+    try (Classroom room = Classroom.in(folder.resolve("late.walebook"))) {
+      odd(room);
+      odd(room);
+      LastFirst work = new LastFirst();
+      Session session = Sessions.bare(room.book, work.worker(), PlannedClass.OneFile.NONE);
+      session.schoolClassProperty().set(room.schoolClass);
+      OddViewModel model = model(session);
+      work.workAll();
+      List<OddViewModel.Row> rows = requireNonNull(model.foundProperty().get());
+      model.choose(rows.get(0));
+      model.choose(rows.get(1));
+      work.workAll();
+      assertThat(model.chosenProperty().get()).isEqualTo(rows.get(1));
+      model.choose(rows.get(0));
+      model.choose(null);
+      work.workAll();
+      assertThat(model.chosenProperty().get()).isNull();
     }
   }
 }

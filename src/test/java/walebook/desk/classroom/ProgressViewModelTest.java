@@ -9,11 +9,15 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.book.Classroom;
+import walebook.book.Ids;
 import walebook.compare.ClassProgress;
+import walebook.desk.LastFirst;
+import walebook.desk.PlannedClass;
 import walebook.desk.RoomBook;
 import walebook.desk.Sessions;
 import walebook.desk.common.Session;
 import walebook.drawing.DoneTable;
+import walebook.record.SchoolClass;
 
 class ProgressViewModelTest {
   @TempDir Path folder;
@@ -67,5 +71,25 @@ class ProgressViewModelTest {
 
   private static ProgressRow sewn(Classroom room, @Nullable LocalDate last) {
     return new ProgressRow("", new ClassProgress.Row(room.first, List.of(), 0, 0, last));
+  }
+
+  @Test
+  void anAnswerThatComesLateSaysNothingOfTheClassInHand() {
+    try (Classroom room = Classroom.in(folder.resolve("late.walebook"))) {
+      SchoolClass other =
+          new SchoolClass(Ids.next(), room.term.id(), null, "Tuesday", "", Classroom.FRESH);
+      room.book.classes().add(other);
+      LastFirst work = new LastFirst();
+      Session session = Sessions.bare(room.book, work.worker(), PlannedClass.OneFile.NONE);
+      session.schoolClassProperty().set(room.schoolClass);
+      ProgressViewModel model = new ProgressViewModel(session);
+      session.schoolClassProperty().set(other);
+      work.workAll();
+      assertThat(model.rows()).isEmpty();
+      session.schoolClassProperty().set(room.schoolClass);
+      session.schoolClassProperty().set(null);
+      work.workAll();
+      assertThat(model.rows()).isEmpty();
+    }
   }
 }

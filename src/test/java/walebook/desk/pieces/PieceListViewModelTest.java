@@ -9,10 +9,13 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.book.Classroom;
+import walebook.book.Ids;
+import walebook.desk.LastFirst;
 import walebook.desk.PlannedClass;
 import walebook.desk.common.Session;
 import walebook.desk.common.Worker;
 import walebook.record.PullReading;
+import walebook.record.SchoolClass;
 import walebook.record.SeamEnd;
 
 @SuppressWarnings("NullAway.Init")
@@ -94,5 +97,26 @@ class PieceListViewModelTest {
 
   private static Choice choice(List<Choice> choices, String name) {
     return choices.stream().filter(each -> each.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  @Test
+  void choicesThatComeLateAreNoneOfTheClassInHand() {
+    SchoolClass other =
+        new SchoolClass(Ids.next(), made.room.term.id(), null, "Tuesday", "", Classroom.FRESH);
+    made.room.book.classes().add(other);
+    LastFirst work = new LastFirst();
+    PieceListViewModel list =
+        new PieceListViewModel(made.sitting(work.worker(), PlannedClass.OneFile.NONE));
+    work.workAll();
+    assertThat(list.lessons().choices()).hasSize(2);
+    list.classes().chosen().set(choice(list.classes().choices(), "Monday evening"));
+    list.searchProperty().set("jersey");
+    list.classes().chosen().set(choice(list.classes().choices(), "Tuesday"));
+    work.workAll();
+    assertThat(list.lessons().choices()).hasSize(1);
+    list.classes().chosen().set(choice(list.classes().choices(), "Monday evening"));
+    list.classes().chosen().set(choice(list.classes().choices(), "Tuesday"));
+    work.workAll();
+    assertThat(list.lessons().choices()).hasSize(1);
   }
 }

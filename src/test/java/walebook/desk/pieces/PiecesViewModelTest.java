@@ -19,6 +19,7 @@ import walebook.act.history.StepBack;
 import walebook.act.piece.PieceField;
 import walebook.act.piece.ReadyPhoto;
 import walebook.book.PieceFilter;
+import walebook.desk.LastFirst;
 import walebook.desk.PlannedClass;
 import walebook.desk.common.Session;
 import walebook.desk.common.Wish;
@@ -472,5 +473,19 @@ class PiecesViewModelTest {
     session.studentProperty().set(null);
     place.logOwn();
     assertThat(Objects.requireNonNull(session.wishProperty().get()).place()).isEqualTo("today");
+  }
+
+  @Test
+  void theNextPieceOfWhoSatHereBeforeIsNotOffered() {
+    LastFirst work = new LastFirst();
+    Session later = made.sitting(work.worker(), PlannedClass.OneFile.NONE);
+    PiecesViewModel pieces = new PiecesViewModel(later, Unit.MM);
+    later.studentProperty().set(made.room.second);
+    work.workAll();
+    assertThat(pieces.nextProperty().get()).isNull();
+    later.studentProperty().set(made.room.first);
+    later.studentProperty().set(null);
+    work.workAll();
+    assertThat(pieces.nextProperty().get()).isNull();
   }
 }

@@ -15,6 +15,7 @@ import walebook.book.Book;
 import walebook.book.Classroom;
 import walebook.book.Ids;
 import walebook.book.open.SqliteFiles;
+import walebook.desk.LastFirst;
 import walebook.desk.MeasuredClass;
 import walebook.desk.PlannedClass;
 import walebook.desk.Sessions;
@@ -27,6 +28,7 @@ import walebook.record.Lesson;
 import walebook.record.PieceCode;
 import walebook.record.PlannedPiece;
 import walebook.record.ReadingLine;
+import walebook.record.SchoolClass;
 import walebook.record.SeamEnd;
 import walebook.record.Student;
 import walebook.record.TestPiece;
@@ -272,6 +274,22 @@ class TodayViewModelTest {
       TodayViewModel today = new TodayViewModel(session);
       today.schoolClassProperty().set(null);
       assertThat(today.studentProperty().get()).isNull();
+    }
+  }
+
+  @Test
+  void anAnswerThatComesLateOffersNobodyOfAnotherClass() {
+    try (PlannedClass made = PlannedClass.in(folder.resolve("late.walebook"), 1)) {
+      SchoolClass other =
+          new SchoolClass(Ids.next(), made.room.term.id(), null, "Tuesday", "", Classroom.FRESH);
+      made.room.book.classes().add(other);
+      LastFirst work = new LastFirst();
+      Session session = made.sitting(work.worker(), PlannedClass.OneFile.NONE);
+      TodayViewModel today = new TodayViewModel(session);
+      session.schoolClassProperty().set(other);
+      work.workAll();
+      assertThat(today.found()).isEmpty();
+      assertThat(today.dayProperty().get()).isNull();
     }
   }
 }
