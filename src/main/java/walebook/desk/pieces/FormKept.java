@@ -2,6 +2,7 @@ package walebook.desk.pieces;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import walebook.act.piece.KeepDraft;
 import walebook.act.piece.PieceEntry;
 import walebook.act.piece.ReadyPhoto;
 import walebook.desk.common.Session;
@@ -52,6 +53,25 @@ final class FormKept {
       new FormDraft(session.book(), start).keep(entry, others);
       done(form, edit, others);
     }
+  }
+
+  /** What was typed while the piece was being saved waits as its mending. */
+  void typedSince(SavedForms.Saved saved, PieceEntry now) {
+    if (!now.equals(saved.entry())) {
+      session.run(
+          progress -> {
+            new KeepDraft(session.book()).keepMending(now);
+            return now;
+          },
+          done -> {});
+    }
+  }
+
+  /** A form whose save was refused after another was begun waits as its draft. */
+  void refused(SavedForms.Saved form) {
+    session.run(
+        progress -> new FormDraft(session.book(), form.start()).keep(form.entry(), form.photos()),
+        done -> {});
   }
 
   private void done(int of, int edit, @Nullable List<ReadyPhoto> others) {

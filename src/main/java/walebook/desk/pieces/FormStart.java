@@ -6,6 +6,7 @@ import walebook.act.piece.PieceEntry;
 import walebook.act.piece.PieceField;
 import walebook.act.piece.PieceRoom;
 import walebook.act.piece.ReadyPhoto;
+import walebook.record.Student;
 import walebook.record.TestPiece;
 
 /**
@@ -48,6 +49,12 @@ record FormStart(
   /** True for a new piece of which nothing was typed before. */
   boolean isFresh() {
     return mending == null && before == null && !resumed;
+  }
+
+  /** Said large on the form: on a shared screen the next one is somebody else. */
+  String whose(boolean namesHidden) {
+    Student student = room.student(entry.studentId());
+    return student == null ? "" : (namesHidden ? student.alias() : student.name()) + " · ";
   }
 
   /** The same with photos chosen before. */

@@ -26,7 +26,6 @@ import walebook.desk.common.Session;
 import walebook.problem.Answer;
 import walebook.problem.Problem;
 import walebook.quantity.Unit;
-import walebook.record.Student;
 import walebook.record.TestPiece;
 import walebook.seam.NextTry;
 
@@ -198,21 +197,11 @@ public final class LogFormViewModel {
     whole.set("");
     attention.set(null);
     cautions.begin(next);
-    title.set(whose(next) + next.title());
+    title.set(next.whose(session.namesHiddenProperty().get()) + next.title());
     note.set(next.note());
     afterSaving = null;
     moreOpen.set(next.inHand() != null && next.inHand().group() == PieceField.Group.MORE);
     follow(next);
-  }
-
-  /** Said large on the form: on a shared screen the next one is somebody else. */
-  private String whose(FormStart next) {
-    Student student = next.room().student(next.entry().studentId());
-    if (student == null) {
-      return "";
-    }
-    boolean hidden = session.namesHiddenProperty().get();
-    return (hidden ? student.alias() : student.name()) + " · ";
   }
 
   /** Saves the piece; a second call confirms what was only asked about. */
@@ -226,6 +215,10 @@ public final class LogFormViewModel {
       whole.set(session.words().say("desk.pieces.nothing-typed"));
       return;
     }
+    NextTry next = afterSaving;
+    if (photos.isReading(() -> saveThen(next))) {
+      return;
+    }
     busy.set(true);
     PieceEntry entry = fields.typed(now.entry());
     SavedForms.Saved form = new SavedForms.Saved(now.typed(entry, ""), photos.photos());
@@ -235,12 +228,12 @@ public final class LogFormViewModel {
         .background()
         .run(
             progress -> act.save(entry, confirmed),
-            answer -> answered(answer, form),
+            answer -> answered(answer, now, form),
             this::savingFailed);
   }
 
   /** Saves the piece and asks for another attempt with one change once it is on the disk. */
-  void saveThen(NextTry next) {
+  void saveThen(@Nullable NextTry next) {
     afterSaving = next;
     save();
   }
@@ -366,13 +359,22 @@ public final class LogFormViewModel {
     }
   }
 
-  private void answered(Answer<TestPiece> answer, SavedForms.Saved form) {
+  private void answered(Answer<TestPiece> answer, FormStart of, SavedForms.Saved form) {
     busy.set(false);
+    // Another form may have been begun meanwhile, and is not the one that is answered.
+    boolean other = !of.equals(start);
     if (answer.isGood()) {
-      start = null;
-      edits.set(0);
+      if (!other) {
+        kept.typedSince(form, fields.typed(of.entry()));
+        start = null;
+        edits.set(0);
+      }
       lastSaved = form;
       saved.accept(answer.value());
+      return;
+    }
+    if (other) {
+      kept.refused(form);
       return;
     }
     askedAbout = answer.problems();

@@ -22,6 +22,9 @@ public final class PhotosViewModel {
   private final ObservableList<ReadyPhoto> photosView =
       FXCollections.unmodifiableObservableList(photos);
   private List<ReadyPhoto> kept = List.of();
+  private int form;
+  private int reading;
+  private @Nullable Runnable waiting;
   private final ReadOnlyObjectWrapper<@Nullable Problem> problem =
       new ReadOnlyObjectWrapper<>(this, "problem");
 
@@ -52,8 +55,43 @@ public final class PhotosViewModel {
   /** Takes files that were dropped or picked. */
   public void add(List<Path> files) {
     problem.set(null);
+    int of = form;
     for (Path file : files) {
-      session.run(progress -> AddPhoto.read(file), this::taken);
+      reading++;
+      session
+          .background()
+          .run(
+              progress -> AddPhoto.read(file),
+              answer -> taken(answer, of),
+              fault -> {
+                goOn(of, false);
+                session.unexpected(fault);
+              });
+    }
+  }
+
+  /**
+   * Whether files are still being read.
+   *
+   * @param then done once all are photos, in the place of what was to be done before; not at all
+   *     where one is none, or another form is filled first
+   */
+  boolean isReading(Runnable then) {
+    waiting = reading > 0 ? then : null;
+    return reading > 0;
+  }
+
+  private void goOn(int of, boolean good) {
+    if (of != form) {
+      return;
+    }
+    reading--;
+    Runnable then = waiting;
+    if (!good || reading == 0) {
+      waiting = null;
+    }
+    if (good && reading == 0 && then != null) {
+      then.run();
     }
   }
 
@@ -68,6 +106,9 @@ public final class PhotosViewModel {
    */
   void put(List<ReadyPhoto> next, List<ReadyPhoto> inDraft) {
     kept = List.copyOf(inDraft);
+    form++;
+    reading = 0;
+    waiting = null;
     photos.setAll(next);
     problem.set(null);
   }
@@ -85,11 +126,13 @@ public final class PhotosViewModel {
     }
   }
 
-  private void taken(Answer<ReadyPhoto> answer) {
-    if (answer.isGood()) {
+  /** A photo that was picked for another form is none of this one's. */
+  private void taken(Answer<ReadyPhoto> answer, int of) {
+    if (of == form && answer.isGood()) {
       photos.add(answer.value());
-    } else {
+    } else if (of == form) {
       problem.set(answer.problems().get(0));
     }
+    goOn(of, answer.isGood());
   }
 }

@@ -354,7 +354,13 @@ public final class PiecesViewModel {
     if (typed != null) {
       savedForms.keep(typed);
     }
+    boolean goesOn = form.pieceId() != null;
     session.changed();
+    if (goesOn) {
+      // Another form was begun while this one was being saved.
+      say(session.words().say("desk.pieces.saved", PieceCode.spoken(logged.code())));
+      return;
+    }
     NextTry next = form.takeNext();
     if (next != null) {
       again(logged.id(), next);

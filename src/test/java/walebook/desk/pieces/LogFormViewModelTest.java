@@ -14,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import walebook.act.piece.KeepDraft;
 import walebook.act.piece.PieceField;
 import walebook.book.PieceFilter;
+import walebook.desk.LastFirst;
 import walebook.desk.PlannedClass;
 import walebook.desk.common.Session;
 import walebook.desk.common.Worker;
@@ -313,5 +314,56 @@ class LogFormViewModelTest {
       assertThat(saved.get(0).measure().counting())
           .isEqualTo(new PullReading(2, SeamEnd.GAVE, 149));
     }
+  }
+
+  /** A save waits while something large is written; hands go on typing. */
+  @Test
+  void whatIsTypedWhileASaveIsUnderWayWaitsAsItsMending() {
+    LastFirst work = new LastFirst();
+    Session slow = made.sitting(work.worker(), PlannedClass.OneFile.NONE);
+    LogFormViewModel typing = new LogFormViewModel(slow, Unit.MM, saved::add);
+    typing.begin(planned(0));
+    typing.field(PieceField.END).textProperty().set("held");
+    typing.field(PieceField.END_LENGTH).textProperty().set("155");
+    typing.save();
+    typing.field(PieceField.REMARK).textProperty().set("thread shredded");
+    work.workAll();
+    assertThat(saved).hasSize(1);
+    FormStart mend = Objects.requireNonNull(new LoadForm(session).mend(saved.get(0).id()));
+    assertThat(mend.entry().at(PieceField.REMARK)).isEqualTo("thread shredded");
+    assertThat(mend.entry().at(PieceField.END_LENGTH)).contains("155");
+  }
+
+  @Test
+  void aSaveThatEndsLateLeavesTheFormThatWasBegunSince() {
+    LastFirst work = new LastFirst();
+    Session slow = made.sitting(work.worker(), PlannedClass.OneFile.NONE);
+    LogFormViewModel typing = new LogFormViewModel(slow, Unit.MM, saved::add);
+    typing.begin(planned(0));
+    typing.field(PieceField.END).textProperty().set("held");
+    typing.field(PieceField.END_LENGTH).textProperty().set("155");
+    typing.save();
+    typing.begin(planned(1));
+    typing.field(PieceField.REMARK).textProperty().set("of the second");
+    work.workAll();
+    assertThat(saved).hasSize(1);
+    typing.rest();
+    assertThat(planned(1).entry().at(PieceField.REMARK)).isEqualTo("of the second");
+  }
+
+  @Test
+  void whatALateSaveAsksIsNotAskedOfTheFormThatWasBegunSince() {
+    LastFirst work = new LastFirst();
+    Session slow = made.sitting(work.worker(), PlannedClass.OneFile.NONE);
+    LogFormViewModel typing = new LogFormViewModel(slow, Unit.MM, saved::add);
+    typing.begin(planned(0));
+    typing.field(PieceField.END).textProperty().set("held");
+    typing.field(PieceField.END_LENGTH).textProperty().set("900");
+    typing.save();
+    typing.begin(planned(1));
+    work.workAll();
+    assertThat(saved).isEmpty();
+    assertThat(typing.askingProperty().get()).isFalse();
+    assertThat(planned(0).entry().at(PieceField.END_LENGTH)).isEqualTo("900");
   }
 }

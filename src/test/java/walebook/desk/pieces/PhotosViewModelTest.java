@@ -19,6 +19,7 @@ import walebook.act.piece.PieceEntry;
 import walebook.act.piece.PieceField;
 import walebook.act.piece.ReadyPhoto;
 import walebook.book.PieceFilter;
+import walebook.desk.LastFirst;
 import walebook.desk.PlannedClass;
 import walebook.desk.common.Background;
 import walebook.desk.common.Session;
@@ -129,6 +130,58 @@ class PhotosViewModelTest {
       photos.pick();
       photos.remove(photos.photos().get(0));
       assertThat(photos.photos()).isEmpty();
+    }
+  }
+
+  private static FormStart start(PlannedClass made, Session session, int place) {
+    return Objects.requireNonNull(
+        new LoadForm(session)
+            .planned(made.room.schoolClass.id(), made.room.first.id(), made.planned(place)));
+  }
+
+  /** A large photo takes its time; whose piece it is doesn't change meanwhile. */
+  @Test
+  void aPhotoStillBeingReadGoesWithThePieceItWasPickedForOrWithNone() throws IOException {
+    try (PlannedClass made = PlannedClass.in(folder.resolve("late.walebook"), 1)) {
+      LastFirst work = new LastFirst();
+      Session session = made.sitting(work.worker(), new PlannedClass.OneFile(photo()));
+      LogFormViewModel form = new LogFormViewModel(session, Unit.MM, piece -> {});
+      form.begin(start(made, session, 0));
+      form.photos().pick();
+      form.begin(start(made, session, 1));
+      work.workAll();
+      assertThat(form.photos().photos()).isEmpty();
+      form.photos().pick();
+      form.field(PieceField.END).textProperty().set("held");
+      form.field(PieceField.END_LENGTH).textProperty().set("155");
+      form.save();
+      form.save();
+      work.workAll();
+      TestPiece piece =
+          assertThat(made.room.book.pieces().list(PieceFilter.ALL)).singleElement().actual();
+      assertThat(made.room.book.photos().ofPiece(piece.id())).hasSize(1);
+    }
+  }
+
+  /** Whoever pressed Save before the file was read is told first that it is no photo. */
+  @Test
+  void aSaveThatWaitsForAPhotoIsNoneWhereTheFileIsNoPhoto() throws IOException {
+    Path text = Files.writeString(folder.resolve("notes.txt"), "no picture");
+    try (PlannedClass made = PlannedClass.in(folder.resolve("wait.walebook"), 1)) {
+      LastFirst work = new LastFirst();
+      Session session = made.sitting(work.worker(), new PlannedClass.OneFile(text));
+      LogFormViewModel form = new LogFormViewModel(session, Unit.MM, piece -> {});
+      form.begin(start(made, session, 0));
+      form.field(PieceField.END).textProperty().set("held");
+      form.field(PieceField.END_LENGTH).textProperty().set("155");
+      form.photos().pick();
+      form.save();
+      work.workAll();
+      assertThat(made.room.book.pieces().list(PieceFilter.ALL)).isEmpty();
+      assertThat(form.photos().problemProperty().get()).isNotNull();
+      form.save();
+      work.workAll();
+      assertThat(made.room.book.pieces().list(PieceFilter.ALL)).hasSize(1);
     }
   }
 }
