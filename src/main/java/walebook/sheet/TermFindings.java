@@ -41,12 +41,8 @@ public record TermFindings(
     int unseenReadings,
     Set<UUID> readingsAside,
     Map<UUID, Map<Grain, ClothStretch>> stretches) {
-  /** What settings are told apart by in the fair comparison, as far as the pieces differ in it. */
-  private static final List<Factor> TELLING =
-      List.of(Factor.STITCH, Factor.WIDTH, Factor.HEM_METHOD, Factor.FEED);
-
-  /** With more of them each setting would have too few pieces to say anything. */
-  private static final int MOST_FACTORS = 2;
+  /** A fit takes the cube of its settings; a class that teaches has some tens of them. */
+  private static final int MOST_SETTINGS = 400;
 
   private static final List<Outcome> FAIRLY =
       List.of(Outcome.HELD, Outcome.SEAM_SHARE, Outcome.EDGE_CHANGE, Outcome.GRADE, Outcome.TIME);
@@ -85,8 +81,24 @@ public record TermFindings(
         stretches);
   }
 
+  /**
+   * All that the comparison tells settings apart by, as a class is first asked; of more settings
+   * than a fit takes, the last are let go, and the cloth never.
+   */
   private static List<Factor> telling(TalliedComparison comparison) {
-    return TELLING.stream().filter(comparison.factors()::contains).limit(MOST_FACTORS).toList();
+    List<Factor> factors = comparison.factors();
+    int kept = factors.size();
+    while (kept > 1 && settings(comparison, kept) > MOST_SETTINGS) {
+      kept--;
+    }
+    return factors.subList(0, kept);
+  }
+
+  private static long settings(TalliedComparison comparison, int factors) {
+    return comparison.rows().stream()
+        .map(row -> row.levels().subList(0, factors))
+        .distinct()
+        .count();
   }
 
   private static List<FairFigures> fair(
