@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import walebook.book.Book;
 import walebook.compare.ClothStretch;
 import walebook.compare.CompareBySetting;
@@ -30,7 +31,7 @@ import walebook.record.MarkedValue;
  * @param fair the same freed from who sewed what, one for each outcome that has a value
  * @param odd tells what deserves a second look
  * @param unseen how many pieces have an odd value that nobody has looked at yet
- * @param unseenReadings how many readings of cloths are odd and not looked at yet
+ * @param unseenReadings how many readings of cloths that go out are odd and not looked at yet
  * @param readingsAside keys of the readings of cloths that are set aside
  */
 public record TermFindings(
@@ -76,7 +77,7 @@ public record TermFindings(
         fair(tally, telling(comparison), stretches, names),
         odd,
         scan.unseen(odd),
-        unseen(book, readings, names, classId),
+        unseen(book, readings, names, classId, scan.choice()),
         readingsAside,
         stretches);
   }
@@ -112,19 +113,23 @@ public record TermFindings(
         .toList();
   }
 
-  /** Of the class's readings of cloths. */
-  private static int unseen(Book book, List<ClothReading> readings, Names names, UUID classId) {
-    MeasureAlike alike =
-        MeasureAlike.of(
-            readings.stream().filter(each -> classId.equals(each.classId())).toList(),
-            names,
-            Set.of(),
-            FairQuestion.USUAL_CONFIDENCE);
+  /** Of the readings of cloths that go out, as odd as they are among all of the class's. */
+  private static int unseen(
+      Book book, List<ClothReading> readings, Names names, UUID classId, TermChoice choice) {
+    List<ClothReading> ofClass =
+        readings.stream().filter(each -> classId.equals(each.classId())).toList();
+    Set<UUID> chosen =
+        ofClass.stream()
+            .filter(choice::hasReading)
+            .map(ClothReading::id)
+            .collect(Collectors.toSet());
+    MeasureAlike alike = MeasureAlike.of(ofClass, names, Set.of(), FairQuestion.USUAL_CONFIDENCE);
     return (int)
         FindOdd.of(List.of(), alike, names, book.marks().all()).stream()
             .filter(each -> each.mark() == null)
             .map(each -> each.targetId())
             .distinct()
+            .filter(chosen::contains)
             .count();
   }
 }
