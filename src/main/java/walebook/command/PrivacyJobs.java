@@ -71,7 +71,7 @@ final class PrivacyJobs {
       if (typed.has("json")) {
         terminal.out().println(Json.write(json(look, copies, sure, standIn)));
       } else {
-        say(terminal, look, copies, standIn);
+        say(terminal, look, copies, done(terminal, student, how, standIn));
       }
       return Exit.DONE;
     } catch (IOException e) {
@@ -79,15 +79,20 @@ final class PrivacyJobs {
     }
   }
 
+  /** What was done, or that nothing was: of who is gone with their pieces nothing has a name. */
+  private static String done(
+      Terminal terminal, Student student, TakeOutStudent.How how, String standIn) {
+    if (standIn.isEmpty()) {
+      return terminal.say("command.say.would-take-out", student.name());
+    }
+    return how == TakeOutStudent.How.ERASE_ALL
+        ? terminal.say("command.say.erased-all", standIn)
+        : terminal.say("command.say.taken-out", standIn);
+  }
+
   private static void say(
-      Terminal terminal, TakeOutStudent.Look look, List<Path> copies, String standIn) {
-    String name = look.student().name();
-    terminal
-        .out()
-        .println(
-            standIn.isEmpty()
-                ? terminal.say("command.say.would-take-out", name)
-                : terminal.say("command.say.taken-out", standIn));
+      Terminal terminal, TakeOutStudent.Look look, List<Path> copies, String first) {
+    terminal.out().println(first);
     for (Map.Entry<String, Integer> each : new TreeMap<>(look.rows()).entrySet()) {
       terminal
           .out()

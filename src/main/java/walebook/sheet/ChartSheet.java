@@ -1,5 +1,6 @@
 package walebook.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -11,13 +12,13 @@ import walebook.compare.TalliedComparison;
 import walebook.compare.TalliedRow;
 import walebook.words.Words;
 
-/** The charts of both comparisons, one a page: cloth by cloth, then outcome by outcome. */
+/** The charts of both comparisons, one a page: cloth by cloth, then so for each outcome. */
 final class ChartSheet {
   /** More bars than these cannot be read on one page. */
   private static final int MOST_BARS = 20;
 
   /** More pages than these nobody turns; the tables have every setting. */
-  private static final int MOST_CHARTS = 20;
+  private static final int MOST_CHARTS = 60;
 
   private static final int PAGE_ROWS = ComparisonChart.ROWS_HIGH + 3;
   private static final int DEFAULT_WIDTH = 9;
@@ -62,58 +63,75 @@ final class ChartSheet {
             ComparisonColumns.SHARE,
             ComparisonColumns.DOWN,
             ComparisonColumns.UP);
-    List<TalliedRow> rows = comparison.rows();
-    boolean byCloth = comparison.factors().indexOf(Factor.CLOTH) == 0;
-    for (int first = 0; first < rows.size(); ) {
-      String cloth = byCloth ? rows.get(first).levels().get(0) : "";
-      int next = first + 1;
-      while (next < rows.size()
-          && next - first < MOST_BARS
-          && (!byCloth || rows.get(next).levels().get(0).equals(cloth))) {
-        next++;
-      }
-      String title =
-          cloth.isEmpty()
-              ? words.say("sheet.chart.title")
-              : words.say("sheet.chart.cloth-title", CellText.clean(facts.cover().apply(cloth)));
+    var levels = comparison.rows().stream().map(TalliedRow::levels).toList();
+    for (Bars bars : bars(levels, comparison.factors())) {
       add(
           numbers,
           new ComparisonChart.Spot(
-              first + 1,
-              next,
+              bars.first() + 1,
+              bars.last() + 1,
               columns,
-              title,
+              bars.cloth().isEmpty()
+                  ? words.say("sheet.chart.title")
+                  : words.say("sheet.chart.cloth-title", clean(bars.cloth())),
               words.say("sheet.chart.axis"),
               words.say("sheet.chart.series"),
               true));
-      first = next;
     }
   }
 
   private void fair(XSSFSheet numbers) {
     Map<ComparisonChart.Range, Integer> columns =
         ComparisonChart.columns(FairColumns.of(words), "setting", "middle", "down", "up");
-    int first = 1;
+    int before = 1;
     for (FairFigures each : facts.findings().fair()) {
       Outcome outcome = each.question().outcome();
       String name = words.say("compare.outcome." + outcome.key());
-      int rows = each.rows().size();
-      if (rows > 0) {
+      var levels = each.rows().stream().map(FairFigures.Row::levels).toList();
+      for (Bars bars : bars(levels, each.factors())) {
         add(
             numbers,
             new ComparisonChart.Spot(
-                first,
-                first + Math.min(rows, MOST_BARS) - 1,
+                before + bars.first(),
+                before + bars.last(),
                 columns,
-                words.say("sheet.chart.fair-title", name),
+                bars.cloth().isEmpty()
+                    ? words.say("sheet.chart.fair-title", name)
+                    : words.say("sheet.chart.fair-cloth-title", clean(bars.cloth()), name),
                 outcome.isRate()
                     ? words.say("sheet.chart.axis")
                     : words.say("sheet.header.with-unit", name, FairColumns.unit(words, outcome)),
                 name,
                 outcome.isRate()));
       }
-      first += rows;
+      before += levels.size();
     }
+  }
+
+  private String clean(String cloth) {
+    return CellText.clean(facts.cover().apply(cloth));
+  }
+
+  /** The rows of one chart, from 0, both among them; the cloth is empty where none tells apart. */
+  private record Bars(int first, int last, String cloth) {}
+
+  /** No chart has bars of two cloths: settings are compared on one. */
+  private static List<Bars> bars(List<List<String>> levels, List<Factor> factors) {
+    int place = factors.indexOf(Factor.CLOTH);
+    List<Bars> all = new ArrayList<>();
+    int first = 0;
+    for (int i = 0; i < levels.size(); i++) {
+      String cloth = place < 0 ? "" : levels.get(i).get(place);
+      boolean ends =
+          i + 1 == levels.size()
+              || i + 1 - first == MOST_BARS
+              || (place >= 0 && !levels.get(i + 1).get(place).equals(cloth));
+      if (ends) {
+        all.add(new Bars(first, i, cloth));
+        first = i + 1;
+      }
+    }
+    return all;
   }
 
   private void add(XSSFSheet numbers, ComparisonChart.Spot spot) {

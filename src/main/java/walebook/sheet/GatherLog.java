@@ -58,11 +58,9 @@ final class GatherLog {
   }
 
   private boolean isChosen(ClothReading reading) {
-    UUID by = reading.measuredBy();
     return classId.equals(reading.classId())
         && cloths.containsKey(reading.clothId())
-        && choice.hasLesson(reading.lessonId())
-        && (by == null ? choice.studentIds().isEmpty() : choice.hasStudent(by));
+        && choice.hasReading(reading);
   }
 
   private List<WashLine> washes(List<ClothLine> lines) {

@@ -21,7 +21,10 @@ final class PieceSeenColumns {
 
   static List<Column<TestPiece>> of(PieceLookup lookup, Choices choices) {
     return Stream.of(
-            seen(lookup, choices), odd(lookup, choices.words()), follows(lookup), kept(lookup))
+            seen(lookup, choices),
+            odd(lookup, choices.words()),
+            follows(lookup, choices.words()),
+            kept(lookup))
         .flatMap(List::stream)
         .toList();
   }
@@ -100,7 +103,8 @@ final class PieceSeenColumns {
         .collect(Collectors.joining("; "));
   }
 
-  private static List<Column<TestPiece>> follows(PieceLookup lookup) {
+  private static List<Column<TestPiece>> follows(PieceLookup lookup, Words words) {
+    ChangedText changed = new ChangedText(words);
     return List.of(
         Column.words(
             "parent",
@@ -114,7 +118,7 @@ final class PieceSeenColumns {
             "sheet.pieces.changed.says",
             Origin.ONE_CHANGE,
             Format.TEXT,
-            piece -> changed(piece.parent())));
+            piece -> piece.parent() == null ? null : changed.says(piece.parent())));
   }
 
   private static List<Column<TestPiece>> kept(PieceLookup lookup) {
@@ -162,9 +166,5 @@ final class PieceSeenColumns {
   private static @Nullable String parent(PieceLookup lookup, @Nullable Parent parent) {
     String code = parent == null ? null : lookup.codes().apply(parent.pieceId());
     return code == null ? null : PieceCode.spoken(code);
-  }
-
-  private static @Nullable String changed(@Nullable Parent parent) {
-    return parent == null ? null : parent.changed();
   }
 }

@@ -4,6 +4,7 @@ import java.util.LinkedHashSet;
 import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import walebook.record.ClothReading;
 
 /**
  * What of a class goes into its record. An empty set means all.
@@ -63,6 +64,12 @@ public record TermChoice(
 
   boolean hasLesson(@Nullable UUID id) {
     return lessonIds.isEmpty() || (id != null && lessonIds.contains(id));
+  }
+
+  /** Readings of nobody known go out with everybody's. */
+  boolean hasReading(ClothReading reading) {
+    UUID by = reading.measuredBy();
+    return hasLesson(reading.lessonId()) && (by == null ? studentIds.isEmpty() : hasStudent(by));
   }
 
   boolean hasColumn(String key) {

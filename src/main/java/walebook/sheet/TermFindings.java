@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import walebook.book.Book;
 import walebook.compare.ClothStretch;
 import walebook.compare.CompareBySetting;
@@ -30,7 +31,7 @@ import walebook.record.MarkedValue;
  * @param fair the same freed from who sewed what, one for each outcome that has a value
  * @param odd tells what deserves a second look
  * @param unseen how many pieces have an odd value that nobody has looked at yet
- * @param unseenReadings how many readings of cloths are odd and not looked at yet
+ * @param unseenReadings how many readings of cloths that go out are odd and not looked at yet
  * @param readingsAside keys of the readings of cloths that are set aside
  */
 public record TermFindings(
@@ -41,12 +42,8 @@ public record TermFindings(
     int unseenReadings,
     Set<UUID> readingsAside,
     Map<UUID, Map<Grain, ClothStretch>> stretches) {
-  /** What settings are told apart by in the fair comparison, as far as the pieces differ in it. */
-  private static final List<Factor> TELLING =
-      List.of(Factor.STITCH, Factor.WIDTH, Factor.HEM_METHOD, Factor.FEED);
-
-  /** With more of them each setting would have too few pieces to say anything. */
-  private static final int MOST_FACTORS = 2;
+  /** A fit takes the cube of its settings; a class that teaches has some tens of them. */
+  private static final int MOST_SETTINGS = 400;
 
   private static final List<Outcome> FAIRLY =
       List.of(Outcome.HELD, Outcome.SEAM_SHARE, Outcome.EDGE_CHANGE, Outcome.GRADE, Outcome.TIME);
@@ -80,13 +77,29 @@ public record TermFindings(
         fair(tally, telling(comparison), stretches, names),
         odd,
         scan.unseen(odd),
-        unseen(book, readings, names, classId),
+        unseen(book, readings, names, classId, scan.choice()),
         readingsAside,
         stretches);
   }
 
+  /**
+   * All that the comparison tells settings apart by, as a class is first asked; of more settings
+   * than a fit takes, the last are let go, and the cloth never.
+   */
   private static List<Factor> telling(TalliedComparison comparison) {
-    return TELLING.stream().filter(comparison.factors()::contains).limit(MOST_FACTORS).toList();
+    List<Factor> factors = comparison.factors();
+    int kept = factors.size();
+    while (kept > 1 && settings(comparison, kept) > MOST_SETTINGS) {
+      kept--;
+    }
+    return factors.subList(0, kept);
+  }
+
+  private static long settings(TalliedComparison comparison, int factors) {
+    return comparison.rows().stream()
+        .map(row -> row.levels().subList(0, factors))
+        .distinct()
+        .count();
   }
 
   private static List<FairFigures> fair(
@@ -100,19 +113,23 @@ public record TermFindings(
         .toList();
   }
 
-  /** Of the class's readings of cloths. */
-  private static int unseen(Book book, List<ClothReading> readings, Names names, UUID classId) {
-    MeasureAlike alike =
-        MeasureAlike.of(
-            readings.stream().filter(each -> classId.equals(each.classId())).toList(),
-            names,
-            Set.of(),
-            FairQuestion.USUAL_CONFIDENCE);
+  /** Of the readings of cloths that go out, as odd as they are among all of the class's. */
+  private static int unseen(
+      Book book, List<ClothReading> readings, Names names, UUID classId, TermChoice choice) {
+    List<ClothReading> ofClass =
+        readings.stream().filter(each -> classId.equals(each.classId())).toList();
+    Set<UUID> chosen =
+        ofClass.stream()
+            .filter(choice::hasReading)
+            .map(ClothReading::id)
+            .collect(Collectors.toSet());
+    MeasureAlike alike = MeasureAlike.of(ofClass, names, Set.of(), FairQuestion.USUAL_CONFIDENCE);
     return (int)
         FindOdd.of(List.of(), alike, names, book.marks().all()).stream()
             .filter(each -> each.mark() == null)
             .map(each -> each.targetId())
             .distinct()
+            .filter(chosen::contains)
             .count();
   }
 }

@@ -75,6 +75,10 @@ final class TermScan {
     return choice.hasLesson(piece.lessonId()) && choice.hasStudent(piece.studentId());
   }
 
+  TermChoice choice() {
+    return choice;
+  }
+
   /** Of the chosen pieces. */
   LineTally tally() {
     return tally;

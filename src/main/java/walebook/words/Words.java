@@ -5,10 +5,12 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Properties;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import walebook.problem.Place;
 import walebook.problem.Problem;
 import walebook.working.Message;
@@ -88,19 +90,32 @@ public final class Words {
   /** A problem as one sentence: where, what was found, what is wanted. */
   public String say(Problem problem) {
     String where = where(problem.place());
-    String what = say("problem." + problem.code(), problem.found(), problem.wanted());
+    String what = say("problem." + problem.code(), found(problem), problem.wanted());
     return where.isEmpty() ? what : where + ": " + what;
   }
 
   /** The sentence of a problem without its place, for a form that shows it at the field. */
   public String sayAtField(Problem problem) {
-    return say("problem." + problem.code(), problem.found(), problem.wanted());
+    return say("problem." + problem.code(), found(problem), problem.wanted());
+  }
+
+  /** Fields that were found are said by their names, as the place of a problem is. */
+  private String found(Problem problem) {
+    return problem.code().equals("change.several")
+        ? Arrays.stream(problem.found().split(", ", -1))
+            .map(this::field)
+            .collect(Collectors.joining(", "))
+        : problem.found();
+  }
+
+  private String field(String name) {
+    String key = "problem.field." + name;
+    return has(key) ? say(key) : name;
   }
 
   private String where(Place place) {
     if (place instanceof Place.Field field) {
-      String key = "problem.field." + field.name();
-      return has(key) ? say(key) : field.name();
+      return field(field.name());
     }
     if (place instanceof Place.Spot spot) {
       String at = spot.file() + (spot.line() > 0 ? ":" + spot.line() + ":" + spot.column() : "");

@@ -50,6 +50,8 @@ class CsvRowsTest {
             .isCloseTo(piece.measure().seamStretchPercent(), within(1e-9));
         assertThat(rows.get(i).get("Sewn on")).isEqualTo(piece.whose().sewnOn().toString());
         assertThat(rows.get(i).get("Layers")).isEqualTo("2");
+        assertThat(rows.get(i).get("What was changed"))
+            .isEqualTo(piece.parent() == null ? "" : "stitch width");
       }
       assertThat(rows.stream().map(row -> row.get("Remark")))
           .contains("'=1+1, \"quoted\"\nand a line by S02");

@@ -2,6 +2,7 @@ package walebook.act.bring;
 
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -9,12 +10,14 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import walebook.act.bring.match.BringField;
 import walebook.act.card.CardClashes;
 import walebook.act.piece.LogTestPiece;
 import walebook.act.piece.OneChange;
 import walebook.act.piece.PieceEntry;
+import walebook.act.piece.PieceField;
 import walebook.act.piece.ReadPiece;
 import walebook.book.Book;
 import walebook.book.Ids;
@@ -33,6 +36,12 @@ import walebook.record.TestPiece;
  * another again comes after it, wherever the two stand.
  */
 final class PieceRows {
+  private static final Set<String> SETTINGS =
+      Arrays.stream(PieceField.values())
+          .filter(field -> field.isSetting() && field != PieceField.OTHER_CHANGE)
+          .map(PieceField::key)
+          .collect(Collectors.toUnmodifiableSet());
+
   private final Book book;
   private final Clock clock;
   private final Random chance;
@@ -189,7 +198,7 @@ final class PieceRows {
       link =
           changed.isEmpty()
               ? OneChange.between(parent, entry, table.room()).parent()
-              : new Parent(parent.id(), changed);
+              : table.changed().read(parent.id(), changed, SETTINGS);
     }
     return ReadPiece.read(
         entry,

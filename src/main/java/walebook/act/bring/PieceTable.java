@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import walebook.act.piece.PieceRoom;
 import walebook.record.Lesson;
 import walebook.record.Student;
+import walebook.sheet.ChangedText;
 import walebook.sheet.LessonTitles;
 import walebook.words.Words;
 
@@ -18,6 +19,7 @@ final class PieceTable {
   private final PieceRoom room;
   private final ChoiceText choices;
   private final FaultNames faults;
+  private final ChangedText changed;
   private final LocalDate today;
   private final Map<String, UUID> students = new HashMap<>();
   private final LessonsNamed lessons;
@@ -27,6 +29,7 @@ final class PieceTable {
     this.room = room;
     this.choices = new ChoiceText(words);
     this.faults = new FaultNames(words, room.faults());
+    this.changed = new ChangedText(words);
     this.today = today;
     room.students().forEach(each -> students.put(plain(each.alias()), each.id()));
     oneOfTheirName(room.students())
@@ -43,6 +46,10 @@ final class PieceTable {
 
   BringPlan plan() {
     return plan;
+  }
+
+  ChangedText changed() {
+    return changed;
   }
 
   PieceRoom room() {

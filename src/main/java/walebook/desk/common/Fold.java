@@ -1,7 +1,10 @@
 package walebook.desk.common;
 
+import javafx.beans.binding.Bindings;
 import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
@@ -11,11 +14,20 @@ public final class Fold extends VBox {
   private final BooleanProperty open = new SimpleBooleanProperty(this, "open", false);
 
   public Fold(String title, Node content) {
+    this(new ReadOnlyStringWrapper(title), content);
+  }
+
+  /** The same where the title changes. */
+  public Fold(ObservableValue<String> title, Node content) {
     Button button = new Button();
     button.getStyleClass().setAll("button", "fold-button");
     button.setOnAction(pressed -> open.set(!open.get()));
-    button.setAccessibleText(title);
-    button.textProperty().bind(open.map(is -> (is ? "▾ " : "▸ ") + title));
+    button.accessibleTextProperty().bind(title);
+    button
+        .textProperty()
+        .bind(
+            Bindings.createStringBinding(
+                () -> (open.get() ? "▾ " : "▸ ") + title.getValue(), open, title));
     content.visibleProperty().bind(open);
     content.managedProperty().bind(open);
     getChildren().setAll(button, content);

@@ -5,11 +5,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
+import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
@@ -34,6 +36,7 @@ public final class PrivacyViewModel {
   private final Runnable gone;
   private final ObjectProperty<TakeOutStudent.How> how =
       new SimpleObjectProperty<>(this, "how", TakeOutStudent.How.ANONYMOUS);
+  private final BooleanProperty shown = new SimpleBooleanProperty(this, "shown");
   private final ReadOnlyBooleanWrapper asked = new ReadOnlyBooleanWrapper(this, "asked");
   private final ObservableList<String> lines = FXCollections.observableArrayList();
   private final ObservableList<Path> copies = FXCollections.observableArrayList();
@@ -43,7 +46,10 @@ public final class PrivacyViewModel {
 
   private record Seen(TakeOutStudent.Look look, List<Path> copies) {}
 
-  private record Done(Answer<String> answer, List<Path> copies) {}
+  /** What was asked, of whom. */
+  private record Asked(Student of, TakeOutStudent.How how) {}
+
+  private record Done(Asked asked, Answer<String> answer, List<Path> copies) {}
 
   /**
    * Makes it.
@@ -56,18 +62,32 @@ public final class PrivacyViewModel {
     this.act = new TakeOutStudent(session.book());
     this.gone = gone;
     how.addListener((from, old, now) -> forget());
+    session.namesHiddenProperty().addListener((from, old, now) -> forget());
+    session.studentProperty().addListener((from, old, now) -> begin());
     session.changesProperty().addListener((from, old, now) -> notice.set(Notice.NONE));
   }
 
   /** Whose card is open, or null; what was asked about another is forgotten. */
   public void of(@Nullable Student whose) {
     student = whose;
+    begin();
+  }
+
+  /** As a card is met: folded, nothing asked, the mildest way chosen. */
+  private void begin() {
+    shown.set(false);
+    how.set(TakeOutStudent.How.ANONYMOUS);
     forget();
   }
 
   private void forget() {
     asked.set(false);
     lines.clear();
+  }
+
+  /** Whether this part is unfolded; it folds when another card or another student comes. */
+  public BooleanProperty shownProperty() {
+    return shown;
   }
 
   public ObjectProperty<TakeOutStudent.How> howProperty() {
@@ -99,12 +119,13 @@ public final class PrivacyViewModel {
     if (whose == null) {
       return;
     }
+    Asked now = new Asked(whose, how.get());
     if (!asked.get()) {
-      session.run(progress -> look(whose), this::show);
+      session.run(progress -> look(whose), seen -> show(now, seen));
       return;
     }
-    TakeOutStudent.How chosen = how.get();
-    session.run(progress -> new Done(act.take(whose, chosen), copies(whose)), this::done);
+    forget();
+    session.run(progress -> new Done(now, act.take(whose, now.how()), copies(whose)), this::done);
   }
 
   private Seen look(Student whose) throws IOException {
@@ -115,7 +136,10 @@ public final class PrivacyViewModel {
     return CopiesOfName.in(session.book().file(), whose.name());
   }
 
-  private void show(Seen seen) {
+  private void show(Asked then, Seen seen) {
+    if (!then.of().equals(student) || then.how() != how.get()) {
+      return;
+    }
     List<String> all = new ArrayList<>();
     all.add(
         words.say(
@@ -161,15 +185,21 @@ public final class PrivacyViewModel {
       return;
     }
     copies.setAll(done.copies());
-    forget();
+    Student whose = done.asked().of();
     Student here = session.studentProperty().get();
-    Student whose = student;
-    if (here != null && whose != null && here.id().equals(whose.id())) {
+    if (here != null && here.id().equals(whose.id())) {
       session.studentProperty().set(null);
     }
-    gone.run();
+    if (student != null && student.id().equals(whose.id())) {
+      gone.run();
+    }
     session.changed();
-    say(words.say("desk.term.privacy.done", done.answer().value()));
+    say(
+        words.say(
+            done.asked().how() == TakeOutStudent.How.ERASE_ALL
+                ? "desk.term.privacy.done-all"
+                : "desk.term.privacy.done",
+            done.answer().value()));
   }
 
   /** Deletes the copies that hold the name. */

@@ -1,6 +1,7 @@
 package walebook.desk.term;
 
 import java.util.Arrays;
+import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanExpression;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.scene.control.Button;
@@ -32,11 +33,13 @@ final class RosterPane extends VBox {
   private final VBox card = new VBox(12);
   private final NotesPane notes;
   private final BooleanExpression locked;
+  private final ReadOnlyBooleanProperty namesHidden;
 
   RosterPane(Words words, RosterViewModel model, ReadOnlyBooleanProperty namesHidden) {
     super(16);
     this.words = words;
     this.model = model;
+    this.namesHidden = namesHidden;
     this.notes = new NotesPane(words, model.notes());
     this.locked = model.lockedProperty();
     ColumnTable<Student> table = new ColumnTable<>();
@@ -123,7 +126,11 @@ final class RosterPane extends VBox {
                 18)
             .below(buttons);
     Fold takeOut =
-        new Fold(words.say("desk.term.privacy.title"), new PrivacyPane(words, model.privacy()));
+        new Fold(
+            Bindings.createStringBinding(
+                () -> words.say("desk.term.privacy.title", model.privacy().who()), namesHidden),
+            new PrivacyPane(words, model.privacy()));
+    takeOut.openProperty().bindBidirectional(model.privacy().shownProperty());
     TutorOnly tutorOnly =
         new TutorOnly(
             words, words.say("desk.term.roster.notes-locked"), locked, model::tutorIsHere);

@@ -165,12 +165,16 @@ public final class WelcomeView extends StackPane {
     if (!model.recent().isEmpty()) {
       recent.getChildren().add(Texts.caption(words.say("desk.welcome.recent")));
     }
-    for (Path file : model.recent()) {
-      Hyperlink link = new Hyperlink(String.valueOf(file.getFileName()));
-      link.setTooltip(new Tooltip(file.toString()));
-      link.setAccessibleText(words.say("desk.welcome.open-file", file));
-      link.setOnAction(pressed -> model.open(file));
+    for (RecentBook book : model.recent()) {
+      Hyperlink link = new Hyperlink(book.name());
+      link.setWrapText(true);
+      link.setTooltip(new Tooltip(book.file().toString()));
+      link.setAccessibleText(words.say("desk.welcome.open-file", book.file()));
+      link.setOnAction(pressed -> model.open(book.file()));
       recent.getChildren().add(link);
+      if (!book.folder().isEmpty()) {
+        recent.getChildren().add(Texts.caption(book.folder()));
+      }
     }
     return card(
         "desk.welcome.open",

@@ -31,7 +31,7 @@ public final class WelcomeViewModel {
   private final Ways ways;
   private final Consumer<Book> entered;
   private final Consumer<Throwable> unexpected;
-  private final List<Path> recent;
+  private final List<RecentBook> recent;
   private final StringProperty name = new SimpleStringProperty(this, "name", "");
   private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper(this, "problem", "");
   private final ReadOnlyStringWrapper nameProblem =
@@ -61,7 +61,7 @@ public final class WelcomeViewModel {
     this.ways = ways;
     this.entered = entered;
     this.unexpected = unexpected;
-    this.recent = List.copyOf(ways.recent());
+    this.recent = List.copyOf(RecentBook.all(ways.recent()));
     name.addListener((from, old, now) -> nameProblem.set(""));
   }
 
@@ -71,7 +71,7 @@ public final class WelcomeViewModel {
   }
 
   /** Books that were open lately. */
-  public List<Path> recent() {
+  List<RecentBook> recent() {
     return recent;
   }
 

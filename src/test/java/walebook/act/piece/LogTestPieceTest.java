@@ -18,6 +18,7 @@ import walebook.record.PieceCode;
 import walebook.record.SeamEnd;
 import walebook.record.Step;
 import walebook.record.TestPiece;
+import walebook.words.Words;
 import walebook.working.Verdict;
 
 /** From what was typed to a piece in the book. */
@@ -215,8 +216,10 @@ class LogTestPieceTest {
     TestPiece first = bench.log().save(bench.good(), bench.pieceRoom(), false).value();
     PieceEntry again = new StartPiece(bench.room.book).again(first, bench.pieceRoom());
     assertThat(codes(again)).containsExactly("change.none");
-    assertThat(codes(again.with(PieceField.DIAL_WIDTH, "1").with(PieceField.PRESSURE, "higher")))
-        .containsExactly("change.several");
+    PieceEntry two = again.with(PieceField.DIAL_WIDTH, "1").with(PieceField.PRESSURE, "higher");
+    assertThat(codes(two)).containsExactly("change.several");
+    Problem asked = OneChange.between(first, two, bench.pieceRoom()).asks().get(0);
+    assertThat(Words.english().sayAtField(asked)).contains("(stitch width, presser-foot pressure)");
   }
 
   private List<String> codes(PieceEntry entry) {
