@@ -2,14 +2,17 @@ package walebook.desk.common;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import javafx.scene.Scene;
 import javafx.scene.control.TableColumn;
+import javafx.scene.text.Text;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
 import walebook.desk.look.Look;
 import walebook.desk.look.TextSize;
 import walebook.desk.look.Theme;
@@ -39,6 +42,17 @@ class ColumnTableTest {
     assertThat(column.getWidth()).isEqualTo(8 * TextSize.BODY_PX);
     robot.interact(() -> look.textSizeProperty().set(new TextSize(200)));
     assertThat(column.getWidth()).isEqualTo(16 * TextSize.BODY_PX);
+  }
+
+  @Test
+  void aFigureTooWideForItsColumnGoesOnBelow(FxRobot robot) {
+    robot.interact(() -> table.getItems().setAll(-20937.25, 2.0));
+    WaitForAsyncUtils.waitForFxEvents();
+    List<String> seen =
+        table.lookupAll(".table-cell .text").stream().map(each -> ((Text) each).getText()).toList();
+    assertThat(seen)
+        .contains("-20937.25\nwide", "2.0 wide")
+        .noneMatch(each -> each.contains("..."));
   }
 
   @Test
