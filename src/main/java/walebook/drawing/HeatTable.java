@@ -25,6 +25,9 @@ public record HeatTable(
   private static final double ROW = 44;
   private static final double GAP = 4;
 
+  /** From one line of a name to its next. */
+  private static final double LINE = 15;
+
   /**
    * One cell.
    *
@@ -92,24 +95,41 @@ public record HeatTable(
     Reach reach = values.length == 0 ? null : Reach.of(values);
     Sketch sketch = new Sketch();
     sketch.bold(0, 15, TextWidth.fit(title, Sketch.LABEL, wide), Shape.Anchor.START, Role.INK);
+    List<List<String>> names =
+        columns.stream()
+            .map(each -> TextWidth.inTwo(each, Sketch.LABEL, column - 2 * GAP))
+            .toList();
+    int lines = names.stream().mapToInt(List::size).max().orElse(1);
+    double head = HEAD + (lines - 1) * LINE;
     for (int c = 0; c < columns.size(); c++) {
-      String name = TextWidth.fit(columns.get(c), Sketch.LABEL, column - 2 * GAP);
-      sketch.text(labels + (c + 0.5) * column, 38, name, Shape.Anchor.MIDDLE, Role.SOFT);
+      List<String> name = names.get(c);
+      double base = 38 + (lines - name.size()) * LINE;
+      lines(sketch, name, labels + (c + 0.5) * column, base, Shape.Anchor.MIDDLE, Role.SOFT);
     }
     for (int r = 0; r < rows.size(); r++) {
-      double top = HEAD + r * ROW;
-      String name = TextWidth.fit(rows.get(r), Sketch.LABEL, labels - 8);
-      sketch.text(labels - 8, top + ROW / 2 + 4, name, Shape.Anchor.END, Role.INK);
+      double top = head + r * ROW;
+      List<String> name = TextWidth.inTwo(rows.get(r), Sketch.LABEL, labels - 8);
+      double base = top + ROW / 2 + 4 - LINE / 2 * (name.size() - 1);
+      lines(sketch, name, labels - 8, base, Shape.Anchor.END, Role.INK);
       for (int c = 0; c < columns.size(); c++) {
         cell(sketch, cells.get(r).get(c), reach, labels + c * column, top, column, words);
       }
     }
-    double end = HEAD + ROW * rows.size() + 4;
+    double end = head + ROW * rows.size() + 4;
     long off = reach == null ? 0 : Arrays.stream(values).filter(each -> !reach.has(each)).count();
     if (off > 0) {
       end = OffScale.note(sketch, words.say("drawing.heat.off", off, values.length), end, wide) + 6;
     }
     return sketch.picture(wide, end, says());
+  }
+
+  private static void lines(
+      Sketch sketch, List<String> lines, double x, double base, Shape.Anchor anchor, Role role) {
+    double y = base;
+    for (String each : lines) {
+      sketch.text(x, y, each, anchor, role);
+      y += LINE;
+    }
   }
 
   private static void cell(
