@@ -21,6 +21,7 @@ final class ShownCell<T> extends TableCell<T, T> {
     this.shown = shown;
     widthProperty().addListener((from, old, now) -> show());
     fontProperty().addListener((from, old, now) -> show());
+    insetsProperty().addListener((from, old, now) -> show());
   }
 
   @Override
