@@ -3,8 +3,6 @@ package walebook.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.stream.DoubleStream;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import walebook.quantity.Show;
 import walebook.words.Words;
@@ -12,7 +10,7 @@ import walebook.working.Message;
 
 /**
  * Settings under each other, each test piece a dot: gave is a filled mark, held is an open one with
- * an arrow to the right.
+ * an arrow to the right. What lies far off all others stands in the margin ({@link OffScale}).
  *
  * @param axisName what is measured, with its unit, such as {@code seam stretch, %}
  * @param rows from top to bottom
@@ -94,12 +92,16 @@ public record DotPlot(
     double wide = takenWidth(width);
     boolean above = wide < NARROW;
     double labels = above ? 0 : labelRoom(wide);
-    Axis axis = axis(above ? NARROW_START : labels + GAP, wide - COUNT - GAP);
+    Axis axis = axis(above ? NARROW_START : labels + GAP, wide - COUNT - GAP, words);
+    List<OffScale> off = rows.stream().map(row -> OffScale.of(row, axis, words)).toList();
     Sketch sketch = new Sketch();
     double head = rows.size() > FEW_ROWS ? SCALE_ABOVE : 0;
     double top = TOP + head;
     sketch.text(wide, head + 15, words.say("drawing.dots.pieces"), Shape.Anchor.END, Role.SOFT);
-    List<Packed> packed = rows.stream().map(row -> Packed.of(row, axis)).toList();
+    List<Packed> packed = new ArrayList<>();
+    for (int i = 0; i < rows.size(); i++) {
+      packed.add(Packed.of(rows.get(i), axis, off.get(i)));
+    }
     double y = top;
     double bottom = top;
     for (Packed row : packed) {
@@ -131,7 +133,8 @@ public record DotPlot(
     if (head > 0) {
       sketch.text(axis.start(), 15, name, Shape.Anchor.START, Role.INK);
     }
-    return sketch.picture(wide, bottom + 44, says());
+    double end = OffScale.note(sketch, off, pieces(), bottom + 36, wide, words);
+    return sketch.picture(wide, end + 8, says(off));
   }
 
   private void scale(Sketch sketch, Axis axis, double top, double bottom, boolean numbersAbove) {
@@ -185,8 +188,9 @@ public record DotPlot(
         sketch.text(axis.end() - 3, middle + 4.5, GOES_ON, Shape.Anchor.END, Role.SOFT);
       }
     }
+    packed.off().draw(sketch, axis, middle, OffScale.MOST);
     Double median = row.median();
-    if (median != null) {
+    if (median != null && OffScale.holds(axis, median)) {
       // Behind the dots and longer than their pile, so that it hides none of them.
       double x = axis.place(median);
       double half = packed.tall() / 2 - 3;
@@ -212,23 +216,15 @@ public record DotPlot(
   }
 
   /** A row with its dots in their places, and its height. */
-  private record Packed(DotRow row, List<DotPack.Placed> dots, double tall) {
-    static Packed of(DotRow row, Axis axis) {
-      List<DotPack.Placed> dots = DotPack.of(row.dots(), axis, DOT);
+  private record Packed(DotRow row, List<DotPack.Placed> dots, OffScale off, double tall) {
+    static Packed of(DotRow row, Axis axis, OffScale off) {
+      List<DotRow.Dot> inside =
+          row.dots().stream().filter(dot -> OffScale.holds(axis, dot.value())).toList();
+      List<DotPack.Placed> dots = DotPack.of(inside, axis, DOT);
       double most = dots.stream().mapToDouble(dot -> Math.abs(dot.up())).max().orElse(0);
-      return new Packed(row, dots, Math.max(LEAST_ROW, 2 * (most + DOT) + 10));
+      double tall = Math.max(2 * (most + DOT), off.tall()) + 10;
+      return new Packed(row, dots, off, Math.max(LEAST_ROW, tall));
     }
-  }
-
-  /** An interval of a few pieces may span far more than was measured; the dots set the scale. */
-  private static double within(double value, double[] dots) {
-    if (dots.length < 2) {
-      return value;
-    }
-    double room = dots[dots.length - 1] - dots[0];
-    return room > 0
-        ? Math.max(dots[0] - room, Math.min(dots[dots.length - 1] + room, value))
-        : value;
   }
 
   private boolean isWhole() {
@@ -237,36 +233,24 @@ public record DotPlot(
         .allMatch(dot -> dot.value() == Math.rint(dot.value()));
   }
 
-  private Axis axis(double start, double end) {
+  /** The axis with its margins for what it does not hold. */
+  private Axis axis(double start, double end, Words words) {
     Span all = span == null ? spanned() : span;
-    return Axis.around(all.least(), all.most(), start, end, 8);
+    Axis whole = Axis.around(all.least(), all.most(), start, end, 8);
+    List<OffScale> off = rows.stream().map(row -> OffScale.of(row, whole, words)).toList();
+    double from = start + OffScale.roomBelow(off, OffScale.MOST);
+    return new Axis(whole.from(), whole.to(), from, end - OffScale.roomAbove(off, OffScale.MOST));
   }
 
   /** What the rows span, with a little room at either end; up to 100 where nothing is known. */
   private Span spanned() {
-    double[] dots =
-        rows.stream()
-            .flatMap(row -> row.dots().stream())
-            .mapToDouble(DotRow.Dot::value)
-            .sorted()
-            .toArray();
-    DoubleStream others =
-        Stream.concat(
-                rows.stream()
-                    .flatMap(row -> Stream.of(maybe(row.low()), maybe(row.high())))
-                    .map(value -> within(value, dots)),
-                Stream.of(maybe(wanted)))
-            .filter(value -> !value.isNaN())
-            .mapToDouble(Double::doubleValue);
-    double[] all = DoubleStream.concat(DoubleStream.of(dots), others).toArray();
-    if (all.length == 0) {
+    DotSpan all = wanted == null ? DotSpan.of(rows) : DotSpan.of(rows, wanted);
+    if (all == null) {
       return new Span(0, 100, isWhole());
     }
-    double least = DoubleStream.of(all).min().orElse(0);
-    double most = DoubleStream.of(all).max().orElse(1);
-    double pad = room(least, most);
-    double from = least >= 0 ? Math.max(0, least - pad) : least - pad;
-    return new Span(from, most + pad, isWhole());
+    double pad = room(all.least(), all.most());
+    double from = all.least() >= 0 ? Math.max(0, all.least() - pad) : all.least() - pad;
+    return new Span(from, all.most() + pad, isWhole());
   }
 
   /** Room beside the outermost; where all are one value, a span of its own around it. */
@@ -276,22 +260,22 @@ public record DotPlot(
     return one ? Math.max(1, 0.1 * size) : (most - least) * 0.04;
   }
 
-  private static Double maybe(@Nullable Double value) {
-    return value == null ? Double.NaN : value;
-  }
-
   private static int tickCount(Axis axis) {
     return (int) Math.max(2, (axis.end() - axis.start()) / 70);
   }
 
-  private Message says() {
-    int pieces = rows.stream().mapToInt(row -> row.dots().size()).sum();
-    return Message.of(
-        "drawing.dots.says",
-        axisName,
-        Integer.toString(rows.size()),
-        Integer.toString(pieces),
-        String.join("; ", rows.stream().map(DotPlot::told).toList()));
+  private int pieces() {
+    return rows.stream().mapToInt(row -> row.dots().size()).sum();
+  }
+
+  private Message says(List<OffScale> off) {
+    String middles = String.join("; ", rows.stream().map(DotPlot::told).toList());
+    String settings = Integer.toString(rows.size());
+    String pieces = Integer.toString(pieces());
+    String far = OffScale.told(rows, off);
+    return far.isEmpty()
+        ? Message.of("drawing.dots.says", axisName, settings, pieces, middles)
+        : Message.of("drawing.dots.says-off", axisName, settings, pieces, middles, far);
   }
 
   private static String told(DotRow row) {

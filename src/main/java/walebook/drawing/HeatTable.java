@@ -1,5 +1,6 @@
 package walebook.drawing;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
@@ -23,6 +24,9 @@ public record HeatTable(
   private static final double HEAD = 46;
   private static final double ROW = 44;
   private static final double GAP = 4;
+
+  /** From one line of a name to its next. */
+  private static final double LINE = 15;
 
   /**
    * One cell.
@@ -87,33 +91,66 @@ public record HeatTable(
     double labels = Math.min(longest + 10, wide * 0.34);
     double column = (wide - labels) / Math.max(1, columns.size());
     double[] values =
-        cells.stream().flatMap(List::stream).flatMapToDouble(HeatTable::value).sorted().toArray();
+        cells.stream().flatMap(List::stream).flatMapToDouble(HeatTable::value).toArray();
+    Reach reach = values.length == 0 ? null : Reach.of(values);
     Sketch sketch = new Sketch();
     sketch.bold(0, 15, TextWidth.fit(title, Sketch.LABEL, wide), Shape.Anchor.START, Role.INK);
+    List<List<String>> names =
+        columns.stream()
+            .map(each -> TextWidth.inTwo(each, Sketch.LABEL, column - 2 * GAP))
+            .toList();
+    int lines = names.stream().mapToInt(List::size).max().orElse(1);
+    double head = HEAD + (lines - 1) * LINE;
     for (int c = 0; c < columns.size(); c++) {
-      String name = TextWidth.fit(columns.get(c), Sketch.LABEL, column - 2 * GAP);
-      sketch.text(labels + (c + 0.5) * column, 38, name, Shape.Anchor.MIDDLE, Role.SOFT);
+      List<String> name = names.get(c);
+      double base = 38 + (lines - name.size()) * LINE;
+      lines(sketch, name, labels + (c + 0.5) * column, base, Shape.Anchor.MIDDLE, Role.SOFT);
     }
     for (int r = 0; r < rows.size(); r++) {
-      double top = HEAD + r * ROW;
-      String name = TextWidth.fit(rows.get(r), Sketch.LABEL, labels - 8);
-      sketch.text(labels - 8, top + ROW / 2 + 4, name, Shape.Anchor.END, Role.INK);
+      double top = head + r * ROW;
+      List<String> name = TextWidth.inTwo(rows.get(r), Sketch.LABEL, labels - 8);
+      double base = top + ROW / 2 + 4 - LINE / 2 * (name.size() - 1);
+      lines(sketch, name, labels - 8, base, Shape.Anchor.END, Role.INK);
       for (int c = 0; c < columns.size(); c++) {
-        cell(sketch, cells.get(r).get(c), values, labels + c * column, top, column, words);
+        cell(sketch, cells.get(r).get(c), reach, labels + c * column, top, column, words);
       }
     }
-    return sketch.picture(wide, HEAD + ROW * rows.size() + 4, says());
+    double end = head + ROW * rows.size() + 4;
+    long off = reach == null ? 0 : Arrays.stream(values).filter(each -> !reach.has(each)).count();
+    if (off > 0) {
+      end = OffScale.note(sketch, words.say("drawing.heat.off", off, values.length), end, wide) + 6;
+    }
+    return sketch.picture(wide, end, says());
+  }
+
+  private static void lines(
+      Sketch sketch, List<String> lines, double x, double base, Shape.Anchor anchor, Role role) {
+    double y = base;
+    for (String each : lines) {
+      sketch.text(x, y, each, anchor, role);
+      y += LINE;
+    }
   }
 
   private static void cell(
-      Sketch sketch, Cell cell, double[] values, double x, double y, double wide, Words words) {
+      Sketch sketch,
+      Cell cell,
+      @Nullable Reach reach,
+      double x,
+      double y,
+      double wide,
+      Words words) {
     Double value = cell.value();
     double tall = ROW - GAP;
-    if (value != null && values.length > 0) {
-      double range = values[values.length - 1] - values[0];
-      double share = range > 0 ? (value - values[0]) / range : 0.5;
-      double high = Math.max(2, share * tall);
+    if (value != null && reach != null) {
+      double range = reach.most() - reach.least();
+      double share = range > 0 ? (value - reach.least()) / range : 0.5;
+      double high = Math.max(2, Math.max(0, Math.min(1, share)) * tall);
       sketch.rect(x + 2, y + tall - high, wide - GAP, high, Role.WASH, null);
+      if (!reach.has(value)) {
+        double up = share > 1 ? -1 : 1;
+        OffScale.arrow(sketch, x + wide - 12, y + tall / 2 - 5 * up, 0, up);
+      }
     }
     Pen edge = cell.pieces() == 0 ? Pen.dashed(Role.LINE, 1) : Pen.solid(Role.LINE, 1);
     sketch.rect(x + 2, y, wide - GAP, tall, null, edge);

@@ -1,5 +1,6 @@
 package walebook.drawing;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -47,6 +48,23 @@ final class TextWidth {
     return at <= 0
         ? List.of(fit(text, size, room))
         : List.of(text.substring(0, at), fit(text.substring(at + 1), size, room));
+  }
+
+  /** The text in as many lines as it takes, broken at blanks; a longer word is shortened. */
+  static List<String> lines(String text, double size, double room) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String word : text.split(" ", -1)) {
+      String longer = line.isEmpty() ? word : line + " " + word;
+      if (!line.isEmpty() && of(longer, size) > room) {
+        lines.add(line.toString());
+        longer = word;
+      }
+      line.setLength(0);
+      line.append(fit(longer, size, room));
+    }
+    lines.add(line.toString());
+    return lines;
   }
 
   private static int perMille(int letter) {

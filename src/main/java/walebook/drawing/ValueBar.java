@@ -1,6 +1,5 @@
 package walebook.drawing;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import walebook.quantity.Show;
@@ -9,17 +8,25 @@ import walebook.working.Message;
 
 /**
  * One setting's pieces as dots over its interval, small enough to stand in a row of a table; rows
- * with the same ends can be compared by eye.
+ * with the same ends can be compared by eye. What lies far off all others stands at the end with
+ * its figure ({@link OffScale}).
  *
  * @param from value at the left end
  * @param to value at the right end, above {@code from}
  * @param row dots with middle and interval
+ * @param beside of which rows with these ends are: their figures take room at either end
  */
-public record ValueBar(double from, double to, DotRow row) implements Drawing {
+public record ValueBar(double from, double to, DotRow row, List<DotRow> beside) implements Drawing {
   private static final double DOT = 3;
   private static final double END = 12;
 
+  /** A bar that has no other beside it. */
+  public ValueBar(double from, double to, DotRow row) {
+    this(from, to, row, List.of(row));
+  }
+
   public ValueBar {
+    beside = List.copyOf(beside);
     if (!(to > from && Double.isFinite(to - from))) {
       throw new IllegalArgumentException("the right end must lie above the left: " + from);
     }
@@ -27,30 +34,31 @@ public record ValueBar(double from, double to, DotRow row) implements Drawing {
 
   /** Bars of all rows with the same ends, in the rows' order. */
   public static List<ValueBar> of(List<DotRow> rows) {
-    double[] all =
-        rows.stream().flatMapToDouble(ValueBar::values).filter(Double::isFinite).sorted().toArray();
-    double least = all.length == 0 ? 0 : all[0];
-    double most = all.length == 0 ? 1 : all[all.length - 1];
-    Axis axis = Axis.around(least, most, 0, 1, 4);
-    return rows.stream().map(row -> new ValueBar(axis.from(), axis.to(), row)).toList();
+    return of(rows, DotSpan.of(rows));
   }
 
   /** The same with nought between the ends, for differences. */
   public static List<ValueBar> aroundNought(List<DotRow> rows) {
-    List<DotRow> nought = new ArrayList<>(rows);
-    nought.add(DotRow.of("", List.of(new DotRow.Dot(0, false))));
-    return of(nought).subList(0, rows.size());
+    return of(rows, DotSpan.of(rows, 0));
   }
 
-  private static java.util.stream.DoubleStream values(DotRow row) {
-    return java.util.stream.DoubleStream.concat(
-        row.dots().stream().mapToDouble(DotRow.Dot::value),
-        java.util.stream.Stream.of(maybe(row.median()), maybe(row.low()), maybe(row.high()))
-            .mapToDouble(Double::doubleValue));
+  private static List<ValueBar> of(List<DotRow> rows, @Nullable DotSpan span) {
+    Axis axis =
+        span == null ? new Axis(0, 1, 0, 1) : Axis.around(span.least(), span.most(), 0, 1, 4);
+    List<DotRow> off =
+        rows.stream()
+            .filter(row -> row.dots().stream().anyMatch(dot -> !OffScale.holds(axis, dot.value())))
+            .toList();
+    return rows.stream().map(row -> new ValueBar(axis.from(), axis.to(), row, off)).toList();
   }
 
-  private static Double maybe(@Nullable Double value) {
-    return value == null ? Double.NaN : value;
+  /** True when a piece of one of these lies too far off to be drawn to scale. */
+  public static boolean isAnyOff(List<? extends Drawing> bars) {
+    return bars.stream().anyMatch(each -> each instanceof ValueBar bar && bar.isOff());
+  }
+
+  private boolean isOff() {
+    return row.dots().stream().anyMatch(dot -> dot.value() < from || dot.value() > to);
   }
 
   @Override
@@ -66,7 +74,10 @@ public record ValueBar(double from, double to, DotRow row) implements Drawing {
   @Override
   public Picture at(double width, Words words) {
     double wide = takenWidth(width);
-    Axis axis = new Axis(from, to, END, wide - END);
+    Axis whole = new Axis(from, to, END, wide - END);
+    List<OffScale> all = beside.stream().map(each -> off(each, whole, words)).toList();
+    double right = wide - END - OffScale.roomAbove(all, 1);
+    Axis axis = new Axis(from, to, END + OffScale.roomBelow(all, 1), right);
     double y = 13;
     Sketch sketch = new Sketch();
     sketch.line(axis.start(), y, axis.end(), y, Pen.solid(Role.LINE, 1));
@@ -81,15 +92,23 @@ public record ValueBar(double from, double to, DotRow row) implements Drawing {
       sketch.round(left, y - 9, Math.max(2, axis.place(high) - left), 18, 4, Role.WASH);
     }
     for (DotRow.Dot each : row.dots()) {
-      double x = axis.place(each.value());
-      DotMark.draw(sketch, x, y, DOT, row.series(), each.held(), Role.series(row.series()));
+      if (OffScale.holds(axis, each.value())) {
+        double x = axis.place(each.value());
+        DotMark.draw(sketch, x, y, DOT, row.series(), each.held(), Role.series(row.series()));
+      }
     }
+    off(row, axis, words).draw(sketch, axis, y, 1);
     Double middle = row.median();
-    if (middle != null) {
+    if (middle != null && OffScale.holds(axis, middle)) {
       double x = axis.place(middle);
       sketch.line(x, y - 11, x, y + 11, Pen.solid(Role.INK, 2.2));
     }
     return sketch.picture(wide, 26, says(middle, low, high));
+  }
+
+  /** The middle stands beside the bar as a number. */
+  private static OffScale off(DotRow row, Axis axis, Words words) {
+    return OffScale.of(DotRow.of(row.label(), row.dots()), axis, words);
   }
 
   private Message says(@Nullable Double middle, @Nullable Double low, @Nullable Double high) {

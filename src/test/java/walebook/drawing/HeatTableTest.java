@@ -97,6 +97,22 @@ class HeatTableTest {
         .hasMessageContaining("cells");
   }
 
+  @Test
+  void aLongNameGoesOnBelow() {
+    HeatTable table =
+        new HeatTable(
+            "%",
+            List.of("straight stitch (lockstitch)"),
+            List.of("four-thread overlock with a wide bite"),
+            List.of(List.of(new HeatTable.Cell(1.0, 1))));
+    List<String> said =
+        table.at(260, Words.english()).shapes().stream()
+            .filter(Shape.Text.class::isInstance)
+            .map(each -> ((Shape.Text) each).says())
+            .toList();
+    assertThat(said).contains("(lockstitch)").noneMatch(each -> each.endsWith("…"));
+  }
+
   private static <S extends Shape> List<S> all(Picture picture, Class<S> kind) {
     return picture.shapes().stream().filter(kind::isInstance).map(kind::cast).toList();
   }

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
@@ -159,10 +160,19 @@ abstract class AskedPart<T> extends VBox implements PartView {
     around.inTurn().run(this, steps);
   }
 
+  /** What the double arrows in a table's bars are. */
+  final Label offScale() {
+    return Texts.caption(words().say("desk.class.bars.off"));
+  }
+
+  static void seen(Node node, boolean seen) {
+    node.setVisible(seen);
+    node.setManaged(seen);
+  }
+
   /** Puts a card where it belongs; one that has nothing to show keeps its place and is not seen. */
   final void stand(int place, Node card, boolean seen) {
-    card.setVisible(seen);
-    card.setManaged(seen);
+    seen(card, seen);
     if (place == getChildren().size()) {
       getChildren().add(card);
     } else if (getChildren().get(place) != card) {

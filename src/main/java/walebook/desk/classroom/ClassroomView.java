@@ -13,6 +13,7 @@ import javafx.stage.Window;
 import org.jspecify.annotations.Nullable;
 import walebook.book.open.SqliteFiles;
 import walebook.desk.common.InTurn;
+import walebook.desk.common.Notice;
 import walebook.desk.common.PlaceFrame;
 import walebook.desk.common.Segments;
 import walebook.desk.common.Session;
@@ -73,7 +74,12 @@ public final class ClassroomView extends BorderPane {
     frame.primary(large);
     Segments<Part> segments =
         new Segments<>(List.of(Part.values()), part, each -> words.say(each.title));
-    part.addListener((from, old, next) -> arrange());
+    part.addListener(
+        (from, old, next) -> {
+          // What was done in one part is no news of another; the history still takes it back.
+          frame.notice().noticeProperty().set(Notice.NONE);
+          arrange();
+        });
     setCenter(frame);
     inTurn.run(
         this,

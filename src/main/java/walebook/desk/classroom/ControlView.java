@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.desk.common.ColumnTable;
@@ -12,6 +13,7 @@ import walebook.desk.common.Fold;
 import walebook.desk.common.Texts;
 import walebook.desk.common.WrappedCell;
 import walebook.drawing.DotPlot;
+import walebook.drawing.ValueBar;
 import walebook.words.Words;
 
 /** Differences from each student's own control: a row of dots for each setting. */
@@ -76,7 +78,9 @@ final class ControlView extends AskedPart<ControlViewModel.Found> {
     if (plot != null) {
       ColumnTable<ControlViewModel.Row> table = table();
       Node note = Texts.caption(words.say("desk.class.control.note"));
-      steps.add(() -> getChildren().add(new VBox(8, table, pieces, note)));
+      Label off = offScale();
+      seen(off, ValueBar.isAnyOff(found.rows().stream().map(ControlViewModel.Row::bar).toList()));
+      steps.add(() -> getChildren().add(new VBox(8, table, pieces, off, note)));
       steps.addAll(table.others(found.rows()));
       steps.add(
           () -> getChildren().add(new Fold(words.say("desk.class.control.plot"), card(plot))));

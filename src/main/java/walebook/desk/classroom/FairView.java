@@ -22,6 +22,7 @@ import walebook.desk.common.EmptyState;
 import walebook.desk.common.Texts;
 import walebook.drawing.DotPlot;
 import walebook.drawing.SmallMultiples;
+import walebook.drawing.ValueBar;
 import walebook.words.Words;
 
 /**
@@ -41,6 +42,7 @@ final class FairView extends AskedPart<FairFound> {
   private final FairPairs pairs;
   private final VBox pieces = new VBox(8);
   private final Label setAside = Texts.caption("");
+  private final Label off;
   private final VBox table;
   private final PlotCard plot = card();
   private final VBox pairsCard = new VBox(8);
@@ -57,7 +59,9 @@ final class FairView extends AskedPart<FairFound> {
     this.words = model.words();
     rows = new FairRows(words, this::open);
     pairs = new FairPairs(words);
-    table = new VBox(8, rows, pieces, setAside, Texts.caption(words.say("desk.class.fair.note")));
+    off = offScale();
+    Label note = Texts.caption(words.say("desk.class.fair.note"));
+    table = new VBox(8, rows, pieces, setAside, off, note);
     pairsCard.getStyleClass().add("card");
     pairsCard
         .getChildren()
@@ -153,6 +157,7 @@ final class FairView extends AskedPart<FairFound> {
         () -> {
           rows.head(found);
           setAside.setText(words.say("desk.class.set-aside", found.comparison().setAside()));
+          seen(off, ValueBar.isAnyOff(found.rows().stream().map(FairFound.Row::bar).toList()));
           stand(1, table, true);
         });
     steps.addAll(rows.others(found));

@@ -165,7 +165,7 @@ final class OddView extends AskedPart<List<OddViewModel.Row>> {
             words.say("desk.class.odd.reason"),
             words.say("desk.class.odd.reason.prompt"),
             model.form().field(OddViewModel.REASON));
-    reason.setStyle("-fx-pref-width: 28em;");
+    reason.setStyle("-fx-pref-width: 24em;");
     return row(reason, button(words.say("desk.class.odd.set-aside"), model::setAside));
   }
 

@@ -124,7 +124,8 @@ final class ProgressView extends VBox implements PartView {
         row -> (double) row.found().readings(),
         row -> Integer.toString(row.found().readings()));
     table
-        .figures(words.say("desk.class.col.last"), 7, ProgressRow::lastOrder, ProgressRow::lastDay)
+        .figures(
+            words.say("desk.class.col.last"), 7.4, ProgressRow::lastOrder, ProgressRow::lastDay)
         .getStyleClass()
         .remove("figures");
     table.getItems().setAll(rows);

@@ -40,7 +40,7 @@ final class SettingTable extends BorderPane {
     gaveAt =
         table.figures(
             "",
-            10.5,
+            13.5,
             row -> ComparedRow.order(ofGave(row)),
             row -> ComparedRow.spread(words, ofGave(row), 0));
     middle(words.say("desk.class.col.edge"), 5.8, 1, SettingRow::edgeChange);

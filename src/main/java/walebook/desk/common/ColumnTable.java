@@ -59,6 +59,9 @@ public final class ColumnTable<T> extends TableView<T> {
   /** Rows that stand in the window where nothing else is said. */
   private static final int SEEN = 12;
 
+  /** So much of a line's usual letters surely stand on one. */
+  private static final double SURELY = 0.7;
+
   /** Rows that a frame has the time to make cells for, while the program is young. */
   private static final int ROWS_A_FRAME = 1;
 
@@ -258,19 +261,21 @@ public final class ColumnTable<T> extends TableView<T> {
         .reduce(1, Math::max);
   }
 
-  /** How many lines a row's words take, by the usual width of letters. */
+  /** How many lines a row's words take: by the usual width of letters, or measured if near it. */
   private double lines(int row) {
     if (row >= getItems().size()) {
       return 1;
     }
-    return wrapped.stream()
-        .mapToDouble(
-            each -> {
-              double letters =
-                  (each.getWidth() / em.getValue().doubleValue() - SIDES_EMS) / LETTER_EMS;
-              return Math.ceil(each.getCellData(row).length() / Math.max(1, letters));
-            })
-        .reduce(1, Math::max);
+    double size = em.getValue().doubleValue();
+    double most = 1;
+    for (TableColumn<T, String> each : wrapped) {
+      String says = each.getCellData(row);
+      double letters = (each.getWidth() / size - SIDES_EMS) / LETTER_EMS;
+      if (says.length() > SURELY * letters) {
+        most = Math.max(most, WrappedCell.lines(says, size, each.getWidth()));
+      }
+    }
+    return most;
   }
 
   @Override

@@ -16,7 +16,7 @@ import walebook.drawing.Shape;
 
 /** Draws plain shapes on a canvas. */
 final class Pencil {
-  private static final String FAMILY = "Atkinson Hyperlegible Next";
+  static final String FAMILY = "Atkinson Hyperlegible Next";
 
   private final GraphicsContext on;
   private final Palette palette;

@@ -2,6 +2,7 @@ package walebook.desk.common;
 
 import javafx.scene.control.TableCell;
 import javafx.scene.control.TableColumn;
+import javafx.scene.text.Font;
 import javafx.scene.text.Text;
 import org.jspecify.annotations.Nullable;
 
@@ -22,6 +23,23 @@ public final class WrappedCell<T> extends TableCell<T, String> {
     text.wrappingWidthProperty().bind(column.widthProperty().subtract(PADDING));
     text.wrappingWidthProperty().addListener((from, old, now) -> show());
     text.fontProperty().addListener((from, old, now) -> show());
+  }
+
+  /**
+   * How many lines words take in such a cell.
+   *
+   * @param size of the letters, px
+   * @param columnWide px
+   */
+  static double lines(String says, double size, double columnWide) {
+    Font font = Font.font(Pencil.FAMILY, size);
+    double wide = Math.max(1, columnWide - PADDING);
+    Text all = new Text(BrokenLines.of(says, font, wide));
+    all.setFont(font);
+    Text one = new Text("x");
+    one.setFont(font);
+    all.setWrappingWidth(wide);
+    return Math.round(all.getLayoutBounds().getHeight() / one.getLayoutBounds().getHeight());
   }
 
   @Override

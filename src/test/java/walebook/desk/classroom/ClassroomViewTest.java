@@ -23,6 +23,8 @@ import walebook.book.Classroom;
 import walebook.compare.Outcome;
 import walebook.desk.RoomBook;
 import walebook.desk.Sessions;
+import walebook.desk.common.Notice;
+import walebook.desk.common.PlaceFrame;
 import walebook.desk.look.Look;
 import walebook.desk.look.TextSize;
 import walebook.desk.look.Theme;
@@ -75,6 +77,15 @@ class ClassroomViewTest {
     assertThat(view.built()).isEqualTo(8);
     robot.interact(progress::fire);
     assertThat(view.built()).isEqualTo(8);
+  }
+
+  @Test
+  void whatWasDoneInAPartIsNoNewsOfAnother(FxRobot robot) throws Exception {
+    settle();
+    PlaceFrame frame = (PlaceFrame) view.getCenter();
+    robot.interact(() -> frame.notice().noticeProperty().set(new Notice("set aside", () -> {})));
+    robot.interact(parts().get(0)::fire);
+    assertThat(frame.notice().noticeProperty().get()).isEqualTo(Notice.NONE);
   }
 
   /** Cells are dear to make: a table made anew for each comparison took most of a frame's time. */

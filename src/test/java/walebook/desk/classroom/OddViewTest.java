@@ -1,5 +1,6 @@
 package walebook.desk.classroom;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
@@ -34,6 +35,11 @@ import walebook.words.Words;
 class OddViewTest {
   private static final Words WORDS = Words.english();
 
+  /** What the places' list at the left leaves of 1280 px, at letters of twice the size. */
+  private static final double BESIDE_LIST = 938;
+
+  private final Look look = new Look(Theme.LIGHT, TextSize.USUAL);
+
   @SuppressWarnings("NullAway.Init")
   private Classroom room;
 
@@ -50,7 +56,7 @@ class OddViewTest {
     view = new OddView(model, new Around(told -> {}, new InTurn()));
     view.shown(true);
     Scene scene = new Scene(new PlaceFrame(WORDS, "Class").work(view), 1090, 500);
-    new Look(Theme.LIGHT, TextSize.USUAL).dress(scene);
+    look.dress(scene);
     stage.setScene(scene);
     stage.show();
   }
@@ -91,6 +97,21 @@ class OddViewTest {
     Bounds at = aside().localToScene(aside().getLayoutBounds());
     assertThat(at.getMaxY()).isLessThanOrEqualTo(seen.getMaxY());
     assertThat(at.getMinY()).isGreaterThanOrEqualTo(seen.getMinY());
+  }
+
+  @Test
+  void atTwiceTheLettersTheCardIsNotCutAtTheRight(FxRobot robot) {
+    robot.interact(
+        () -> {
+          look.textSizeProperty().set(new TextSize(200));
+          requireNonNull(view.getScene()).getWindow().setWidth(BESIDE_LIST);
+        });
+    open(robot);
+    ScrollPane scroll = around(view);
+    assertThat(scroll.getWidth()).isEqualTo(BESIDE_LIST);
+    Node card = view.lookup(".card");
+    assertThat(card.localToScene(card.getLayoutBounds()).getMaxX())
+        .isLessThanOrEqualTo(scroll.localToScene(scroll.getLayoutBounds()).getMaxX() - 32);
   }
 
   @Test

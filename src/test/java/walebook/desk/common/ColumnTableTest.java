@@ -1,15 +1,22 @@
 package walebook.desk.common;
 
+import static java.util.Collections.nCopies;
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import javafx.geometry.Bounds;
 import javafx.scene.Scene;
 import javafx.scene.control.TableColumn;
+import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
 import walebook.desk.look.Look;
 import walebook.desk.look.TextSize;
 import walebook.desk.look.Theme;
@@ -42,8 +49,40 @@ class ColumnTableTest {
   }
 
   @Test
+  void aFigureTooWideForItsColumnGoesOnBelow(FxRobot robot) {
+    robot.interact(() -> table.getItems().setAll(-20937.25, 2.0));
+    WaitForAsyncUtils.waitForFxEvents();
+    List<String> seen =
+        table.lookupAll(".table-cell .text").stream().map(each -> ((Text) each).getText()).toList();
+    assertThat(seen)
+        .contains("-20937.25\nwide", "2.0 wide")
+        .noneMatch(each -> each.contains("..."));
+  }
+
+  @Test
   void figuresSortByValueNotByText(FxRobot robot) {
     robot.interact(() -> table.getSortOrder().add(table.getColumns().get(0)));
     assertThat(table.getItems()).containsExactly(2.0, 7.0, 10.0);
+  }
+
+  @Test
+  void aTableIsHighEnoughForAWordThatIsWiderThanItsColumn(FxRobot robot) {
+    ColumnTable<String> names = new ColumnTable<>();
+    robot.interact(
+        () -> {
+          names.wrapped("student", 11.5, each -> each);
+          names.asHighAs(12);
+          names.getItems().setAll(nCopies(5, "Wilhelmina-Annegret Featherstonehaugh-Oy"));
+          Scene scene = requireNonNull(table.getScene());
+          scene.getWindow().setHeight(900);
+          scene.setRoot(new VBox(names));
+        });
+    WaitForAsyncUtils.waitForFxEvents();
+    Bounds seen = names.localToScene(names.getLayoutBounds());
+    List<Double> ends =
+        names.lookupAll(".table-row-cell .cell-text").stream()
+            .map(each -> each.localToScene(each.getLayoutBounds()).getMaxY())
+            .toList();
+    assertThat(ends).hasSizeGreaterThanOrEqualTo(5).allMatch(each -> each < seen.getMaxY());
   }
 }
