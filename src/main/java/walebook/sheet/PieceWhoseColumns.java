@@ -9,6 +9,9 @@ import walebook.record.TestPiece;
 
 /** Whose piece it is, when and what for, and on which cloth. */
 final class PieceWhoseColumns {
+  /** The column that tells whose a piece is. */
+  static final String STUDENT = "student";
+
   private PieceWhoseColumns() {}
 
   static List<Column<TestPiece>> of(PieceLookup lookup, Choices choices) {
@@ -26,7 +29,7 @@ final class PieceWhoseColumns {
             Origin.CODE,
             piece -> PieceCode.spoken(piece.code())),
         Column.text(
-            "student",
+            STUDENT,
             "sheet.pieces.student",
             "sheet.pieces.student.says",
             Origin.PERSON,

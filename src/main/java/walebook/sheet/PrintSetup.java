@@ -13,22 +13,40 @@ final class PrintSetup {
   /** Characters that can still be read across a landscape page. */
   private static final int READABLE = 230;
 
+  /** Across each of several pages: breaks between columns leave some of a page empty. */
+  private static final int OF_SEVERAL = 180;
+
   private static final double MARGIN_INCHES = 0.45;
 
   private PrintSetup() {}
 
-  /** A table of so many columns: one page wide, or several where one could not be read. */
-  static void of(XSSFSheet sheet, int columns) {
+  /**
+   * A table: one page wide, or several where one could not be read; then the first columns stand at
+   * the left of each, and pages that belong side by side come one after the other.
+   *
+   * @param heads how many of the first columns tell what a row is about
+   */
+  static void of(XSSFSheet sheet, int columns, int heads) {
+    int across = width(sheet, 0, columns);
+    if (across <= READABLE) {
+      page(sheet, 1);
+    } else {
+      int left = width(sheet, 0, heads);
+      int room = OF_SEVERAL - left;
+      page(sheet, (across - left + room - 1) / room);
+      sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, heads - 1));
+      sheet.getPrintSetup().setLeftToRight(true);
+    }
+    sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
+  }
+
+  /** Of some columns, in characters. */
+  private static int width(XSSFSheet sheet, int first, int end) {
     int characters = 0;
-    for (int i = 0; i < columns; i++) {
+    for (int i = first; i < end; i++) {
       characters += sheet.getColumnWidth(i) / 256;
     }
-    int pages = Math.max(1, (characters + READABLE - 1) / READABLE);
-    page(sheet, pages);
-    sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
-    if (pages > 1) {
-      sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, 0));
-    }
+    return characters;
   }
 
   /** A sheet that is read at one look: all of it on one upright page. */

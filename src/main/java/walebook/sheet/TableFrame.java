@@ -59,7 +59,18 @@ final class TableFrame {
     sheet.createFreezePane(1, 1);
     int last = Math.max(1, rows);
     filter(sheet, table, last, columns.size() - 1);
-    PrintSetup.of(sheet, columns.size());
+    PrintSetup.of(sheet, columns.size(), heads(columns));
+  }
+
+  /**
+   * The first column tells what a row is; of a piece whose it is, too, where that stands beside.
+   */
+  private static <T> int heads(List<Column<T>> columns) {
+    boolean whose =
+        columns.size() > 1
+            && columns.get(0).key().equals(TermChoice.CODE_COLUMN)
+            && columns.get(1).key().equals(PieceWhoseColumns.STUDENT);
+    return whose ? 2 : 1;
   }
 
   /** A table with one empty row at least: programs take one without any for damaged. */

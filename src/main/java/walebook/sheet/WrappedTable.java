@@ -49,7 +49,7 @@ final class WrappedTable {
         cell.setCellStyle(upright.computeIfAbsent(cell.getCellStyle(), of -> upright(sheet, of)));
       }
     }
-    PrintSetup.of(sheet, columns.size());
+    PrintSetup.of(sheet, columns.size(), 1);
     words(sheet, columns, rows);
   }
 

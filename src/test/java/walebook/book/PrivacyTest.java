@@ -84,6 +84,16 @@ class PrivacyTest {
     book.notes().add(new Note(Ids.next(), about, id, author, body, Classroom.FRESH));
   }
 
+  @Test
+  void aRowThatNamesAPersonTwiceIsToldOnce() {
+    try (Classroom room = Classroom.in(folder.resolve("twice.walebook"))) {
+      TestPiece piece = room.piece(SeamEnd.GAVE, 140);
+      assertThat(piece.measure().measuredBy()).isEqualTo(piece.whose().studentId());
+      room.book.pieces().add(piece);
+      assertThat(room.book.privacy().rowsOf(room.first.id())).containsEntry("test_piece", 1);
+    }
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"Wenna Tidewater", "Zoë Ærøskøbing-Ünlü", "Ţăndărică \"Bosun\" Stråle"})
   void anAnonymousStudentKeepsTheirWorkAndTheNameIsNowhere(String name) throws Exception {

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.IntStream;
+import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -38,6 +40,9 @@ class PagesTest {
   /** What A4 across holds between its margins, in characters of 7 points. */
   private static final int READABLE = 230;
 
+  /** Less where a table goes over several pages, since pages end between columns. */
+  private static final int SEVERAL = 180;
+
   @Test
   void theMarkSheetAndItsLikeAreOnePageWideWithTheirHeaderOnEachPage(@TempDir Path folder)
       throws IOException {
@@ -65,8 +70,26 @@ class PagesTest {
         }
         assertThat(width).as(each).isLessThanOrEqualTo(READABLE);
       }
+      pieces(workbook.getSheet("Pieces"));
       assertThat(workbook.getSheet("Marks").getRow(0).getCell(5).getCellStyle().getRotation())
           .isEqualTo((short) 90);
     }
+  }
+
+  /** Too wide for one page: each has the header above and code and student at the left. */
+  private static void pieces(XSSFSheet sheet) {
+    assertThat(sheet.getPrintSetup().getPaperSize()).isEqualTo(PrintSetup.A4_PAPERSIZE);
+    assertThat(sheet.getPrintSetup().getLandscape()).isTrue();
+    assertThat(sheet.getRepeatingRows().formatAsString()).isEqualTo("1:1");
+    assertThat(sheet.getRepeatingColumns().formatAsString()).isEqualTo("A:B");
+    assertThat(new Grid(sheet).headers().subList(0, 2)).containsExactly("Piece", "Student");
+    // Pages that belong side by side come one after the other.
+    assertThat(sheet.getPrintSetup().getLeftToRight()).isTrue();
+    assertThat(sheet.getPrintSetup().getFitHeight()).isZero();
+    int left = (sheet.getColumnWidth(0) + sheet.getColumnWidth(1)) / 256;
+    int columns = sheet.getRow(0).getLastCellNum();
+    int width = IntStream.range(0, columns).map(i -> sheet.getColumnWidth(i) / 256).sum();
+    int pages = sheet.getPrintSetup().getFitWidth();
+    assertThat(left + (width - left) / pages).isLessThanOrEqualTo(SEVERAL);
   }
 }

@@ -86,12 +86,12 @@ final class AssessPane extends VBox {
     table.setPlaceholder(
         Texts.text(
             words.say(none ? "desk.term.assess.no-criteria" : "desk.term.assess.nothing"), "soft"));
-    table.words(words.say("desk.term.assess.student"), 13, gap -> model.called(gap.student()));
+    table.wrapped(words.say("desk.term.assess.student"), 13, gap -> model.called(gap.student()));
     table.words(words.say("desk.term.assess.code"), 10, gap -> gap.criterion().code());
     TableColumn<Coverage.Gap, Coverage.Cell> standing =
         cells(words.say("desk.term.assess.standing"), Coverage.Gap::cell);
     table.made(standing, 12);
-    table.words(words.say("desk.term.assess.asks"), 36, gap -> gap.criterion().says());
+    table.wrapped(words.say("desk.term.assess.asks"), 36, gap -> gap.criterion().says());
     table.setItems(model.gaps());
     table.asHighAs(ROWS);
     table.opens(model::open);
@@ -105,7 +105,7 @@ final class AssessPane extends VBox {
     ColumnTable<Coverage.Row> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.term.assess.coverage"));
     table.setPlaceholder(Texts.text(words.say("desk.term.assess.no-students"), "soft"));
-    table.words(words.say("desk.term.assess.student"), 13, row -> model.called(row.student()));
+    table.wrapped(words.say("desk.term.assess.student"), 13, row -> model.called(row.student()));
     table.figures(
         words.say("desk.term.assess.covered"),
         7,

@@ -25,7 +25,7 @@ final class BinPane extends VBox {
     ColumnTable<UseBin.Item> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.term.bin"));
     table.setPlaceholder(Texts.text(words.say("desk.term.bin.none"), "soft"));
-    table.words(words.say("desk.term.bin.what"), 26, UseBin.Item::what);
+    table.wrapped(words.say("desk.term.bin.what"), 26, UseBin.Item::what);
     table
         .words(words.say("desk.term.bin.who"), 16, UseBin.Item::who)
         .visibleProperty()

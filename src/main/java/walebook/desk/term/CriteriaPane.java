@@ -93,8 +93,8 @@ final class CriteriaPane extends VBox {
     table.setAccessibleText(words.say("desk.term.assess.criteria"));
     table.setPlaceholder(Texts.text(words.say("desk.term.criteria.none"), "soft"));
     table.words(words.say("desk.term.assess.code"), 10, Criterion::code);
-    table.words(words.say("desk.term.assess.asks"), 33, Criterion::says);
-    table.words(words.say("desk.term.criteria.looks-at"), 16, this::marks);
+    table.wrapped(words.say("desk.term.assess.asks"), 33, Criterion::says);
+    table.wrapped(words.say("desk.term.criteria.looks-at"), 16, this::marks);
     table.figures(
         words.say("desk.term.criteria.lessons"),
         7,

@@ -46,12 +46,12 @@ final class MachinesPane extends VBox {
         5,
         each -> (double) each.number(),
         each -> Integer.toString(each.number()));
-    table.words(words.say("desk.term.col.machine"), 14, this::name);
+    table.wrapped(words.say("desk.term.col.machine"), 14, this::name);
     table.words(
         words.say("desk.term.col.kind"),
         10,
         each -> words.say("common.choice." + each.kind().key()));
-    table.words(words.say("desk.term.col.stitches"), 30, this::stitches);
+    table.wrapped(words.say("desk.term.col.stitches"), 30, this::stitches);
     table.figures(
         words.say("desk.term.col.dials"),
         8,

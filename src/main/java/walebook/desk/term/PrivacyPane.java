@@ -89,6 +89,14 @@ final class PrivacyPane extends VBox {
     show.run();
     all.visibleProperty().bind(Bindings.isNotEmpty(model.copies()));
     all.managedProperty().bind(all.visibleProperty());
+    // They stand above the card that was erased from, out of sight.
+    all.visibleProperty()
+        .addListener(
+            (from, old, now) -> {
+              if (now) {
+                Platform.runLater(() -> IntoView.showWhole(all));
+              }
+            });
     return all;
   }
 }

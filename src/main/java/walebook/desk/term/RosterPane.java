@@ -45,7 +45,7 @@ final class RosterPane extends VBox {
     ColumnTable<Student> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.term.students"));
     table.setPlaceholder(Texts.text(words.say("desk.term.roster.none"), "soft"));
-    table.words(words.say("desk.term.col.code"), 6, Student::alias);
+    table.wrapped(words.say("desk.term.col.code"), 6, Student::alias);
     TableColumn<Student, String> name =
         table.words(words.say("desk.term.col.name"), 20, Student::name);
     name.visibleProperty().bind(namesHidden.not());
