@@ -16,6 +16,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import org.jspecify.annotations.Nullable;
 import walebook.act.decide.AnswerGarment;
 import walebook.act.decide.KeepGarment;
+import walebook.act.decide.KeepGarmentDraft;
 import walebook.act.decide.PlanTestPiece;
 import walebook.act.decide.TypedGarment;
 import walebook.act.decide.UnansweredGirths;
@@ -163,10 +164,14 @@ public final class SheetViewModel {
     edits.set(0);
   }
 
-  private void resume(Map<String, String> typed) {
+  private void resume(KeepGarmentDraft.Found draft) {
     if (edits.get() == 0) {
-      put(typed);
-      notice.set(new Notice(session.words().say("desk.decide.resumed"), null));
+      Map<String, String> both = fields.typed();
+      both.putAll(draft.typed());
+      put(both);
+      String says =
+          session.words().say(draft.older() ? "desk.decide.resumed-over" : "desk.decide.resumed");
+      notice.set(new Notice(says, null));
     }
   }
 
@@ -174,7 +179,7 @@ public final class SheetViewModel {
   public void keepDraft() {
     if (edits.get() != kept) {
       kept = edits.get();
-      drafts.keep(saved, fields.typed());
+      drafts.keep(saved, fields.typed(), Map.copyOf(confirmed));
     }
   }
 
@@ -182,7 +187,7 @@ public final class SheetViewModel {
   void rest() {
     if (edits.get() != kept) {
       kept = edits.get();
-      drafts.keepNow(saved, fields.typed());
+      drafts.keepNow(saved, fields.typed(), confirmed);
     }
   }
 
@@ -249,7 +254,8 @@ public final class SheetViewModel {
     boolean hidden = bodyHidden;
     Map<String, Double> body = keepsBody() ? body() : Map.of();
     session.run(
-        progress -> keep.save(read.value(), fresh, hidden ? keptOf(read.value()) : body),
+        progress ->
+            keep.save(read.value(), fresh, drafts.typist(), hidden ? keptOf(read.value()) : body),
         sheet -> {
           saved = sheet;
           confirmed.putAll(typed);
