@@ -1,10 +1,8 @@
 package walebook.desk.decide;
 
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.UUID;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyIntegerProperty;
@@ -26,7 +24,6 @@ import walebook.desk.common.Session;
 import walebook.garment.Advice;
 import walebook.garment.GarmentAnswers;
 import walebook.problem.Answer;
-import walebook.problem.Place;
 import walebook.problem.Problem;
 import walebook.quantity.Unit;
 import walebook.record.GarmentSheet;
@@ -60,6 +57,7 @@ public final class SheetViewModel {
   private final FormFields fields;
   private final SheetDraft drafts;
   private final ReadOnlyIntegerWrapper edits = new ReadOnlyIntegerWrapper(this, "edits");
+  private final ReadOnlyIntegerWrapper refusals = new ReadOnlyIntegerWrapper(this, "refusals");
   private final ReadOnlyObjectWrapper<@Nullable GarmentAnswers> answers =
       new ReadOnlyObjectWrapper<>(this, "answers");
   private final ReadOnlyObjectWrapper<Notice> notice =
@@ -136,6 +134,11 @@ public final class SheetViewModel {
   /** Moves at each change, so that a view can wait for a pause in the typing. */
   public ReadOnlyIntegerProperty editsProperty() {
     return edits.getReadOnlyProperty();
+  }
+
+  /** Moves each time it could not be saved, so that a view goes to the first field in the way. */
+  ReadOnlyIntegerProperty refusalsProperty() {
+    return refusals.getReadOnlyProperty();
   }
 
   /** Starts a new sheet with what is usual filled in, or with what was typed before a crash. */
@@ -247,6 +250,9 @@ public final class SheetViewModel {
     Answer<GarmentSheet> read = read();
     fields.show(read.problems());
     if (!read.isGood()) {
+      String at = SheetLabels.ofRefused(session.words(), read.problems());
+      notice.set(new Notice(session.words().say("desk.decide.not-saved", at), null));
+      refusals.set(refusals.get() + 1);
       return;
     }
     boolean fresh = saved == null;
@@ -345,15 +351,10 @@ public final class SheetViewModel {
   }
 
   private String mend(List<Problem> problems) {
-    Set<String> labels = new LinkedHashSet<>();
-    for (Problem each : problems) {
-      if (each.refuses() && each.place() instanceof Place.Field field) {
-        labels.add(SheetLabels.of(session.words(), field.name()));
-      }
-    }
+    String labels = SheetLabels.ofRefused(session.words(), problems);
     return labels.isEmpty()
         ? session.words().say("desk.decide.mend")
-        : session.words().say("desk.decide.mend-at", String.join("; ", labels));
+        : session.words().say("desk.decide.mend-at", labels);
   }
 
   /** While one answer is being worked out, changes wait; the last one is answered after it. */
