@@ -17,6 +17,7 @@ import walebook.record.Keyed;
 import walebook.record.Lesson;
 import walebook.record.Parent;
 import walebook.record.PieceCode;
+import walebook.record.PlannedPiece;
 import walebook.record.TestPiece;
 import walebook.seam.StitchType;
 import walebook.tables.SharedTables;
@@ -79,9 +80,14 @@ final class LoadPiece {
     Lesson lesson = lessonId == null ? null : book.lessons().find(lessonId);
     String student = say.name(piece.whose().studentId());
     String day = piece.whose().sewnOn().toString();
-    return lesson == null
-        ? words.say("desk.pieces.who", student, day)
-        : words.say("desk.pieces.who-lesson", student, day, lesson.title());
+    String says =
+        lesson == null
+            ? words.say("desk.pieces.who", student, day)
+            : words.say("desk.pieces.who-lesson", student, day, lesson.title());
+    UUID plannedId = piece.whose().plannedId();
+    PlannedPiece planned = plannedId == null ? null : book.lessons().planned(plannedId);
+    boolean forGarment = planned != null && planned.isForGarment();
+    return forGarment ? words.say("desk.pieces.for-garment", says) : says;
   }
 
   private List<Attempt> chain(TestPiece shown) {

@@ -70,9 +70,19 @@ final class LoadDay {
     return new MyDay(
         rows,
         plan.done(),
-        next == null ? null : next(next, classId, lessons.says(next.lessonId())),
+        next == null ? null : next(next, classId, whose(next, lessons)),
         recent(plan),
         new LoadReadings(book, words, names, lessons).of(classId, studentId));
+  }
+
+  private String whose(PlannedPiece planned, OfLesson lessons) {
+    String lesson = lessons.says(planned.lessonId());
+    if (!planned.isForGarment()) {
+      return lesson;
+    }
+    return lesson.isEmpty()
+        ? words.say("desk.today.for-garment")
+        : words.say("desk.today.for-garment-of", lesson);
   }
 
   private PlanRow row(int number, MyPlan.Line line) {
@@ -86,7 +96,9 @@ final class LoadDay {
             "desk.today.asks",
             cloth(line.planned()),
             words.say("desk.today.grain." + line.planned().asked().grain().key()),
-            stitch(line.planned().asked())),
+            line.planned().isForGarment()
+                ? words.say("desk.today.asks-garment", stitch(line.planned().asked()))
+                : stitch(line.planned().asked())),
         logged == null ? "" : end(logged));
   }
 

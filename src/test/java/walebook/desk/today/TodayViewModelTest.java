@@ -15,6 +15,7 @@ import walebook.book.Book;
 import walebook.book.Classroom;
 import walebook.book.Ids;
 import walebook.book.open.SqliteFiles;
+import walebook.compare.ClassProgress;
 import walebook.desk.MeasuredClass;
 import walebook.desk.PlannedClass;
 import walebook.desk.Sessions;
@@ -191,6 +192,38 @@ class TodayViewModelTest {
     }
   }
 
+  @Test
+  void aPieceForAGarmentSaysSoEverywhereAndIsNoPartOfItsLessonsPlan() {
+    try (PlannedClass made = PlannedClass.in(folder.resolve("g.walebook"), 1)) {
+      PlannedPiece garment = planned(made, made.lesson, PlannedPiece.FOR_GARMENT);
+      for (int i = 0; i < 4; i++) {
+        logged(made, made.plan.get(i));
+      }
+      Session session = made.sitting(Worker.sameThread(), PlannedClass.OneFile.NONE);
+      TodayViewModel today = new TodayViewModel(session);
+      assertThat(next(today).plannedId()).isEqualTo(garment.id());
+      assertThat(next(today).ofLesson()).isEqualTo("for your garment (Decide)");
+      assertThat(Objects.requireNonNull(today.dayProperty().get()).plan())
+          .extracting(PlanRow::asks)
+          .filteredOn(says -> says.endsWith("for your garment (Decide)"))
+          .hasSize(1);
+      ClassProgress.Row row = progress(made);
+      assertThat(row.perLesson().get(0).planned()).isEqualTo(4);
+      assertThat(row.own()).isZero();
+      logged(made, garment);
+      row = progress(made);
+      assertThat(row.perLesson().get(0).logged()).isEqualTo(4);
+      assertThat(row.own()).isEqualTo(1);
+    }
+  }
+
+  private static ClassProgress.Row progress(PlannedClass made) {
+    return ClassProgress.of(made.room.book, made.room.schoolClass.id()).rows().stream()
+        .filter(each -> each.student().equals(made.room.first))
+        .findFirst()
+        .orElseThrow();
+  }
+
   private static Lesson lesson(PlannedClass made, String title, LocalDate on) {
     Lesson lesson =
         new Lesson(
@@ -205,6 +238,10 @@ class TodayViewModelTest {
   }
 
   private static PlannedPiece planned(PlannedClass made, Lesson lesson) {
+    return planned(made, lesson, "");
+  }
+
+  private static PlannedPiece planned(PlannedClass made, Lesson lesson, String cell) {
     PlannedPiece like = made.plan.get(0);
     PlannedPiece planned =
         new PlannedPiece(
@@ -215,7 +252,7 @@ class TodayViewModelTest {
             1,
             false,
             false,
-            "",
+            cell,
             like.clothId(),
             like.asked(),
             Classroom.FRESH);
