@@ -178,9 +178,10 @@ final class LoadDay {
       return name;
     }
     String length = Show.upTo(asked.dialLength(), 2);
-    return asked.dialWidth() == null
+    Double width = width(asked);
+    return width == null
         ? words.say("desk.today.stitch-length", name, length)
-        : words.say("desk.today.stitch", name, Show.upTo(asked.dialWidth(), 2), length);
+        : words.say("desk.today.stitch", name, Show.upTo(width, 2), length);
   }
 
   /** The picture beside it shows what is sewn, which is seldom what the dial says. */
@@ -189,9 +190,16 @@ final class LoadDay {
       return stitch(asked);
     }
     String length = Show.upTo(asked.dialLength(), 2);
-    return asked.dialWidth() == null
+    Double width = width(asked);
+    return width == null
         ? words.say("desk.today.next-stitch-length", name(asked), length)
-        : words.say("desk.today.next-stitch", name(asked), Show.upTo(asked.dialWidth(), 2), length);
+        : words.say("desk.today.next-stitch", name(asked), Show.upTo(width, 2), length);
+  }
+
+  /** A plan may say a width of 0 for a stitch that has none. */
+  private @Nullable Double width(PieceAsked asked) {
+    StitchType type = type(asked);
+    return type == null || type.hasWidth() ? asked.dialWidth() : null;
   }
 
   private String name(PieceAsked asked) {

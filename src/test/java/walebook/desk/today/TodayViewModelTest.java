@@ -24,7 +24,11 @@ import walebook.desk.common.Session;
 import walebook.desk.common.Wish;
 import walebook.desk.common.Worker;
 import walebook.quantity.Unit;
+import walebook.record.Grain;
 import walebook.record.Lesson;
+import walebook.record.MachineKind;
+import walebook.record.Method;
+import walebook.record.PieceAsked;
 import walebook.record.PieceCode;
 import walebook.record.PlannedPiece;
 import walebook.record.ReadingLine;
@@ -214,6 +218,49 @@ class TodayViewModelTest {
       row = progress(made);
       assertThat(row.perLesson().get(0).logged()).isEqualTo(4);
       assertThat(row.own()).isEqualTo(1);
+    }
+  }
+
+  /** Packs write a width of 0 for the straight stitch of a plan. */
+  @Test
+  void aStraightStitchIsAskedForWithoutAWidth() {
+    try (PlannedClass made = PlannedClass.in(folder.resolve("w.walebook"), 1)) {
+      Student bo = made.room.second;
+      PlannedPiece like = made.plan.get(0);
+      PieceAsked asked =
+          new PieceAsked(
+              Grain.COURSE,
+              2,
+              Method.SEAM,
+              MachineKind.SEWING,
+              "301",
+              0.0,
+              2.5,
+              null,
+              "",
+              "",
+              null,
+              1);
+      PlannedPiece straight =
+          new PlannedPiece(
+              Ids.next(),
+              made.lesson.id(),
+              bo.id(),
+              PieceCode.draw(new Random(5)),
+              1,
+              false,
+              false,
+              "",
+              like.clothId(),
+              asked,
+              Classroom.FRESH);
+      made.room.book.lessons().plan(List.of(straight));
+      Session session = made.sitting(Worker.sameThread(), PlannedClass.OneFile.NONE);
+      session.studentProperty().set(bo);
+      TodayViewModel today = new TodayViewModel(session);
+      assertThat(next(today).settings()).contains("straight stitch, length 2.5 on the dial");
+      assertThat(Objects.requireNonNull(today.dayProperty().get()).plan().get(0).asks())
+          .endsWith("straight stitch, length 2.5");
     }
   }
 
