@@ -1,5 +1,6 @@
 package walebook.desk.common;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -134,6 +135,15 @@ public final class ColumnTable<T> extends TableView<T> {
     column.setCellValueFactory(row -> new ReadOnlyObjectWrapper<>(row.getValue()));
     column.setCellFactory(of -> new ShownCell<>(shown));
     column.setComparator(Comparator.comparing(order));
+    return add(column, ems);
+  }
+
+  /** A column of days; sorted by the day. */
+  public TableColumn<T, T> days(String title, double ems, Function<T, LocalDate> day) {
+    TableColumn<T, T> column = new TableColumn<>(title);
+    column.setCellValueFactory(row -> new ReadOnlyObjectWrapper<>(row.getValue()));
+    column.setCellFactory(of -> new ShownCell<>(row -> DayWords.of(day.apply(row))));
+    column.setComparator(Comparator.comparing(day));
     return add(column, ems);
   }
 

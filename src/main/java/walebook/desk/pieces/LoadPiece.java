@@ -11,6 +11,7 @@ import walebook.act.piece.LoadPieceRoom;
 import walebook.act.piece.PieceField;
 import walebook.act.piece.PieceRoom;
 import walebook.book.Book;
+import walebook.desk.common.DayWords;
 import walebook.desk.common.Session;
 import walebook.desk.pieces.WholePiece.Attempt;
 import walebook.record.Keyed;
@@ -79,7 +80,7 @@ final class LoadPiece {
     UUID lessonId = piece.whose().lessonId();
     Lesson lesson = lessonId == null ? null : book.lessons().find(lessonId);
     String student = say.name(piece.whose().studentId());
-    String day = piece.whose().sewnOn().toString();
+    String day = DayWords.of(piece.whose().sewnOn());
     String says =
         lesson == null
             ? words.say("desk.pieces.who", student, day)

@@ -2,7 +2,12 @@ package walebook.desk.common;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import javafx.scene.Scene;
+import javafx.scene.control.Labeled;
 import javafx.scene.control.TableColumn;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
@@ -45,5 +50,27 @@ class ColumnTableTest {
   void figuresSortByValueNotByText(FxRobot robot) {
     robot.interact(() -> table.getSortOrder().add(table.getColumns().get(0)));
     assertThat(table.getItems()).containsExactly(2.0, 7.0, 10.0);
+  }
+
+  /** 10 Feb, 2 May and 7 Mar: neither their words nor their first figures are in this order. */
+  @Test
+  void daysReadAsWordsAndSortByTheDay(FxRobot robot) {
+    Map<Double, LocalDate> days =
+        Map.of(
+            10.0, LocalDate.of(2026, 2, 10),
+            2.0, LocalDate.of(2026, 5, 2),
+            7.0, LocalDate.of(2026, 3, 7));
+    robot.interact(
+        () -> {
+          TableColumn<Double, Double> column =
+              table.days("on", 8, each -> Objects.requireNonNull(days.get(each)));
+          table.getSortOrder().setAll(List.of(column));
+          table.applyCss();
+          table.layout();
+        });
+    assertThat(table.getItems()).containsExactly(10.0, 7.0, 2.0);
+    assertThat(table.lookupAll(".table-cell"))
+        .extracting(cell -> ((Labeled) cell).getText())
+        .contains("10 Feb 2026", "2 May 2026");
   }
 }

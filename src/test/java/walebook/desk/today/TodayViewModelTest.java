@@ -164,7 +164,7 @@ class TodayViewModelTest {
       assertThat(day.isReadingNext()).isFalse();
       assertThat(day.isMeasuredOnly()).isFalse();
       assertThat(Objects.requireNonNull(day.readings().next()).says())
-          .contains("left over from the lesson Measuring stretch and recovery, 2026-09-28");
+          .contains("left over from the lesson Measuring stretch and recovery, 28 Sep 2026");
     }
   }
 
@@ -187,12 +187,12 @@ class TodayViewModelTest {
       today = new TodayViewModel(made.sitting(Worker.sameThread(), PlannedClass.OneFile.NONE));
       assertThat(next(today).plannedId()).isEqualTo(left.id());
       assertThat(next(today).ofLesson())
-          .isEqualTo("left over from the lesson First seams, 2026-09-28");
+          .isEqualTo("left over from the lesson First seams, 28 Sep 2026");
       logged(made, left);
       today = new TodayViewModel(made.sitting(Worker.sameThread(), PlannedClass.OneFile.NONE));
       assertThat(next(today).plannedId()).isEqualTo(coming.id());
       assertThat(next(today).ofLesson())
-          .isEqualTo("for the lesson to come, Hems that stretch, 2026-10-12");
+          .isEqualTo("for the lesson to come, Hems that stretch, 12 Oct 2026");
     }
   }
 
