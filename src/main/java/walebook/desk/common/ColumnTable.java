@@ -34,8 +34,14 @@ public final class ColumnTable<T> extends TableView<T> {
   private static final double ROW_EMS = 2.65;
   private static final double LINE_EMS = 1.4;
 
-  /** The line of titles, with room for a rule and for the bar that scrolls sideways. */
-  private static final double HEAD_EMS = 4.1;
+  /** The line of titles, with the frame and what no row may need. */
+  private static final double HEAD_EMS = 3.2;
+
+  /** The bar that scrolls sideways, where there is one. */
+  private static final double BAR_EMS = 1;
+
+  /** The frame at both sides, px. */
+  private static final double FRAME = 2;
 
   /** No table is lower than its titles with three rows. */
   private static final double LEAST_EMS = 12;
@@ -192,7 +198,9 @@ public final class ColumnTable<T> extends TableView<T> {
   /** Makes the table as high as its rows, up to a number of them; the rest scrolls. */
   public void asHighAs(int rows) {
     getItems().addListener((ListChangeListener<T>) change -> height(rows));
-    wrapped.forEach(each -> each.widthProperty().addListener((from, old, now) -> height(rows)));
+    widthProperty().addListener((from, old, now) -> height(rows));
+    getColumns()
+        .forEach(each -> each.widthProperty().addListener((from, old, now) -> height(rows)));
     sceneProperty().flatMap(Scene::heightProperty).addListener((from, old, now) -> height(rows));
     height(rows);
   }
@@ -239,11 +247,21 @@ public final class ColumnTable<T> extends TableView<T> {
 
   private void height(int rows) {
     most = rows;
-    highEms = HEAD_EMS + LINE_EMS * (headLines() - 1);
+    highEms = HEAD_EMS + LINE_EMS * (headLines() - 1) + (isWiderThanSeen() ? BAR_EMS : 0);
     for (int row = 0; row < Math.max(1, Math.min(rows, getItems().size())); row++) {
       highEms += rowEms > ROW_EMS ? rowEms : ROW_EMS + LINE_EMS * (lines(row) - 1);
     }
     height();
+  }
+
+  private boolean isWiderThanSeen() {
+    double all =
+        getColumns().stream()
+            .filter(TableColumn::isVisible)
+            .mapToDouble(TableColumn::getWidth)
+            .sum();
+    double bar = getItems().size() > most ? EDGES - FRAME : 0;
+    return getWidth() > 0 && all > getWidth() - FRAME - bar;
   }
 
   /** Not by a style of its own, which would be read and looked up anew with every other row. */

@@ -24,6 +24,11 @@ import walebook.desk.look.Theme;
 class ColumnTableTest {
   private final Look look = new Look(Theme.DARK, TextSize.USUAL);
 
+  /** Of a row and of the titles by the look's sheet, px. */
+  private static final double ROW = 2.6 * TextSize.BODY_PX;
+
+  private static final double HEAD = ROW;
+
   // No control can be made before the toolkit runs.
   private ColumnTable<Double> table;
 
@@ -72,5 +77,21 @@ class ColumnTableTest {
     assertThat(table.lookupAll(".table-cell"))
         .extracting(cell -> ((Labeled) cell).getText())
         .contains("10 Feb 2026", "2 May 2026");
+  }
+
+  /** Else a strip of a row that is none stands below the last. */
+  @Test
+  void aTableIsAsHighAsItsRowsWithoutABarAndHigherWithOne(FxRobot robot) {
+    robot.interact(
+        () -> {
+          table.getItems().setAll(10.0, 2.0);
+          table.asHighAs(8);
+        });
+    robot.interact(() -> {});
+    double empty = table.getPrefHeight() - 2 * ROW - HEAD;
+    assertThat(empty).isBetween(0.0, ROW / 3);
+    robot.interact(() -> table.getColumns().get(0).setPrefWidth(900));
+    robot.interact(() -> {});
+    assertThat(table.getPrefHeight()).isEqualTo(empty + 2 * ROW + HEAD + TextSize.BODY_PX);
   }
 }
