@@ -18,6 +18,7 @@ import walebook.desk.common.Fold;
 import walebook.desk.common.IntoView;
 import walebook.desk.common.Session;
 import walebook.desk.common.Texts;
+import walebook.desk.common.TypedField;
 import walebook.garment.GarmentKind;
 import walebook.garment.Girth;
 import walebook.garment.KindOpening;
@@ -75,8 +76,10 @@ final class SheetPane extends VBox {
   }
 
   private FieldGroup garment(List<Cloth> cloths) {
+    TypedField name = fields.plain("sheet-name");
+    IntoView.onceShown(name.field());
     return new FieldGroup(words.say("desk.decide.sheet.garment"))
-        .add(fields.plain("sheet-name"), 18)
+        .add(name, 18)
         .add(
             fields.picked(
                 "garment-kind",

@@ -180,6 +180,19 @@ class GarmentJourneyTest {
     assertThat(made.room.book.garments().all()).hasSize(1);
   }
 
+  @Test
+  void typingBeginsWithTheName(FxRobot robot) {
+    robot.press(KeyCode.CONTROL).type(KeyCode.DIGIT4).release(KeyCode.CONTROL);
+    WaitForAsyncUtils.waitForFxEvents();
+    robot.clickOn("Begin a garment sheet");
+    WaitForAsyncUtils.waitForFxEvents();
+    robot.write("Grey top");
+    save(robot);
+    assertThat(made.room.book.garments().all())
+        .extracting(GarmentSheet::name)
+        .containsExactly("Grey top");
+  }
+
   private static void focusPlaces(FxRobot robot) {
     robot.interact(robot.lookup(".place-button").nth(3).query()::requestFocus);
   }
