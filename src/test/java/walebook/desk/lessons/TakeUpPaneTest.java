@@ -11,6 +11,7 @@ import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.ListCell;
+import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.VBox;
@@ -83,6 +84,30 @@ class TakeUpPaneTest {
       assertThat(box.getValue()).isNull();
       assertThat(shown(box)).isEqualTo("choose");
     }
+  }
+
+  /** Else who has no mouse is shut in, and names begin with a blank that nobody sees. */
+  @Test
+  void tabLeavesAFieldOfLines(FxRobot robot) {
+    TextArea area =
+        inside(pane)
+            .filter(TextArea.class::isInstance)
+            .map(TextArea.class::cast)
+            .findFirst()
+            .orElseThrow();
+    robot.interact(
+        () -> {
+          for (Node up = area; up != null; up = up.getParent()) {
+            if (up instanceof Fold fold) {
+              fold.openProperty().set(true);
+            }
+          }
+          area.requestFocus();
+        });
+    robot.type(KeyCode.TAB);
+    robot.interact(() -> {});
+    assertThat(area.getText()).isEmpty();
+    assertThat(scene.getFocusOwner()).isNotSameAs(area);
   }
 
   private static String shown(ComboBox<String> box) {
