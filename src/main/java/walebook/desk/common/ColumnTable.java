@@ -296,9 +296,26 @@ public final class ColumnTable<T> extends TableView<T> {
             each -> {
               double letters =
                   (each.getWidth() / em.getValue().doubleValue() - SIDES_EMS) / LETTER_EMS;
-              return Math.ceil(each.getCellData(row).length() / Math.max(1, letters));
+              return lines(each.getCellData(row), Math.max(1, letters));
             })
         .reduce(1, Math::max);
+  }
+
+  /** Lines are broken between words, and a word only where it alone is too long for a line. */
+  private static double lines(String words, double letters) {
+    double lines = 1;
+    double at = 0;
+    for (String word : words.split(" ", -1)) {
+      double blank = at == 0 ? 0 : 1;
+      if (at + blank + word.length() <= letters) {
+        at += blank + word.length();
+      } else {
+        double more = Math.ceil(word.length() / letters);
+        lines += at == 0 ? more - 1 : more;
+        at = word.length() - (more - 1) * letters;
+      }
+    }
+    return lines;
   }
 
   @Override

@@ -6,9 +6,13 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import javafx.geometry.Orientation;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.ScrollBar;
 import javafx.scene.control.TableColumn;
+import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -37,7 +41,7 @@ class ColumnTableTest {
     table = new ColumnTable<>();
     table.figures("width, mm", 8, value -> value, value -> value + " wide");
     table.getItems().setAll(10.0, 2.0, 7.0);
-    Scene scene = new Scene(table, 600, 300);
+    Scene scene = new Scene(new VBox(table), 600, 300);
     look.dress(scene);
     stage.setScene(scene);
     stage.show();
@@ -93,5 +97,21 @@ class ColumnTableTest {
     robot.interact(() -> table.getColumns().get(0).setPrefWidth(900));
     robot.interact(() -> {});
     assertThat(table.getPrefHeight()).isEqualTo(empty + 2 * ROW + HEAD + TextSize.BODY_PX);
+  }
+
+  /** Words are not cut in the middle, so that three lines' letters take four lines. */
+  @Test
+  void wordsThatGoOnBelowNeedNoBar(FxRobot robot) {
+    String name = "Double-brushed poly-elastane with a very long descriptive name";
+    robot.interact(
+        () -> {
+          table.getItems().setAll(10.0);
+          table.wrapped("cloth", 12, value -> name);
+          table.asHighAs(8);
+        });
+    robot.interact(() -> {});
+    assertThat(table.lookupAll(".scroll-bar"))
+        .filteredOn(bar -> ((ScrollBar) bar).getOrientation() == Orientation.VERTICAL)
+        .noneMatch(Node::isVisible);
   }
 }
