@@ -31,7 +31,7 @@ public record ClassProgress(List<Lesson> lessons, List<Row> rows) {
    * One student.
    *
    * @param perLesson done and planned, in the order of the lessons
-   * @param own pieces logged without a plan
+   * @param own pieces logged without a plan, or planned for a garment
    * @param readings readings of cloths
    * @param last when the newest piece was sewn
    */
@@ -189,7 +189,9 @@ public record ClassProgress(List<Lesson> lessons, List<Row> rows) {
     List<Done> perLesson = new ArrayList<>();
     for (Lesson lesson : lessons) {
       List<PlannedPiece> asked =
-          plan.stream().filter(each -> each.lessonId().equals(lesson.id())).toList();
+          plan.stream()
+              .filter(each -> each.lessonId().equals(lesson.id()) && !each.isForGarment())
+              .toList();
       int logged = (int) asked.stream().filter(each -> hand.planned.contains(each.id())).count();
       List<ReadingLine> lines =
           toMeasure.stream().filter(each -> each.planned().lessonId().equals(lesson.id())).toList();
@@ -200,6 +202,12 @@ public record ClassProgress(List<Lesson> lessons, List<Row> rows) {
               lines.stream().mapToInt(ReadingLine::done).sum(),
               lines.stream().mapToInt(each -> each.planned().repeats()).sum()));
     }
-    return new Row(student, perLesson, hand.own, readings, hand.last);
+    // Asked for by a garment of the student's own, and no part of what the lesson dealt.
+    int forGarments =
+        (int)
+            plan.stream()
+                .filter(each -> each.isForGarment() && hand.planned.contains(each.id()))
+                .count();
+    return new Row(student, perLesson, hand.own + forGarments, readings, hand.last);
   }
 }

@@ -28,7 +28,9 @@ public final class SettingWords {
     if (level.isEmpty()) {
       return switch (factor) {
         // What the stitch, the machine or the seam hasn't got is not missing from the notes.
-        case WIDTH, HEM_METHOD, STABILISER -> words.say("act.class.none", factor(factor));
+        case HEM_METHOD, STABILISER -> words.say("act.class.none", factor(factor));
+        // A straight stitch has none; of a zigzag nobody wrote it down.
+        case WIDTH -> words.say("act.class.no-width");
         case FEED -> words.say("act.class.no-feed");
         default -> words.say("act.class.no-level", factor(factor));
       };

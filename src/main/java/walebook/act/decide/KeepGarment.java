@@ -222,21 +222,23 @@ public final class KeepGarment {
   }
 
   /**
-   * Saves a sheet that was read, and lets its draft go in the same step.
+   * Saves a sheet that was read, and lets the draft of whoever typed it go in the same step.
    *
    * @param fresh whether the book has it not yet
+   * @param typist who typed it; null for whoever comes without a name
    * @param body the body's girths to keep; empty keeps none and forgets those kept before
    */
-  public GarmentSheet save(GarmentSheet sheet, boolean fresh, Map<String, Double> body) {
+  public GarmentSheet save(
+      GarmentSheet sheet, boolean fresh, @Nullable UUID typist, Map<String, Double> body) {
     return book.inOneStep(
         () -> {
           if (fresh) {
             book.garments().add(sheet);
-            new KeepGarmentDraft(book).drop(null, sheet.studentId());
+            new KeepGarmentDraft(book).drop(null, typist);
           } else {
             book.garments().update(sheet);
           }
-          new KeepGarmentDraft(book).drop(sheet, sheet.studentId());
+          new KeepGarmentDraft(book).drop(sheet, typist);
           book.garments().keepBody(sheet.id(), body);
           return sheet;
         });

@@ -1,6 +1,7 @@
 package walebook.act.decide;
 
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.Random;
@@ -26,7 +27,7 @@ import walebook.record.PlannedPiece;
 import walebook.record.Stamp;
 import walebook.record.StitchChoice;
 
-/** Puts the test piece that a garment lacks on its student's plan, in the class's last lesson. */
+/** Puts the test piece that a garment lacks on its student's plan, with the lesson in hand. */
 public final class PlanTestPiece {
   private static final int LAYERS = 2;
 
@@ -68,10 +69,12 @@ public final class PlanTestPiece {
           PieceAsked asked = asked(sheet, wanted);
           PlannedPiece waiting = waiting(classId, studentId, cloth, asked);
           return Answer.good(
-              waiting != null
-                  ? waiting
-                  : add(lessons.get(lessons.size() - 1).id(), studentId, cloth, asked));
+              waiting != null ? waiting : add(inHand(lessons).id(), studentId, cloth, asked));
         });
+  }
+
+  private Lesson inHand(List<Lesson> lessons) {
+    return Objects.requireNonNull(Lesson.inHand(lessons, LocalDate.now(clock)));
   }
 
   private static PieceAsked asked(GarmentSheet sheet, Advice.PieceWanted wanted) {

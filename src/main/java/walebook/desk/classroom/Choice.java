@@ -1,6 +1,5 @@
 package walebook.desk.classroom;
 
-import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.UUID;
@@ -16,8 +15,6 @@ import walebook.words.Words;
  */
 record Choice(@Nullable UUID id, String name) {
   private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
-  private static final DateTimeFormatter DAY_OF_YEAR =
-      DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
 
   /** A lesson by its day, then its title: lessons often begin with the same words. */
   static Choice of(Lesson lesson, Words words) {
@@ -27,10 +24,5 @@ record Choice(@Nullable UUID id, String name) {
   /** The day of a lesson, short. */
   static String day(Lesson lesson) {
     return DAY.format(lesson.taughtOn());
-  }
-
-  /** A day with its year, for what may lie terms ago. */
-  static String dayOfYear(LocalDate day) {
-    return DAY_OF_YEAR.format(day);
   }
 }

@@ -2,6 +2,7 @@ package walebook.desk.classroom;
 
 import java.time.LocalDate;
 import walebook.compare.ClassProgress;
+import walebook.desk.common.DayWords;
 
 /**
  * A student of the progress table.
@@ -31,7 +32,7 @@ record ProgressRow(String name, ClassProgress.Row found) {
   /** When the newest piece was sewn; a dash where none was. */
   String lastDay() {
     LocalDate last = found.last();
-    return last == null ? "–" : Choice.dayOfYear(last);
+    return last == null ? "–" : DayWords.of(last);
   }
 
   /** Sorts by the day, not by how it reads; nothing sewn sorts last. */

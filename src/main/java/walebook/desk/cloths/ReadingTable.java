@@ -43,7 +43,7 @@ final class ReadingTable extends BorderPane {
     percent(table, "desk.cloths.col.growth", GrainSummary::growthOf);
     percent(table, "desk.cloths.col.recovery", GrainSummary::recoveryOf);
     table.wrapped(words.say("desk.cloths.col.how"), 11, this::how);
-    table.words(words.say("desk.cloths.col.on"), 7.2, row -> row.measuredOn().toString());
+    table.days(words.say("desk.cloths.col.on"), 7.6, ClothReading::measuredOn);
     table.takesRest(
         table.words(
             words.say("desk.cloths.col.by"),

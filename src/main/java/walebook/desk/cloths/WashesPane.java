@@ -13,6 +13,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import walebook.act.cloth.ClothCard;
 import walebook.act.cloth.WashSummary;
+import walebook.desk.common.DayWords;
 import walebook.desk.common.Texts;
 import walebook.quantity.Show;
 import walebook.record.ClothWash;
@@ -61,7 +62,7 @@ final class WashesPane extends VBox {
     String says =
         words.say(
             "desk.cloths.washes.row",
-            each.washedOn(),
+            DayWords.of(each.washedOn()),
             how,
             words.say("common.choice." + each.grain().key()),
             Show.length(each.beforeMm(), card.unit()),

@@ -1,5 +1,6 @@
 package walebook.desk.common;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -33,8 +34,14 @@ public final class ColumnTable<T> extends TableView<T> {
   private static final double ROW_EMS = 2.65;
   private static final double LINE_EMS = 1.4;
 
-  /** The line of titles, with room for a rule and for the bar that scrolls sideways. */
-  private static final double HEAD_EMS = 4.1;
+  /** The line of titles, with the frame and what no row may need. */
+  private static final double HEAD_EMS = 3.2;
+
+  /** The bar that scrolls sideways, where there is one. */
+  private static final double BAR_EMS = 1;
+
+  /** The frame at both sides, px. */
+  private static final double FRAME = 2;
 
   /** No table is lower than its titles with three rows. */
   private static final double LEAST_EMS = 12;
@@ -140,6 +147,15 @@ public final class ColumnTable<T> extends TableView<T> {
     return add(column, ems);
   }
 
+  /** A column of days; sorted by the day. */
+  public TableColumn<T, T> days(String title, double ems, Function<T, LocalDate> day) {
+    TableColumn<T, T> column = new TableColumn<>(title);
+    column.setCellValueFactory(row -> new ReadOnlyObjectWrapper<>(row.getValue()));
+    column.setCellFactory(of -> new ShownCell<>(row -> DayWords.of(day.apply(row))));
+    column.setComparator(Comparator.comparing(day));
+    return add(column, ems);
+  }
+
   /** A column of small pictures; sorted by value. */
   public TableColumn<T, T> drawings(
       Words words,
@@ -185,7 +201,9 @@ public final class ColumnTable<T> extends TableView<T> {
   /** Makes the table as high as its rows, up to a number of them; the rest scrolls. */
   public void asHighAs(int rows) {
     getItems().addListener((ListChangeListener<T>) change -> height(rows));
-    wrapped.forEach(each -> each.widthProperty().addListener((from, old, now) -> height(rows)));
+    widthProperty().addListener((from, old, now) -> height(rows));
+    getColumns()
+        .forEach(each -> each.widthProperty().addListener((from, old, now) -> height(rows)));
     sceneProperty().flatMap(Scene::heightProperty).addListener((from, old, now) -> height(rows));
     height(rows);
   }
@@ -232,11 +250,21 @@ public final class ColumnTable<T> extends TableView<T> {
 
   private void height(int rows) {
     most = rows;
-    highEms = HEAD_EMS + LINE_EMS * (headLines() - 1);
+    highEms = HEAD_EMS + LINE_EMS * (headLines() - 1) + (isWiderThanSeen() ? BAR_EMS : 0);
     for (int row = 0; row < Math.max(1, Math.min(rows, getItems().size())); row++) {
       highEms += rowEms > ROW_EMS ? rowEms : ROW_EMS + LINE_EMS * (lines(row) - 1);
     }
     height();
+  }
+
+  private boolean isWiderThanSeen() {
+    double all =
+        getColumns().stream()
+            .filter(TableColumn::isVisible)
+            .mapToDouble(TableColumn::getWidth)
+            .sum();
+    double bar = getItems().size() > most ? EDGES - FRAME : 0;
+    return getWidth() > 0 && all > getWidth() - FRAME - bar;
   }
 
   /** Not by a style of its own, which would be read and looked up anew with every other row. */

@@ -3,7 +3,7 @@ package walebook.desk.common;
 import javafx.scene.control.TextArea;
 import walebook.words.Words;
 
-/** A field for several lines of text; Enter begins a new line. */
+/** A field for several lines of text; Enter begins a new line, Tab leaves it. */
 public final class LinesField extends FieldBox {
   private final TextArea area;
 
@@ -19,6 +19,7 @@ public final class LinesField extends FieldBox {
     area.setPromptText(prompt);
     area.setPrefRowCount(lines);
     area.setWrapText(true);
+    NextField.onTab(area);
     area.textProperty().bindBidirectional(of.text());
     of.problem().addListener((from, old, now) -> showProblem(now));
     showProblem(of.problem().get());

@@ -64,7 +64,6 @@ public final class NotesPane extends VBox {
             words.say("desk.common.notes.prompt"),
             LINES,
             model.fields().field(KeepNote.BODY));
-    NextField.onTab(text.area());
     TypedField from =
         new TypedField(
             words,

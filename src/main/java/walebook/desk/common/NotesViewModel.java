@@ -98,7 +98,7 @@ public final class NotesViewModel {
 
   /** The day a note was written, where the book is used. */
   String day(Note note) {
-    return note.stamp().created().atZone(session.clock().getZone()).toLocalDate().toString();
+    return DayWords.of(note.stamp().created().atZone(session.clock().getZone()).toLocalDate());
   }
 
   /** Shows the notes about a thing; what was being written about another waits as a draft. */

@@ -7,8 +7,6 @@ import javafx.beans.property.ObjectProperty;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyCodeCombination;
-import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import org.jspecify.annotations.Nullable;
@@ -24,9 +22,6 @@ import walebook.working.Working;
 
 /** The place of decisions: garment sheets with their answers, and every check by itself. */
 public final class DecideView extends BorderPane {
-  private static final KeyCombination SAVE =
-      new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN);
-
   private final Words words;
   private final Look look;
   private final ChecksViewModel model;
@@ -148,17 +143,9 @@ public final class DecideView extends BorderPane {
   }
 
   private void pressedOnSheet(KeyEvent key) {
-    SheetViewModel open = sheets.openProperty().get();
-    if (open == null) {
-      return;
-    }
-    boolean comparing = sheets.comparingProperty().get() != null;
-    if (key.getCode() == KeyCode.ESCAPE && comparing) {
+    if (key.getCode() == KeyCode.ESCAPE && sheets.comparingProperty().get() != null) {
       key.consume();
       sheets.stopComparing();
-    } else if (SAVE.match(key) && !comparing) {
-      key.consume();
-      open.save();
     }
   }
 

@@ -14,6 +14,7 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.jspecify.annotations.Nullable;
 import walebook.act.cloth.NewestWash;
+import walebook.desk.common.DayWords;
 import walebook.desk.common.Session;
 import walebook.quantity.Show;
 import walebook.quantity.Unit;
@@ -161,10 +162,13 @@ public final class FromWashViewModel {
     String change = Show.percent(wash.changePercent());
     String how = wash.wash().strip();
     return how.isEmpty()
-        ? session.words().say("desk.decide.wash.grain", grainSays, change, wash.washedOn())
+        ? session
+            .words()
+            .say("desk.decide.wash.grain", grainSays, change, DayWords.of(wash.washedOn()))
         : session
             .words()
-            .say("desk.decide.wash.grain-how", grainSays, change, wash.washedOn(), how);
+            .say(
+                "desk.decide.wash.grain-how", grainSays, change, DayWords.of(wash.washedOn()), how);
   }
 
   /** Somebody's own figure is not the wash's any more. */

@@ -25,31 +25,37 @@ final class SheetDraft {
     this.student = now == null ? null : now.id();
   }
 
+  /** Whose it is; null for whoever comes without a name. */
+  @Nullable UUID typist() {
+    return student;
+  }
+
   /** Tells what was typed and not saved, where there is any. */
-  void find(@Nullable GarmentSheet saved, Consumer<Map<String, String>> found) {
+  void find(@Nullable GarmentSheet saved, Consumer<KeepGarmentDraft.Found> found) {
     session.run(
         progress -> {
-          Map<String, String> typed = act.find(saved, student);
-          return typed == null ? Map.<String, String>of() : typed;
+          KeepGarmentDraft.Found draft = act.find(saved, student);
+          return draft == null ? new KeepGarmentDraft.Found(Map.of(), false) : draft;
         },
-        typed -> {
-          if (!typed.isEmpty()) {
-            found.accept(typed);
+        draft -> {
+          if (!draft.typed().isEmpty()) {
+            found.accept(draft);
           }
         });
   }
 
-  void keep(@Nullable GarmentSheet saved, Map<String, String> typed) {
+  void keep(@Nullable GarmentSheet saved, Map<String, String> typed, Map<String, String> before) {
     session.run(
         progress -> {
-          act.keep(saved, student, typed);
+          act.keep(saved, student, typed, before);
           return typed;
         },
         kept -> {});
   }
 
-  void keepNow(@Nullable GarmentSheet saved, Map<String, String> typed) {
-    act.keep(saved, student, typed);
+  void keepNow(
+      @Nullable GarmentSheet saved, Map<String, String> typed, Map<String, String> before) {
+    act.keep(saved, student, typed, before);
   }
 
   void drop(@Nullable GarmentSheet saved) {

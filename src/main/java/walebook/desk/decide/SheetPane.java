@@ -6,14 +6,19 @@ import java.util.Set;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.value.ChangeListener;
 import javafx.beans.value.WeakChangeListener;
+import javafx.css.PseudoClass;
+import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import walebook.desk.common.AfterPause;
 import walebook.desk.common.FieldGroup;
 import walebook.desk.common.Fold;
+import walebook.desk.common.IntoView;
 import walebook.desk.common.Session;
 import walebook.desk.common.Texts;
+import walebook.desk.common.TypedField;
 import walebook.garment.GarmentKind;
 import walebook.garment.Girth;
 import walebook.garment.KindOpening;
@@ -24,6 +29,8 @@ import walebook.words.Words;
 
 /** The form of a sheet: garment, pattern, girths, openings, sewing; girths follow the kind. */
 final class SheetPane extends VBox {
+  private static final PseudoClass REFUSED = PseudoClass.getPseudoClass("refused");
+
   private final Words words;
   private final SharedTables tables;
   private final SheetFields fields;
@@ -44,11 +51,35 @@ final class SheetPane extends VBox {
     kind.addListener(new WeakChangeListener<>(follow));
     setUserData(follow);
     kind(kind.get());
+    ChangeListener<Number> refused = (from, old, now) -> toFirstRefused();
+    model.refusalsProperty().addListener(new WeakChangeListener<>(refused));
+    getProperties().put(SheetPane.class, refused);
+  }
+
+  private void toFirstRefused() {
+    lookupAll(".field").stream()
+        .filter(each -> each.getPseudoClassStates().contains(REFUSED))
+        .findFirst()
+        .ifPresent(
+            field -> {
+              for (Node up = field; up != null; up = up.getParent()) {
+                if (up instanceof Fold fold) {
+                  fold.openProperty().set(true);
+                }
+              }
+              ((Parent) field)
+                  .getChildrenUnmodifiable().stream()
+                      .filter(Node::isFocusTraversable)
+                      .findFirst()
+                      .ifPresent(IntoView::focus);
+            });
   }
 
   private FieldGroup garment(List<Cloth> cloths) {
+    TypedField name = fields.plain("sheet-name");
+    IntoView.onceShown(name.field());
     return new FieldGroup(words.say("desk.decide.sheet.garment"))
-        .add(fields.plain("sheet-name"), 18)
+        .add(name, 18)
         .add(
             fields.picked(
                 "garment-kind",

@@ -1,10 +1,8 @@
 package walebook.desk.decide;
 
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.UUID;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyIntegerProperty;
@@ -16,6 +14,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import org.jspecify.annotations.Nullable;
 import walebook.act.decide.AnswerGarment;
 import walebook.act.decide.KeepGarment;
+import walebook.act.decide.KeepGarmentDraft;
 import walebook.act.decide.PlanTestPiece;
 import walebook.act.decide.TypedGarment;
 import walebook.act.decide.UnansweredGirths;
@@ -25,7 +24,6 @@ import walebook.desk.common.Session;
 import walebook.garment.Advice;
 import walebook.garment.GarmentAnswers;
 import walebook.problem.Answer;
-import walebook.problem.Place;
 import walebook.problem.Problem;
 import walebook.quantity.Unit;
 import walebook.record.GarmentSheet;
@@ -59,6 +57,7 @@ public final class SheetViewModel {
   private final FormFields fields;
   private final SheetDraft drafts;
   private final ReadOnlyIntegerWrapper edits = new ReadOnlyIntegerWrapper(this, "edits");
+  private final ReadOnlyIntegerWrapper refusals = new ReadOnlyIntegerWrapper(this, "refusals");
   private final ReadOnlyObjectWrapper<@Nullable GarmentAnswers> answers =
       new ReadOnlyObjectWrapper<>(this, "answers");
   private final ReadOnlyObjectWrapper<Notice> notice =
@@ -137,6 +136,11 @@ public final class SheetViewModel {
     return edits.getReadOnlyProperty();
   }
 
+  /** Moves each time it could not be saved, so that a view goes to the first field in the way. */
+  ReadOnlyIntegerProperty refusalsProperty() {
+    return refusals.getReadOnlyProperty();
+  }
+
   /** Starts a new sheet with what is usual filled in, or with what was typed before a crash. */
   public void begin() {
     saved = null;
@@ -163,10 +167,14 @@ public final class SheetViewModel {
     edits.set(0);
   }
 
-  private void resume(Map<String, String> typed) {
+  private void resume(KeepGarmentDraft.Found draft) {
     if (edits.get() == 0) {
-      put(typed);
-      notice.set(new Notice(session.words().say("desk.decide.resumed"), null));
+      Map<String, String> both = fields.typed();
+      both.putAll(draft.typed());
+      put(both);
+      String says =
+          session.words().say(draft.older() ? "desk.decide.resumed-over" : "desk.decide.resumed");
+      notice.set(new Notice(says, null));
     }
   }
 
@@ -174,7 +182,7 @@ public final class SheetViewModel {
   public void keepDraft() {
     if (edits.get() != kept) {
       kept = edits.get();
-      drafts.keep(saved, fields.typed());
+      drafts.keep(saved, fields.typed(), Map.copyOf(confirmed));
     }
   }
 
@@ -182,7 +190,7 @@ public final class SheetViewModel {
   void rest() {
     if (edits.get() != kept) {
       kept = edits.get();
-      drafts.keepNow(saved, fields.typed());
+      drafts.keepNow(saved, fields.typed(), confirmed);
     }
   }
 
@@ -242,6 +250,9 @@ public final class SheetViewModel {
     Answer<GarmentSheet> read = read();
     fields.show(read.problems());
     if (!read.isGood()) {
+      String at = SheetLabels.ofRefused(session.words(), read.problems());
+      notice.set(new Notice(session.words().say("desk.decide.not-saved", at), null));
+      refusals.set(refusals.get() + 1);
       return;
     }
     boolean fresh = saved == null;
@@ -249,7 +260,8 @@ public final class SheetViewModel {
     boolean hidden = bodyHidden;
     Map<String, Double> body = keepsBody() ? body() : Map.of();
     session.run(
-        progress -> keep.save(read.value(), fresh, hidden ? keptOf(read.value()) : body),
+        progress ->
+            keep.save(read.value(), fresh, drafts.typist(), hidden ? keptOf(read.value()) : body),
         sheet -> {
           saved = sheet;
           confirmed.putAll(typed);
@@ -339,15 +351,10 @@ public final class SheetViewModel {
   }
 
   private String mend(List<Problem> problems) {
-    Set<String> labels = new LinkedHashSet<>();
-    for (Problem each : problems) {
-      if (each.refuses() && each.place() instanceof Place.Field field) {
-        labels.add(SheetLabels.of(session.words(), field.name()));
-      }
-    }
+    String labels = SheetLabels.ofRefused(session.words(), problems);
     return labels.isEmpty()
         ? session.words().say("desk.decide.mend")
-        : session.words().say("desk.decide.mend-at", String.join("; ", labels));
+        : session.words().say("desk.decide.mend-at", labels);
   }
 
   /** While one answer is being worked out, changes wait; the last one is answered after it. */

@@ -9,6 +9,7 @@ import walebook.desk.common.ColumnTable;
 import walebook.desk.common.EmptyState;
 import walebook.desk.common.PlaceFrame;
 import walebook.desk.common.SavePicture;
+import walebook.desk.common.SavesByKey;
 import walebook.desk.common.Session;
 import walebook.quantity.Unit;
 import walebook.words.Words;
@@ -80,6 +81,7 @@ final class SheetsPlace {
     bin.setOnAction(pressed -> model.bin());
     frame.notice().noticeProperty().bind(sheet.noticeProperty());
     PicturesViewModel pictures = new PicturesViewModel(words, lengths, sheet.answersProperty());
+    SavesByKey.on(frame, sheet::save);
     SavePicture picture = new SavePicture(session, sheet::tell);
     return frame
         .context(back)

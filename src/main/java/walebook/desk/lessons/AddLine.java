@@ -5,6 +5,8 @@ import java.util.function.Function;
 import javafx.application.Platform;
 import javafx.collections.FXCollections;
 import javafx.scene.control.ComboBox;
+import javafx.scene.control.ListCell;
+import org.jspecify.annotations.Nullable;
 import walebook.desk.common.FieldBox;
 import walebook.desk.common.FormFields;
 import walebook.desk.common.KeyWords;
@@ -36,6 +38,7 @@ final class AddLine extends FieldBox {
     super(words, label, box);
     box.setPromptText(words.say("desk.common.choose"));
     box.setConverter(new KeyWords(name::apply));
+    box.setButtonCell(new Asks(box.getPromptText(), name));
     box.setOnAction(
         chosen -> {
           String line = box.getValue();
@@ -45,6 +48,23 @@ final class AddLine extends FieldBox {
             Platform.runLater(() -> box.setValue(null));
           }
         });
+  }
+
+  /** A box that is emptied again shows nothing by itself, not what it asks. */
+  private static final class Asks extends ListCell<String> {
+    private final String prompt;
+    private final Function<String, String> name;
+
+    Asks(String prompt, Function<String, String> name) {
+      this.prompt = prompt;
+      this.name = name;
+    }
+
+    @Override
+    protected void updateItem(@Nullable String line, boolean empty) {
+      super.updateItem(line, empty);
+      setText(empty || line == null ? prompt : name.apply(line));
+    }
   }
 
   private static void add(String line, FormFields.Field to) {

@@ -11,6 +11,7 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import walebook.act.lesson.KeepPackDraft;
 import walebook.act.lesson.ReadPacks;
+import walebook.desk.common.DayWords;
 import walebook.desk.common.PlaceFrame;
 import walebook.desk.common.Texts;
 import walebook.desk.look.Look;
@@ -101,7 +102,10 @@ final class ShelfView {
             named("desk.lessons.shelf.export", pack, () -> model.export(pack)),
             named("desk.lessons.shelf.remove", pack, () -> model.remove(found)));
     card.getChildren()
-        .add(2, Texts.caption(words.say("desk.lessons.shelf.since", since, found.content())));
+        .add(
+            2,
+            Texts.caption(
+                words.say("desk.lessons.shelf.since", DayWords.of(since), found.content())));
     if (found.versions() > 1) {
       card.getChildren()
           .add(3, Texts.caption(words.say("desk.lessons.shelf.versions", pack.about().name())));

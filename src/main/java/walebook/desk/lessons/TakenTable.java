@@ -14,7 +14,7 @@ final class TakenTable extends BorderPane {
   TakenTable(Words words, LessonsViewModel model) {
     ColumnTable<ReadLessons.Taken> table = new ColumnTable<>();
     table.setAccessibleText(words.say("desk.lessons.taken"));
-    table.words(words.say("desk.lessons.col.on"), 7, each -> each.lesson().taughtOn().toString());
+    table.days(words.say("desk.lessons.col.on"), 7.8, each -> each.lesson().taughtOn());
     TableColumn<ReadLessons.Taken, String> lesson =
         table.words(
             words.say("desk.lessons.col.lesson"), LESSON_EMS, each -> each.lesson().title());

@@ -6,24 +6,18 @@ import java.util.Map;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyCodeCombination;
-import javafx.scene.input.KeyCombination;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import walebook.desk.common.AfterPause;
 import walebook.desk.common.IntoView;
 import walebook.desk.common.PlaceFrame;
+import walebook.desk.common.SavesByKey;
 import walebook.desk.common.Segments;
 import walebook.words.Words;
 
 /** The form in which a pack is written, part by part. */
 final class WriteView extends BorderPane {
-  private static final KeyCombination SAVE =
-      new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN);
-
   private final Words words;
   private final WritePackViewModel model;
   private final WriteParts parts;
@@ -61,14 +55,7 @@ final class WriteView extends BorderPane {
           model.check();
         });
     model.attentionProperty().addListener((from, old, now) -> focus(now));
-    addEventFilter(
-        KeyEvent.KEY_PRESSED,
-        event -> {
-          if (SAVE.match(event)) {
-            event.consume();
-            model.save();
-          }
-        });
+    SavesByKey.on(this, model::save);
   }
 
   private String name(WritePart part) {

@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
 import walebook.act.assess.CheckPiece;
 import walebook.act.assess.LookOver;
 import walebook.compare.assessed.MarkWords;
+import walebook.desk.common.DayWords;
 import walebook.desk.common.FormFields;
 import walebook.desk.common.IntoView;
 import walebook.desk.common.NextField;
@@ -131,7 +132,8 @@ final class CheckColumn extends VBox {
                 Texts.text(
                     words.say("desk.pieces.look.help", words.say(MarkWords.of(by))), "field-label"),
                 Texts.text(help(saved.getOrDefault(CheckPiece.HELP, "")))));
-    into.getChildren().add(Texts.caption(words.say("desk.pieces.look.checked", check.checkedOn())));
+    into.getChildren()
+        .add(Texts.caption(words.say("desk.pieces.look.checked", DayWords.of(check.checkedOn()))));
   }
 
   /** Goes to the first mark. */
@@ -193,7 +195,9 @@ final class CheckColumn extends VBox {
       return words.say("desk.pieces.look.unsaved");
     }
     PieceCheck check = now == null ? null : by == CheckedBy.SELF ? now.self() : now.tutor();
-    return check == null ? "" : words.say("desk.pieces.look.checked", check.checkedOn());
+    return check == null
+        ? ""
+        : words.say("desk.pieces.look.checked", DayWords.of(check.checkedOn()));
   }
 
   private String mark(String key) {

@@ -50,7 +50,7 @@ final class LoadForm {
         return FormStart.fresh(
                 draft == null ? new StartPiece(book).fromPlan(planned, classId, room) : draft,
                 room,
-                words.say("desk.pieces.title-planned", code, i + 1, lines.size()),
+                title(planned, words.say("desk.pieces.title-planned", code, i + 1, lines.size())),
                 planned.asked().readings(),
                 draft != null,
                 resumed(draft))
@@ -58,6 +58,10 @@ final class LoadForm {
       }
     }
     return null;
+  }
+
+  private String title(PlannedPiece planned, String says) {
+    return planned.isForGarment() ? words.say("desk.pieces.for-garment", says) : says;
   }
 
   /** The form of a piece without a plan. */

@@ -11,12 +11,14 @@ import walebook.act.piece.LoadPieceRoom;
 import walebook.act.piece.PieceField;
 import walebook.act.piece.PieceRoom;
 import walebook.book.Book;
+import walebook.desk.common.DayWords;
 import walebook.desk.common.Session;
 import walebook.desk.pieces.WholePiece.Attempt;
 import walebook.record.Keyed;
 import walebook.record.Lesson;
 import walebook.record.Parent;
 import walebook.record.PieceCode;
+import walebook.record.PlannedPiece;
 import walebook.record.TestPiece;
 import walebook.seam.StitchType;
 import walebook.tables.SharedTables;
@@ -78,10 +80,15 @@ final class LoadPiece {
     UUID lessonId = piece.whose().lessonId();
     Lesson lesson = lessonId == null ? null : book.lessons().find(lessonId);
     String student = say.name(piece.whose().studentId());
-    String day = piece.whose().sewnOn().toString();
-    return lesson == null
-        ? words.say("desk.pieces.who", student, day)
-        : words.say("desk.pieces.who-lesson", student, day, lesson.title());
+    String day = DayWords.of(piece.whose().sewnOn());
+    String says =
+        lesson == null
+            ? words.say("desk.pieces.who", student, day)
+            : words.say("desk.pieces.who-lesson", student, day, lesson.title());
+    UUID plannedId = piece.whose().plannedId();
+    PlannedPiece planned = plannedId == null ? null : book.lessons().planned(plannedId);
+    boolean forGarment = planned != null && planned.isForGarment();
+    return forGarment ? words.say("desk.pieces.for-garment", says) : says;
   }
 
   private List<Attempt> chain(TestPiece shown) {

@@ -14,6 +14,7 @@ import walebook.act.assess.GiveFeedback;
 import walebook.act.assess.LookOver;
 import walebook.compare.assessed.Standing;
 import walebook.desk.common.AfterPause;
+import walebook.desk.common.DayWords;
 import walebook.desk.common.FieldBox;
 import walebook.desk.common.IntoView;
 import walebook.desk.common.LinesField;
@@ -153,7 +154,9 @@ final class LookOverPane extends VBox {
     for (Feedback each : now.feedback()) {
       feedback
           .getChildren()
-          .add(Texts.text(words.say("desk.pieces.look.line", each.givenOn(), each.says())));
+          .add(
+              Texts.text(
+                  words.say("desk.pieces.look.line", DayWords.of(each.givenOn()), each.says())));
     }
     if (now.feedback().isEmpty()) {
       feedback.getChildren().add(Texts.text(words.say("desk.pieces.look.nothing-said"), "soft"));

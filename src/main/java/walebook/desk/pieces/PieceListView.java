@@ -110,7 +110,7 @@ final class PieceListView {
     table.figures(
         words.say("desk.pieces.column.stretch"), 6, PieceRow::stretchPercent, PieceRow::stretch);
     table.words(words.say("desk.pieces.column.verdict"), 7.6, PieceRow::verdict);
-    table.words(words.say("desk.pieces.column.sewn-on"), 7, PieceRow::sewnOn);
+    table.days(words.say("desk.pieces.column.sewn-on"), 7.6, PieceRow::sewnOn);
     table.wrapped(words.say("desk.pieces.column.faults"), 7.5, PieceRow::faults);
     table.takesRest(cloth, 9);
     table.setItems(model.rows());

@@ -1,5 +1,6 @@
 package walebook.desk.pieces;
 
+import java.time.LocalDate;
 import java.util.UUID;
 
 /**
@@ -13,7 +14,7 @@ import java.util.UUID;
 public record PieceRow(
     UUID id,
     String code,
-    String sewnOn,
+    LocalDate sewnOn,
     String student,
     String cloth,
     String stitch,

@@ -60,7 +60,7 @@ final class PieceWords {
     return new PieceRow(
         piece.id(),
         PieceCode.spoken(piece.code()),
-        piece.whose().sewnOn().toString(),
+        piece.whose().sewnOn(),
         name(piece.whose().studentId()),
         words.say(
             "desk.pieces.row-cloth",

@@ -70,9 +70,19 @@ final class LoadDay {
     return new MyDay(
         rows,
         plan.done(),
-        next == null ? null : next(next, classId, lessons.says(next.lessonId())),
+        next == null ? null : next(next, classId, whose(next, lessons)),
         recent(plan),
         new LoadReadings(book, words, names, lessons).of(classId, studentId));
+  }
+
+  private String whose(PlannedPiece planned, OfLesson lessons) {
+    String lesson = lessons.says(planned.lessonId());
+    if (!planned.isForGarment()) {
+      return lesson;
+    }
+    return lesson.isEmpty()
+        ? words.say("desk.today.for-garment")
+        : words.say("desk.today.for-garment-of", lesson);
   }
 
   private PlanRow row(int number, MyPlan.Line line) {
@@ -86,7 +96,9 @@ final class LoadDay {
             "desk.today.asks",
             cloth(line.planned()),
             words.say("desk.today.grain." + line.planned().asked().grain().key()),
-            stitch(line.planned().asked())),
+            line.planned().isForGarment()
+                ? words.say("desk.today.asks-garment", stitch(line.planned().asked()))
+                : stitch(line.planned().asked())),
         logged == null ? "" : end(logged));
   }
 
@@ -166,9 +178,10 @@ final class LoadDay {
       return name;
     }
     String length = Show.upTo(asked.dialLength(), 2);
-    return asked.dialWidth() == null
+    Double width = width(asked);
+    return width == null
         ? words.say("desk.today.stitch-length", name, length)
-        : words.say("desk.today.stitch", name, Show.upTo(asked.dialWidth(), 2), length);
+        : words.say("desk.today.stitch", name, Show.upTo(width, 2), length);
   }
 
   /** The picture beside it shows what is sewn, which is seldom what the dial says. */
@@ -177,9 +190,16 @@ final class LoadDay {
       return stitch(asked);
     }
     String length = Show.upTo(asked.dialLength(), 2);
-    return asked.dialWidth() == null
+    Double width = width(asked);
+    return width == null
         ? words.say("desk.today.next-stitch-length", name(asked), length)
-        : words.say("desk.today.next-stitch", name(asked), Show.upTo(asked.dialWidth(), 2), length);
+        : words.say("desk.today.next-stitch", name(asked), Show.upTo(width, 2), length);
+  }
+
+  /** A plan may say a width of 0 for a stitch that has none. */
+  private @Nullable Double width(PieceAsked asked) {
+    StitchType type = type(asked);
+    return type == null || type.hasWidth() ? asked.dialWidth() : null;
   }
 
   private String name(PieceAsked asked) {

@@ -9,7 +9,8 @@ import walebook.drawing.StitchPicture;
  * My next piece.
  *
  * @param code as spoken
- * @param ofLesson in words which other lesson it is of; empty when it is of the lesson in hand
+ * @param ofLesson in words which other lesson it is of, or that it is for a garment; empty when it
+ *     is of the plan of the lesson in hand
  * @param settings each in words, cloth first
  * @param stitch to scale, or null when the plan names no length
  */
@@ -23,7 +24,7 @@ public record NextPiece(
     settings = List.copyOf(settings);
   }
 
-  /** Whether it is of the lesson in hand. */
+  /** Whether it is of the plan of the lesson in hand. */
   public boolean isInHand() {
     return ofLesson.isEmpty();
   }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
+import walebook.desk.common.DayWords;
 import walebook.record.Lesson;
 import walebook.words.Words;
 
@@ -37,6 +38,8 @@ record OfLesson(Words words, List<Lesson> lessons, @Nullable Lesson inHand) {
     }
     boolean earlier = inHand == null || lessons.indexOf(of) < lessons.indexOf(inHand);
     return words.say(
-        earlier ? "desk.today.left-over" : "desk.today.to-come", of.title(), of.taughtOn());
+        earlier ? "desk.today.left-over" : "desk.today.to-come",
+        of.title(),
+        DayWords.of(of.taughtOn()));
   }
 }

@@ -16,6 +16,7 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
+import walebook.desk.common.DayWords;
 import walebook.desk.common.Latest;
 import walebook.desk.common.PlainLetters;
 import walebook.desk.common.Session;
@@ -207,7 +208,9 @@ public final class TodayViewModel {
     anyone.set(!students.isEmpty());
     Lesson now = room.lesson();
     lesson.set(
-        now == null ? "" : session.words().say("desk.today.lesson", now.title(), now.taughtOn()));
+        now == null
+            ? ""
+            : session.words().say("desk.today.lesson", now.title(), DayWords.of(now.taughtOn())));
     loaded.set(true);
     if (session.schoolClassProperty().get() == null && room.classes().size() == 1) {
       session.schoolClassProperty().set(room.classes().get(0));

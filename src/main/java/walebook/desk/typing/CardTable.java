@@ -1,6 +1,7 @@
 package walebook.desk.typing;
 
 import java.util.function.Function;
+import java.util.function.Supplier;
 import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.css.PseudoClass;
@@ -23,8 +24,8 @@ import walebook.words.Words;
 final class CardTable extends BorderPane {
   private static final double HEAD_PADDING = 14;
 
-  /** Student and code. */
-  private static final int NAMES = 2;
+  /** Student, code and how the card stands. */
+  private static final int NAMES = 3;
 
   static final double STUDENT_EMS = 8.8;
   static final double CODE_EMS = 5.6;
@@ -92,10 +93,15 @@ final class CardTable extends BorderPane {
     String label = words.say(title);
     TableColumn<CardRow, CardRow> column = column(label, ems);
     column.setUserData(key);
+    staying(column, () -> new CardLabel(says, new CardField(model, key, label)));
+  }
+
+  private void staying(
+      TableColumn<CardRow, CardRow> column, Supplier<TableCell<CardRow, CardRow>> make) {
     StaysInSight stay = names;
     column.setCellFactory(
         of -> {
-          CardLabel cell = new CardLabel(says, new CardField(model, key, label));
+          TableCell<CardRow, CardRow> cell = make.get();
           stay.cell(cell);
           return cell;
         });
@@ -111,8 +117,8 @@ final class CardTable extends BorderPane {
   }
 
   private void state() {
-    column(words.say("desk.typing.col.state"), STATE_EMS)
-        .setCellFactory(of -> new CardState(words, model));
+    staying(
+        column(words.say("desk.typing.col.state"), STATE_EMS), () -> new CardState(words, model));
   }
 
   private TableColumn<CardRow, CardRow> column(String title, double ems) {

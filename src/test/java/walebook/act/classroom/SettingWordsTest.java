@@ -32,10 +32,10 @@ class SettingWordsTest {
     assertThat(settings.value(Factor.FEED, "")).isEqualTo("–");
   }
 
-  /** A straight stitch has no width, and a seam no hem method: nobody forgot to note them. */
+  /** A seam has no hem method: nobody forgot to note it. Of a width it cannot be told. */
   @Test
   void whatThereIsNotIsNotCalledMissing() {
-    assertThat(settings.setting(List.of(Factor.WIDTH), List.of(""))).isEqualTo("no width");
+    assertThat(settings.setting(List.of(Factor.WIDTH), List.of(""))).isEqualTo("no width noted");
     assertThat(settings.level(Factor.HEM_METHOD, "")).isEqualTo("no hem method");
     assertThat(settings.level(Factor.STABILISER, "")).isEqualTo("no stabiliser");
     assertThat(settings.level(Factor.FEED, "")).isEqualTo("no differential feed");

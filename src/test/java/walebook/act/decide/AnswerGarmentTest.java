@@ -281,7 +281,7 @@ class AnswerGarmentTest {
   }
 
   @Test
-  void theMissingPieceIsPlannedOnceInTheLastLesson() {
+  void theMissingPieceIsPlannedOnceInTheLessonInHand() {
     try (Classroom room = Classroom.in(folder.resolve("f.walebook"))) {
       read(room, Grain.COURSE, 160);
       GarmentSheet sheet = sheet(room, Grain.COURSE, 2.5, SEAM);
@@ -295,8 +295,10 @@ class AnswerGarmentTest {
       UUID of = room.schoolClass.id();
       Answer<PlannedPiece> early = act.plan(sheet, wanted, of, room.first.id());
       assertThat(early.problems().get(0).code()).isEqualTo("plan.no-lesson");
-      lesson(room);
+      UUID today = lesson(room, LocalDate.of(2026, 10, 5));
+      lesson(room, LocalDate.of(2026, 12, 7));
       PlannedPiece planned = act.plan(sheet, wanted, of, room.first.id()).value();
+      assertThat(planned.lessonId()).isEqualTo(today);
       assertThat(planned.asked().grain()).isEqualTo(Grain.COURSE);
       assertThat(planned.asked().stitchType()).isEqualTo("304");
       assertThat(planned.clothId()).isEqualTo(room.cloth.id());
@@ -305,21 +307,23 @@ class AnswerGarmentTest {
     }
   }
 
-  private static void lesson(Classroom room) {
+  private static UUID lesson(Classroom room, LocalDate on) {
     TaughtPack pack =
         new TaughtPack(
-            Ids.next(), "own", "1", "Own garments", "a".repeat(64), "", "", Classroom.FRESH);
+            Ids.next(),
+            "own",
+            "1",
+            "Own garments",
+            on.toString().repeat(7).substring(0, 64),
+            "",
+            "",
+            Classroom.FRESH);
     room.book.lessons().keepPack(pack, Map.of());
-    room.book
-        .lessons()
-        .add(
-            new Lesson(
-                Ids.next(),
-                room.schoolClass.id(),
-                pack.id(),
-                "Own garments",
-                LocalDate.of(2026, 10, 5),
-                Classroom.FRESH));
+    Lesson lesson =
+        new Lesson(
+            Ids.next(), room.schoolClass.id(), pack.id(), "Own garments", on, Classroom.FRESH);
+    room.book.lessons().add(lesson);
+    return lesson.id();
   }
 
   @Test

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -207,23 +208,44 @@ class KeepGarmentTest {
       KeepGarmentDraft drafts = new KeepGarmentDraft(room.book);
       KeepGarment keep = new KeepGarment(room.book, TABLES, Classroom.CLOCK);
       Map<String, String> typed = with("body-chest", "903", "finished-chest", "88x");
-      drafts.keep(null, room.first.id(), typed);
+      drafts.keep(null, room.first.id(), typed, Map.of());
       assertThat(drafts.find(null, room.second.id())).isNull();
-      assertThat(drafts.find(null, room.first.id()))
+      assertThat(Objects.requireNonNull(drafts.find(null, room.first.id())).typed())
           .containsEntry("finished-chest", "88x")
           .doesNotContainKey("body-chest");
       typed.put("keep-body", "yes");
-      drafts.keep(null, room.first.id(), typed);
-      assertThat(drafts.find(null, room.first.id())).containsEntry("body-chest", "903");
+      drafts.keep(null, room.first.id(), typed, Map.of());
+      assertThat(Objects.requireNonNull(drafts.find(null, room.first.id())).typed())
+          .containsEntry("body-chest", "903");
       GarmentSheet sheet = keep.read(null, room.first.id(), with(), Unit.MM).value();
-      keep.save(sheet, true, Map.of());
+      keep.save(sheet, true, room.first.id(), Map.of());
       assertThat(drafts.find(null, room.first.id())).isNull();
-      drafts.keep(sheet, null, with("remark", "half a thou"));
-      assertThat(drafts.find(sheet, null)).containsEntry("remark", "half a thou");
-      GarmentSheet next = keep.read(sheet, null, with("remark", "whole"), Unit.MM).value();
-      drafts.keep(sheet, null, with("remark", "whole"));
-      assertThat(drafts.find(next, null)).isNull();
       assertThat(room.book.drafts().of("garment")).isEqualTo(List.of());
+    }
+  }
+
+  /** Two people at one sheet: what each typed is kept until each saves or throws it away. */
+  @Test
+  void anothersSaveLeavesWhatTheOwnerTyped() {
+    try (Classroom room = Classroom.in(folder.resolve("c.walebook"))) {
+      KeepGarmentDraft drafts = new KeepGarmentDraft(room.book);
+      KeepGarment keep = new KeepGarment(room.book, TABLES, Classroom.CLOCK);
+      UUID owner = room.first.id();
+      UUID other = room.second.id();
+      GarmentSheet sheet = keep.read(null, owner, with(), Unit.MM).value();
+      keep.save(sheet, true, owner, Map.of());
+      drafts.keep(sheet, owner, with("remark", "half a thou"), with());
+      drafts.keep(sheet, other, with("seams", "3"), with());
+      assertThat(drafts.find(sheet, owner))
+          .isEqualTo(new KeepGarmentDraft.Found(Map.of("remark", "half a thou"), false));
+      assertThat(drafts.find(sheet, null)).as("the tutor's").isEqualTo(drafts.find(sheet, owner));
+      GarmentSheet next = keep.read(sheet, other, with("seams", "3"), Unit.MM).value();
+      keep.save(next, false, other, Map.of());
+      assertThat(drafts.find(next, other)).isNull();
+      assertThat(drafts.find(next, owner))
+          .isEqualTo(new KeepGarmentDraft.Found(Map.of("remark", "half a thou"), true));
+      drafts.keep(next, owner, with("seams", "3"), with("seams", "3"));
+      assertThat(drafts.find(next, owner)).as("typed back as it was").isNull();
     }
   }
 }

@@ -4,9 +4,16 @@ import static java.util.Collections.nCopies;
 import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import javafx.geometry.Bounds;
+import javafx.geometry.Orientation;
+import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.ScrollBar;
 import javafx.scene.control.TableColumn;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
@@ -26,6 +33,11 @@ import walebook.desk.look.Theme;
 class ColumnTableTest {
   private final Look look = new Look(Theme.DARK, TextSize.USUAL);
 
+  /** Of a row and of the titles by the look's sheet, px. */
+  private static final double ROW = 2.6 * TextSize.BODY_PX;
+
+  private static final double HEAD = ROW;
+
   // No control can be made before the toolkit runs.
   private ColumnTable<Double> table;
 
@@ -34,7 +46,7 @@ class ColumnTableTest {
     table = new ColumnTable<>();
     table.figures("width, mm", 8, value -> value, value -> value + " wide");
     table.getItems().setAll(10.0, 2.0, 7.0);
-    Scene scene = new Scene(table, 600, 300);
+    Scene scene = new Scene(new VBox(table), 600, 300);
     look.dress(scene);
     stage.setScene(scene);
     stage.show();
@@ -84,5 +96,59 @@ class ColumnTableTest {
             .map(each -> each.localToScene(each.getLayoutBounds()).getMaxY())
             .toList();
     assertThat(ends).hasSizeGreaterThanOrEqualTo(5).allMatch(each -> each < seen.getMaxY());
+  }
+
+  /** 10 Feb, 2 May and 7 Mar: neither their words nor their first figures are in this order. */
+  @Test
+  void daysReadAsWordsAndSortByTheDay(FxRobot robot) {
+    Map<Double, LocalDate> days =
+        Map.of(
+            10.0, LocalDate.of(2026, 2, 10),
+            2.0, LocalDate.of(2026, 5, 2),
+            7.0, LocalDate.of(2026, 3, 7));
+    robot.interact(
+        () -> {
+          TableColumn<Double, Double> column =
+              table.days("on", 8, each -> Objects.requireNonNull(days.get(each)));
+          table.getSortOrder().setAll(List.of(column));
+          table.applyCss();
+          table.layout();
+        });
+    assertThat(table.getItems()).containsExactly(10.0, 7.0, 2.0);
+    assertThat(table.lookupAll(".table-cell"))
+        .extracting(cell -> ((Labeled) cell).getText())
+        .contains("10 Feb 2026", "2 May 2026");
+  }
+
+  /** Else a strip of a row that is none stands below the last. */
+  @Test
+  void aTableIsAsHighAsItsRowsWithoutABarAndHigherWithOne(FxRobot robot) {
+    robot.interact(
+        () -> {
+          table.getItems().setAll(10.0, 2.0);
+          table.asHighAs(8);
+        });
+    robot.interact(() -> {});
+    double empty = table.getPrefHeight() - 2 * ROW - HEAD;
+    assertThat(empty).isBetween(0.0, ROW / 3);
+    robot.interact(() -> table.getColumns().get(0).setPrefWidth(900));
+    robot.interact(() -> {});
+    assertThat(table.getPrefHeight()).isEqualTo(empty + 2 * ROW + HEAD + TextSize.BODY_PX);
+  }
+
+  /** Words are not cut in the middle, so that three lines' letters take four lines. */
+  @Test
+  void wordsThatGoOnBelowNeedNoBar(FxRobot robot) {
+    String name = "Double-brushed poly-elastane with a very long descriptive name";
+    robot.interact(
+        () -> {
+          table.getItems().setAll(10.0);
+          table.wrapped("cloth", 12, value -> name);
+          table.asHighAs(8);
+        });
+    robot.interact(() -> {});
+    assertThat(table.lookupAll(".scroll-bar"))
+        .filteredOn(bar -> ((ScrollBar) bar).getOrientation() == Orientation.VERTICAL)
+        .noneMatch(Node::isVisible);
   }
 }

@@ -54,8 +54,8 @@ class FromWashViewModelTest {
       wash.chosenProperty().set(wash.cloths().get(0));
       assertThat(wash.saysProperty().get())
           .contains("newest wash of Grey jersey")
-          .contains("course-wise −3.0 % on 2026-09-08 (40 °C, on the line)")
-          .contains("wale-wise −5.0 % on 2026-09-08");
+          .contains("course-wise −3.0 % on 8 Sep 2026 (40 °C, on the line)")
+          .contains("wale-wise −5.0 % on 8 Sep 2026");
       check.type("finished", "970");
       check.type("wanted", "570");
       // 500 that became 485 is −3 %: by ISO 5077 turned round, 970 mm want 1000 mm.

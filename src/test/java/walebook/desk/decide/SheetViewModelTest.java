@@ -178,6 +178,40 @@ class SheetViewModelTest {
     }
   }
 
+  /** The owner typed on, and left it; then another student changed the sheet and saved it. */
+  @Test
+  void anothersSaveLosesNothingThatTheOwnerTyped() {
+    try (PlannedClass made = PlannedClass.in(folder.resolve("p.walebook"), 2)) {
+      Session session = session(made);
+      SheetViewModel model = top(session, made);
+      type(model, "sheet-name", "Grey top");
+      type(model, "keep-body", "yes");
+      model.save();
+      type(model, "remark", "hem 2 cm lon");
+      type(model, "body-chest", "92");
+      model.keepDraft();
+      Student other =
+          session.book().students().all().stream()
+              .filter(each -> !each.id().equals(made.room.first.id()))
+              .findFirst()
+              .orElseThrow();
+      session.studentProperty().set(other);
+      SheetViewModel seen = new SheetViewModel(session, Unit.CM);
+      seen.open(session.book().garments().all().get(0));
+      assertThat(seen.fields().text("remark")).as("the owner's own business").isEmpty();
+      type(seen, "seams", "3");
+      seen.keepDraft();
+      seen.save();
+      session.studentProperty().set(made.room.first);
+      SheetViewModel back = new SheetViewModel(session, Unit.CM);
+      back.open(session.book().garments().all().get(0));
+      assertThat(back.fields().text("remark")).isEqualTo("hem 2 cm lon");
+      assertThat(back.fields().text("body-chest")).isEqualTo("92");
+      assertThat(back.fields().text("seams")).as("as saved since").isEqualTo("3");
+      assertThat(back.noticeProperty().get().says()).contains("saved since");
+    }
+  }
+
   @Test
   void theMissingPieceGoesOnThePlanWithOnePress() {
     try (PlannedClass made = PlannedClass.in(folder.resolve("c.walebook"), 1)) {

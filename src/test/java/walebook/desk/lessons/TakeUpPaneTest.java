@@ -10,7 +10,10 @@ import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
@@ -21,6 +24,7 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import walebook.book.Classroom;
 import walebook.desk.Sessions;
+import walebook.desk.common.Fold;
 import walebook.lesson.Packs;
 import walebook.words.Words;
 
@@ -57,6 +61,57 @@ class TakeUpPaneTest {
     assertThat(model.more(TakeUpViewModel.LEAVE_OUT).text().get()).isEqualTo("width=3\ncloth=b");
     robot.interact(() -> boxOf("overlocker").setValue("overlocker"));
     assertThat(model.more(TakeUpViewModel.WITHOUT).text().get()).isEqualTo("overlocker");
+  }
+
+  /** Chosen from the open list, as a person does. */
+  @Test
+  void theBoxAsksAgainOnceALineIsAdded(FxRobot robot) {
+    ComboBox<String> box = boxOf("width=3");
+    robot.interact(
+        () -> {
+          for (Node up = box; up != null; up = up.getParent()) {
+            if (up instanceof Fold fold) {
+              fold.openProperty().set(true);
+            }
+          }
+        });
+    robot.interact(box::requestFocus);
+    for (KeyCode again : List.of(KeyCode.DOWN, KeyCode.DOWN)) {
+      robot.interact(box::show);
+      robot.type(again, KeyCode.DOWN, KeyCode.ENTER);
+      robot.interact(() -> {});
+      assertThat(model.more(TakeUpViewModel.LEAVE_OUT).text().get()).isNotEmpty();
+      assertThat(box.getValue()).isNull();
+      assertThat(shown(box)).isEqualTo("choose");
+    }
+  }
+
+  /** Else who has no mouse is shut in, and names begin with a blank that nobody sees. */
+  @Test
+  void tabLeavesAFieldOfLines(FxRobot robot) {
+    TextArea area =
+        inside(pane)
+            .filter(TextArea.class::isInstance)
+            .map(TextArea.class::cast)
+            .findFirst()
+            .orElseThrow();
+    robot.interact(
+        () -> {
+          for (Node up = area; up != null; up = up.getParent()) {
+            if (up instanceof Fold fold) {
+              fold.openProperty().set(true);
+            }
+          }
+          area.requestFocus();
+        });
+    robot.type(KeyCode.TAB);
+    robot.interact(() -> {});
+    assertThat(area.getText()).isEmpty();
+    assertThat(scene.getFocusOwner()).isNotSameAs(area);
+  }
+
+  private static String shown(ComboBox<String> box) {
+    return ((ListCell<?>) box.lookup(".list-cell")).getText();
   }
 
   @SuppressWarnings("unchecked")

@@ -160,6 +160,43 @@ class GarmentJourneyTest {
     assertThat(made.room.book.garments().bodyOf(saved.get(0).id())).isEmpty();
   }
 
+  /** The key is pressed beside the form, with the focus on a place's button. */
+  @Test
+  void fromAnywhereTheSheetIsSavedOrSaysWhatIsMissing(FxRobot robot) {
+    begin(robot, " ");
+    focusPlaces(robot);
+    save(robot);
+    assertThat(made.room.book.garments().all()).isEmpty();
+    assertThat(robot.lookup(".label").queryAll())
+        .anySatisfy(
+            label ->
+                assertThat(((Labeled) label).getText())
+                    .startsWith("Not saved yet")
+                    .contains("name of the garment"));
+    assertThat(window.scene.getFocusOwner().getAccessibleText()).startsWith("name of the garment");
+    robot.write("Grey top");
+    focusPlaces(robot);
+    save(robot);
+    assertThat(made.room.book.garments().all()).hasSize(1);
+  }
+
+  @Test
+  void typingBeginsWithTheName(FxRobot robot) {
+    robot.press(KeyCode.CONTROL).type(KeyCode.DIGIT4).release(KeyCode.CONTROL);
+    WaitForAsyncUtils.waitForFxEvents();
+    robot.clickOn("Begin a garment sheet");
+    WaitForAsyncUtils.waitForFxEvents();
+    robot.write("Grey top");
+    save(robot);
+    assertThat(made.room.book.garments().all())
+        .extracting(GarmentSheet::name)
+        .containsExactly("Grey top");
+  }
+
+  private static void focusPlaces(FxRobot robot) {
+    robot.interact(robot.lookup(".place-button").nth(3).query()::requestFocus);
+  }
+
   @Test
   void aNeckbandThatWouldNotPassOverTheHeadIsFoundAndCutLonger(FxRobot robot) throws IOException {
     begin(robot, "Top with a neckband");

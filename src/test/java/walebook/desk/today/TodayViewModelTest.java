@@ -15,6 +15,7 @@ import walebook.book.Book;
 import walebook.book.Classroom;
 import walebook.book.Ids;
 import walebook.book.open.SqliteFiles;
+import walebook.compare.ClassProgress;
 import walebook.desk.LastFirst;
 import walebook.desk.MeasuredClass;
 import walebook.desk.PlannedClass;
@@ -24,7 +25,11 @@ import walebook.desk.common.Session;
 import walebook.desk.common.Wish;
 import walebook.desk.common.Worker;
 import walebook.quantity.Unit;
+import walebook.record.Grain;
 import walebook.record.Lesson;
+import walebook.record.MachineKind;
+import walebook.record.Method;
+import walebook.record.PieceAsked;
 import walebook.record.PieceCode;
 import walebook.record.PlannedPiece;
 import walebook.record.ReadingLine;
@@ -161,7 +166,7 @@ class TodayViewModelTest {
       assertThat(day.isReadingNext()).isFalse();
       assertThat(day.isMeasuredOnly()).isFalse();
       assertThat(Objects.requireNonNull(day.readings().next()).says())
-          .contains("left over from the lesson Measuring stretch and recovery, 2026-09-28");
+          .contains("left over from the lesson Measuring stretch and recovery, 28 Sep 2026");
     }
   }
 
@@ -184,13 +189,88 @@ class TodayViewModelTest {
       today = new TodayViewModel(made.sitting(Worker.sameThread(), PlannedClass.OneFile.NONE));
       assertThat(next(today).plannedId()).isEqualTo(left.id());
       assertThat(next(today).ofLesson())
-          .isEqualTo("left over from the lesson First seams, 2026-09-28");
+          .isEqualTo("left over from the lesson First seams, 28 Sep 2026");
       logged(made, left);
       today = new TodayViewModel(made.sitting(Worker.sameThread(), PlannedClass.OneFile.NONE));
       assertThat(next(today).plannedId()).isEqualTo(coming.id());
       assertThat(next(today).ofLesson())
-          .isEqualTo("for the lesson to come, Hems that stretch, 2026-10-12");
+          .isEqualTo("for the lesson to come, Hems that stretch, 12 Oct 2026");
     }
+  }
+
+  @Test
+  void aPieceForAGarmentSaysSoEverywhereAndIsNoPartOfItsLessonsPlan() {
+    try (PlannedClass made = PlannedClass.in(folder.resolve("g.walebook"), 1)) {
+      PlannedPiece garment = planned(made, made.lesson, PlannedPiece.FOR_GARMENT);
+      for (int i = 0; i < 4; i++) {
+        logged(made, made.plan.get(i));
+      }
+      Session session = made.sitting(Worker.sameThread(), PlannedClass.OneFile.NONE);
+      TodayViewModel today = new TodayViewModel(session);
+      assertThat(next(today).plannedId()).isEqualTo(garment.id());
+      assertThat(next(today).ofLesson()).isEqualTo("for your garment (Decide)");
+      assertThat(Objects.requireNonNull(today.dayProperty().get()).plan())
+          .extracting(PlanRow::asks)
+          .filteredOn(says -> says.endsWith("for your garment (Decide)"))
+          .hasSize(1);
+      ClassProgress.Row row = progress(made);
+      assertThat(row.perLesson().get(0).planned()).isEqualTo(4);
+      assertThat(row.own()).isZero();
+      logged(made, garment);
+      row = progress(made);
+      assertThat(row.perLesson().get(0).logged()).isEqualTo(4);
+      assertThat(row.own()).isEqualTo(1);
+    }
+  }
+
+  /** Packs write a width of 0 for the straight stitch of a plan. */
+  @Test
+  void aStraightStitchIsAskedForWithoutAWidth() {
+    try (PlannedClass made = PlannedClass.in(folder.resolve("w.walebook"), 1)) {
+      Student bo = made.room.second;
+      PlannedPiece like = made.plan.get(0);
+      PieceAsked asked =
+          new PieceAsked(
+              Grain.COURSE,
+              2,
+              Method.SEAM,
+              MachineKind.SEWING,
+              "301",
+              0.0,
+              2.5,
+              null,
+              "",
+              "",
+              null,
+              1);
+      PlannedPiece straight =
+          new PlannedPiece(
+              Ids.next(),
+              made.lesson.id(),
+              bo.id(),
+              PieceCode.draw(new Random(5)),
+              1,
+              false,
+              false,
+              "",
+              like.clothId(),
+              asked,
+              Classroom.FRESH);
+      made.room.book.lessons().plan(List.of(straight));
+      Session session = made.sitting(Worker.sameThread(), PlannedClass.OneFile.NONE);
+      session.studentProperty().set(bo);
+      TodayViewModel today = new TodayViewModel(session);
+      assertThat(next(today).settings()).contains("straight stitch, length 2.5 on the dial");
+      assertThat(Objects.requireNonNull(today.dayProperty().get()).plan().get(0).asks())
+          .endsWith("straight stitch, length 2.5");
+    }
+  }
+
+  private static ClassProgress.Row progress(PlannedClass made) {
+    return ClassProgress.of(made.room.book, made.room.schoolClass.id()).rows().stream()
+        .filter(each -> each.student().equals(made.room.first))
+        .findFirst()
+        .orElseThrow();
   }
 
   private static Lesson lesson(PlannedClass made, String title, LocalDate on) {
@@ -207,6 +287,10 @@ class TodayViewModelTest {
   }
 
   private static PlannedPiece planned(PlannedClass made, Lesson lesson) {
+    return planned(made, lesson, "");
+  }
+
+  private static PlannedPiece planned(PlannedClass made, Lesson lesson, String cell) {
     PlannedPiece like = made.plan.get(0);
     PlannedPiece planned =
         new PlannedPiece(
@@ -217,7 +301,7 @@ class TodayViewModelTest {
             1,
             false,
             false,
-            "",
+            cell,
             like.clothId(),
             like.asked(),
             Classroom.FRESH);
