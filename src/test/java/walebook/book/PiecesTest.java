@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.book.open.SqliteFiles;
 import walebook.record.Grain;
@@ -193,6 +194,35 @@ class PiecesTest {
       assertThat(pieces.pulled(cloth, grain, Set.of("000"))).isEmpty();
       assertThat(pieces.pulled(cloth, grain, Set.of())).isEmpty();
       assertThat(pieces.pulled(Ids.next(), grain, Set.of(stitch))).isEmpty();
+    }
+  }
+
+  /** Nothing in the file forbids a piece to follow one that follows it, as after a rescue. */
+  @Test
+  @Timeout(20)
+  void attemptsThatFollowEachOtherInACircleComeOnceEach() {
+    try (Classroom room = Classroom.in(folder.resolve("circle.walebook"))) {
+      TestPiece first = room.piece(SeamEnd.GAVE, 130);
+      room.book.pieces().add(first);
+      TestPiece second =
+          room.piece(
+              room.first.id(), 3, List.of(), List.of(), Parent.of(first.id(), List.of("x"), ""));
+      room.book.pieces().add(second);
+      TestPiece turned =
+          new TestPiece(
+              first.id(),
+              first.code(),
+              first.whose(),
+              first.cloth(),
+              first.setting(),
+              first.measure(),
+              first.seen(),
+              Parent.of(second.id(), List.of("x"), ""),
+              first.stamp().next(Classroom.CLOCK.instant()));
+      room.book.pieces().update(turned);
+      assertThat(room.book.pieces().chainOf(second.id()))
+          .extracting(TestPiece::id)
+          .containsExactlyInAnyOrder(first.id(), second.id());
     }
   }
 }

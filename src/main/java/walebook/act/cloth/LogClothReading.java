@@ -90,7 +90,8 @@ public final class LogClothReading {
     Double hold = form.number("hold", 0, USUAL_SECONDS);
     Double rest = form.number("rest", 0, USUAL_SECONDS);
     Integer cycle = form.whole("cycle", 1, 1000);
-    LocalDate on = form.date("measured-on");
+    LocalDate today = LocalDate.now(clock);
+    LocalDate on = form.dateUpTo(today, "measured-on");
     limits(form, gauge, stretched, released);
     if (form.isRefused() || grain == null || gauge == null || stretched == null) {
       return Answer.bad(form.problems());
@@ -114,7 +115,7 @@ public final class LogClothReading {
                 rest),
             edge == null ? CutEdge.INSIDE : edge,
             cycle == null ? 1 : cycle,
-            on == null ? LocalDate.now(clock) : on,
+            on == null ? today : on,
             form.text("remark"),
             Stamp.fresh(clock.instant()));
     return new Answer.Good<>(reading, form.problems());

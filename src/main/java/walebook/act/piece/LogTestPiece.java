@@ -2,8 +2,11 @@ package walebook.act.piece;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
 import walebook.problem.Answer;
 import walebook.problem.Place;
@@ -42,13 +45,34 @@ public final class LogTestPiece {
       return read;
     }
     List<Problem> asks =
-        java.util.stream.Stream.concat(read.problems().stream(), change.asks().stream()).toList();
+        Stream.of(read.problems(), change.asks(), stillToCome(read.value(), LocalDate.now(clock)))
+            .flatMap(List::stream)
+            .toList();
     if (!asks.isEmpty() && !confirmed) {
       return Answer.bad(asks);
     }
     TestPiece piece = entry.code() == null ? coded(read.value()) : read.value();
     book.pieces().add(piece);
     return Answer.good(piece);
+  }
+
+  /** Days of a piece that are still to come: asked about, since a clock can be wrong, too. */
+  static List<Problem> stillToCome(TestPiece piece, LocalDate today) {
+    List<Problem> asks = new ArrayList<>();
+    LocalDate sewnOn = piece.whose().sewnOn();
+    LocalDate measuredOn = piece.measure().measuredOn();
+    ask(asks, PieceField.SEWN_ON, sewnOn, today);
+    // Left empty, the day of measuring follows the day of sewing.
+    ask(asks, PieceField.MEASURED_ON, sewnOn.equals(measuredOn) ? null : measuredOn, today);
+    return asks;
+  }
+
+  private static void ask(
+      List<Problem> asks, PieceField field, @Nullable LocalDate day, LocalDate today) {
+    if (day != null && day.isAfter(today)) {
+      asks.add(
+          Problem.ask("date.future", FieldReader.place(field), day.toString(), today.toString()));
+    }
   }
 
   private OneChange oneChange(PieceEntry entry, PieceRoom room) {

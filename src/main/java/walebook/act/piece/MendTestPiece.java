@@ -2,6 +2,7 @@ package walebook.act.piece;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -80,8 +81,9 @@ public final class MendTestPiece {
     if (!read.isGood()) {
       return read;
     }
-    if (!read.problems().isEmpty() && !confirmed) {
-      return Answer.bad(read.problems());
+    List<Problem> asks = asks(before, read);
+    if (!asks.isEmpty() && !confirmed) {
+      return Answer.bad(asks);
     }
     TestPiece newest = book.pieces().find(before.id());
     // Looked at first: a refused update inside a larger step would leave its mark in the history.
@@ -100,6 +102,15 @@ public final class MendTestPiece {
       return stale();
     }
     return Answer.good(mended);
+  }
+
+  /** Days that stood so before were asked about when they were typed. */
+  private List<Problem> asks(TestPiece before, Answer<TestPiece> read) {
+    LocalDate today = LocalDate.now(clock);
+    List<Problem> asks = new ArrayList<>(read.problems());
+    asks.addAll(LogTestPiece.stillToCome(read.value(), today));
+    asks.removeAll(LogTestPiece.stillToCome(before, today));
+    return asks;
   }
 
   private static Answer<TestPiece> stale() {

@@ -169,14 +169,23 @@ record JooqPieces(Access access) implements Pieces {
       first = parent;
     }
     List<TestPiece> chain = new ArrayList<>();
+    Set<UUID> found = new HashSet<>();
     if (first != null) {
-      chain.add(first);
+      addOnce(chain, found, first);
     }
     for (int i = 0; i < chain.size(); i++) {
       UUID at = chain.get(i).id();
-      chain.addAll(
-          access.read(dsl -> fetch(dsl, TEST_PIECE.PARENT_ID.eq(at), Integer.MAX_VALUE, 0)));
+      access
+          .read(dsl -> fetch(dsl, TEST_PIECE.PARENT_ID.eq(at), Integer.MAX_VALUE, 0))
+          .forEach(each -> addOnce(chain, found, each));
     }
     return chain;
+  }
+
+  /** No key forbids pieces to follow each other in a circle, as in a file that was rescued. */
+  private static void addOnce(List<TestPiece> chain, Set<UUID> found, TestPiece piece) {
+    if (found.add(piece.id())) {
+      chain.add(piece);
+    }
   }
 }

@@ -125,6 +125,10 @@ public final class TermsViewModel extends AskingModel<TermsViewModel.Known> {
     String was = stitch.get();
     List<String> all = new ArrayList<>(List.of(ANY));
     all.addAll(now == null ? List.of() : now.stitches());
+    if (now != null && was != null && !all.contains(was)) {
+      // What was found is of this stitch, though nothing asked about was sewn with it.
+      all.add(was);
+    }
     if (!stitches.equals(all)) {
       stitches.setAll(all);
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.Map;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -52,6 +53,22 @@ class LogClothReadingTest {
         assertThat(log(room, grain, stretched, pull, true).isGood()).isTrue();
       }
       assertThat(room.book.clothLog().readingsOf(room.cloth.id())).hasSize(7);
+    }
+  }
+
+  @Test
+  void aReadingOfADayThatIsStillToComeIsRefused() {
+    try (Classroom room = Classroom.in(folder.resolve("b.walebook"))) {
+      Map<String, String> typed =
+          Map.of(
+              "grain", "course", "gauge", "100", "stretched", "133", "measured-on", "2062-10-05");
+      Answer<ClothReading> answer =
+          new LogClothReading(room.book, Classroom.CLOCK)
+              .save(
+                  new LogClothReading.Whose(room.cloth.id(), null, null, room.first.id()),
+                  typed,
+                  true);
+      assertThat(answer.problems()).extracting(Problem::code).containsExactly("date.future");
     }
   }
 }

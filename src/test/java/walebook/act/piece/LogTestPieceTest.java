@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import walebook.book.Classroom;
 import walebook.book.PieceFilter;
 import walebook.problem.Answer;
 import walebook.problem.Place;
@@ -259,5 +260,26 @@ class LogTestPieceTest {
     assertThat(drafts.find(half.studentId(), null)).isEqualTo(half);
     bench.log().save(half.with(PieceField.END_LENGTH, "152"), bench.pieceRoom(), false).value();
     assertThat(drafts.find(half.studentId(), null)).isNull();
+  }
+
+  /** A mistyped year is asked about; a machine whose clock is behind keeps nobody from saving. */
+  @Test
+  void aDayThatIsStillToComeIsAskedAbout() {
+    PieceEntry entry =
+        bench
+            .good()
+            .with(PieceField.SEWN_ON, "2062-10-05")
+            .with(PieceField.MEASURED_ON, "2062-10-06");
+    Answer<TestPiece> asked = bench.log().save(entry, bench.pieceRoom(), false);
+    assertThat(asked.problems()).extracting(Problem::code).containsOnly("date.future").hasSize(2);
+    assertThat(asked.problems()).noneMatch(Problem::refuses);
+    TestPiece kept = bench.log().save(entry, bench.pieceRoom(), true).value();
+    MendTestPiece mend = new MendTestPiece(bench.room.book, Classroom.CLOCK);
+    PieceEntry again = MendTestPiece.typed(kept, bench.pieceRoom());
+    assertThat(mend.save(kept, again, bench.pieceRoom(), false, false).isGood()).isTrue();
+    PieceEntry other = again.with(PieceField.SEWN_ON, "2061-10-05");
+    assertThat(mend.save(kept, other, bench.pieceRoom(), false, false).problems())
+        .extracting(Problem::code)
+        .containsExactly("date.future");
   }
 }

@@ -13,6 +13,8 @@ import walebook.book.Ids;
 import walebook.book.open.SqliteFiles;
 import walebook.compare.Outcome;
 import walebook.desk.Sessions;
+import walebook.record.Cloth;
+import walebook.record.Edge;
 import walebook.record.SchoolClass;
 import walebook.record.SeamEnd;
 import walebook.record.Term;
@@ -126,6 +128,44 @@ class TermsViewModelTest {
       model.stitchProperty().set("Zigzag");
       assertThat(requireNonNull(model.foundProperty().get()).lines()).hasSize(1);
       assertThat(model.stitchProperty().get()).isEqualTo("Zigzag");
+    }
+  }
+
+  /** What is found is of the stitch that stands there, also where this cloth was not sewn so. */
+  @Test
+  void aStitchThatTheClothWasNotSewnWithStaysChosen() {
+    try (Classroom room = Classroom.in(folder.resolve("c.walebook"))) {
+      piece(room, room.schoolClass.id(), 150);
+      FiltersViewModel filters = new FiltersViewModel(Sessions.of(room));
+      filters.outcomeProperty().set(Outcome.SEAM_STRETCH);
+      TermsViewModel model = new TermsViewModel(filters, new SqliteFiles());
+      model.asking().shown(true);
+      String zigzag = model.stitches().get(1);
+      model.stitchProperty().set(zigzag);
+      assertThat(requireNonNull(model.foundProperty().get()).lines()).hasSize(1);
+      Cloth other =
+          new Cloth(
+              Ids.next(),
+              "Soft rib",
+              "rib",
+              "",
+              null,
+              null,
+              null,
+              null,
+              Edge.UNKNOWN,
+              "",
+              false,
+              Classroom.FRESH);
+      room.book.cloths().add(other);
+      filters.session().changed();
+      filters.clothProperty().set(filters.cloths().get(2));
+      assertThat(requireNonNull(model.foundProperty().get()).lines()).isEmpty();
+      assertThat(model.stitchProperty().get()).isEqualTo(zigzag);
+      assertThat(model.stitches()).containsExactly(TermsViewModel.ANY, zigzag);
+      filters.clothProperty().set(filters.cloths().get(1));
+      assertThat(requireNonNull(model.foundProperty().get()).lines()).hasSize(1);
+      assertThat(model.stitches()).containsExactly(TermsViewModel.ANY, zigzag);
     }
   }
 }
