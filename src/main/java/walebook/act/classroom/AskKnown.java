@@ -57,7 +57,7 @@ public final class AskKnown {
   private record Facts(
       List<ResultLine> lines,
       Map<UUID, Map<Grain, ClothStretch>> stretches,
-      List<Names> names,
+      Names names,
       Set<UUID> setAside) {}
 
   /**
@@ -71,7 +71,10 @@ public final class AskKnown {
       @Nullable String clothName,
       @Nullable String stitch,
       boolean namesHidden) {
-    Facts all = new Facts(new ArrayList<>(), new HashMap<>(), new ArrayList<>(), new HashSet<>());
+    List<ResultLine> pieces = new ArrayList<>();
+    Map<UUID, Map<Grain, ClothStretch>> stretches = new HashMap<>();
+    List<Names> names = new ArrayList<>();
+    Set<UUID> setAside = new HashSet<>();
     List<KnownSoFar.ClassLine> classes = new ArrayList<>();
     for (Book book : books) {
       List<ResultLine> lines = lines(book, clothName, stitch);
@@ -79,14 +82,16 @@ public final class AskKnown {
           new Facts(
               lines,
               Stretches.of(book, lines),
-              List.of(Names.of(book, namesHidden, lines)),
+              Names.of(book, namesHidden, lines),
               SetAside.of(book, question.outcome()));
       classes.addAll(classes(book, own, question));
-      all.lines().addAll(own.lines());
-      all.stretches().putAll(own.stretches());
-      all.names().addAll(own.names());
-      all.setAside().addAll(own.setAside());
+      pieces.addAll(own.lines());
+      stretches.putAll(own.stretches());
+      names.add(own.names());
+      setAside.addAll(own.setAside());
     }
+    // Once: a school's students are many, and every class is compared.
+    Facts all = new Facts(pieces, stretches, Names.together(names), setAside);
     classes.sort(
         Comparator.comparing(KnownSoFar.ClassLine::starts)
             .thenComparing(KnownSoFar.ClassLine::className));
@@ -123,12 +128,7 @@ public final class AskKnown {
 
   private static FairComparison fair(Facts facts, FairQuestion question) {
     return CompareFairly.of(
-        facts.lines(),
-        question,
-        facts.stretches(),
-        Names.together(facts.names()),
-        facts.setAside(),
-        null);
+        facts.lines(), question, facts.stretches(), facts.names(), facts.setAside(), null);
   }
 
   private List<ResultLine> lines(Book book, @Nullable String clothName, @Nullable String stitch) {
