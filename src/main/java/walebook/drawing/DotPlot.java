@@ -219,7 +219,9 @@ public record DotPlot(
   private record Packed(DotRow row, List<DotPack.Placed> dots, OffScale off, double tall) {
     static Packed of(DotRow row, Axis axis, OffScale off) {
       List<DotRow.Dot> inside =
-          row.dots().stream().filter(dot -> OffScale.holds(axis, dot.value())).toList();
+          off.pieces() == 0
+              ? row.dots()
+              : row.dots().stream().filter(dot -> OffScale.holds(axis, dot.value())).toList();
       List<DotPack.Placed> dots = DotPack.of(inside, axis, DOT);
       double most = dots.stream().mapToDouble(dot -> Math.abs(dot.up())).max().orElse(0);
       double tall = Math.max(2 * (most + DOT), off.tall()) + 10;

@@ -22,6 +22,7 @@ record OffScale(List<String> below, List<String> above, int pieces) {
   /** From one figure to the next under it. */
   static final double LINE = 15;
 
+  private static final OffScale NONE = new OffScale(List.of(), List.of(), 0);
   private static final double ARROW = 14;
   private static final double GAP = 6;
 
@@ -32,25 +33,33 @@ record OffScale(List<String> below, List<String> above, int pieces) {
 
   /** What of a row an axis does not hold, its middle among it. */
   static OffScale of(DotRow row, Axis axis, Words words) {
+    List<DotRow.Dot> off = new ArrayList<>();
+    for (DotRow.Dot dot : row.dots()) {
+      if (!holds(axis, dot.value())) {
+        off.add(dot);
+      }
+    }
+    Double middle = row.median();
+    if (off.isEmpty() && (middle == null || holds(axis, middle))) {
+      return NONE;
+    }
     List<String> below = new ArrayList<>();
     List<String> above = new ArrayList<>();
-    row.dots().stream()
+    off.stream()
         .sorted(Comparator.comparingDouble(DotRow.Dot::value))
         .forEach(
             dot -> {
               if (dot.value() < axis.from()) {
                 below.add(figure(dot, words));
-              } else if (dot.value() > axis.to()) {
+              } else {
                 above.add(0, figure(dot, words));
               }
             });
-    int pieces = below.size() + above.size();
-    Double middle = row.median();
     if (middle != null && !holds(axis, middle)) {
       (middle < axis.from() ? below : above)
           .add(words.say("drawing.off.middle", Show.upTo(middle, 1)));
     }
-    return new OffScale(below, above, pieces);
+    return new OffScale(below, above, off.size());
   }
 
   static boolean holds(Axis axis, double value) {

@@ -9,10 +9,11 @@ import java.util.List;
  * stand in a heap, such as a length typed with a nought too many.
  *
  * <p>Left out are the fewest of the outermost values, one in ten at most, without which the rest
- * spans a third or less of what all of them span, and only what lies further off than the rest
- * spans. A row of two or more keeps at least half of its values, since what most of a row do is no
- * slip; and a scale of up to ten whole steps keeps all, being readable as it is. What is left out
- * is shown by {@link OffScale}.
+ * spans half or less of what all of them span, and only what lies further off than the rest spans;
+ * of fewer than ten values chance alone makes such a gap, so there it takes a third. A row of two
+ * or more keeps at least half of its values, since what most of a row do is no slip; and a scale of
+ * up to ten whole steps keeps all, being readable as it is. What is left out is shown by {@link
+ * OffScale}.
  *
  * @param least the smallest value that counts
  * @param most the greatest one, not below {@code least}
@@ -21,7 +22,8 @@ record Reach(double least, double most) {
   private static final int LEAST_VALUES = 5;
   private static final int ONE_IN = 10;
   private static final int MOST_LEFT_OUT = 20;
-  private static final double TIMES = 3;
+  private static final double TIMES = 2;
+  private static final double TIMES_OF_FEW = 3;
   private static final double FEW_STEPS = 10;
 
   /**
@@ -36,6 +38,7 @@ record Reach(double least, double most) {
       return new Reach(all[0], all[last]);
     }
     int most = Math.min(MOST_LEFT_OUT, Math.max(1, all.length / ONE_IN));
+    double times = all.length < ONE_IN ? TIMES_OF_FEW : TIMES;
     Reach found = new Reach(all[0], all[last]);
     int low = 0;
     int high = 0;
@@ -44,7 +47,7 @@ record Reach(double least, double most) {
       for (int below = low; below <= out - high; below++) {
         int above = out - below;
         Reach rest = new Reach(all[below], all[last - above]);
-        if (rest.isHeapIn(found)
+        if (rest.isHeapIn(found, times)
             && (below == 0 || rest.isFarOff(all[below - 1]))
             && (above == 0 || rest.isFarOff(all[all.length - above]))
             && rest.keepsHalfOfEach(rows)) {
@@ -69,10 +72,10 @@ record Reach(double least, double most) {
   }
 
   /** Equal values take one place on any scale: they are no heap. */
-  private boolean isHeapIn(Reach all) {
+  private boolean isHeapIn(Reach all, double times) {
     double span = most - least;
     boolean one = span <= 1e-9 * Math.max(Math.abs(least), Math.abs(most));
-    return !one && TIMES * span <= all.most - all.least;
+    return !one && times * span <= all.most - all.least;
   }
 
   private boolean isFarOff(double value) {

@@ -177,7 +177,8 @@ public final class AlikeViewModel extends AskingModel<AlikeViewModel.Found> {
             words.say("desk.class.col.readings"),
             words.say("desk.class.alike.mean"),
             words.say("desk.class.alike.bias"),
-            words.say("desk.class.col.limits"),
+            words.say("desk.class.col.from"),
+            words.say("desk.class.col.to"),
             "h",
             "k",
             words.say("desk.class.alike.critical-k")));
@@ -190,7 +191,8 @@ public final class AlikeViewModel extends AskingModel<AlikeViewModel.Found> {
               Integer.toString(person.readings().size()),
               FairViewModel.number(member.summary().mean()),
               FairViewModel.number(study.bias(person)),
-              interval == null ? "–" : FairViewModel.limits(interval.low(), interval.high()),
+              interval == null ? "–" : FairViewModel.number(interval.low()),
+              interval == null ? "–" : FairViewModel.number(interval.high()),
               two(member.h()),
               two(member.k()),
               two(member.criticalK())));

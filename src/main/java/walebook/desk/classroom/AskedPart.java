@@ -145,6 +145,16 @@ abstract class AskedPart<T> extends VBox implements PartView {
                 : new EmptyState(says, words().say("desk.class.empty.begin"), model::logFirst));
   }
 
+  /** Below sentences about little: what all lessons and cloths have is one press away. */
+  final void lookFurther() {
+    FiltersViewModel filters = asking.filters();
+    if (filters.isNarrowed()) {
+      Button all = new Button(words().say("desk.class.ask-all"));
+      all.setOnAction(pressed -> filters.widen());
+      getChildren().add(all);
+    }
+  }
+
   /** Sentences and a plot, for the board; nothing where neither is there. */
   static List<Finding> large(List<String> says, @Nullable Drawing plot, String note) {
     return says.isEmpty() && plot == null ? List.of() : List.of(new Finding(says, plot, note));

@@ -72,10 +72,16 @@ final class ControlView extends AskedPart<ControlViewModel.Found> {
                   model::askShare));
       return;
     }
+    if (found.logged() == 0) {
+      nothing(words.say("desk.class.empty"));
+      return;
+    }
     List<Runnable> steps = new ArrayList<>();
     steps.add(() -> getChildren().setAll(Sentences.card(found.says(), found.same())));
     DotPlot plot = found.plot();
-    if (plot != null) {
+    if (plot == null) {
+      steps.add(this::lookFurther);
+    } else {
       ColumnTable<ControlViewModel.Row> table = table();
       Node note = Texts.caption(words.say("desk.class.control.note"));
       Label off = offScale();

@@ -29,6 +29,7 @@ public final class ControlViewModel extends AskingModel<ControlViewModel.Found> 
    * @param says of all settings together
    * @param plot null when no piece has a control beside it
    * @param rows one for each setting
+   * @param logged pieces in what is asked, whether they can be read against a control or not
    */
   record Found(
       boolean rate,
@@ -36,6 +37,7 @@ public final class ControlViewModel extends AskingModel<ControlViewModel.Found> 
       List<String> says,
       @Nullable DotPlot plot,
       List<Row> rows,
+      int logged,
       int setAside) {}
 
   /**
@@ -71,7 +73,7 @@ public final class ControlViewModel extends AskingModel<ControlViewModel.Found> 
     Words words = words();
     return progress ->
         question.outcome().isRate()
-            ? new Found(true, "", List.of(), null, List.of(), 0)
+            ? new Found(true, "", List.of(), null, List.of(), 0, 0)
             : worded(act.ask(which, question), question, words);
   }
 
@@ -113,6 +115,7 @@ public final class ControlViewModel extends AskingModel<ControlViewModel.Found> 
         says.together().stream().map(words::say).toList(),
         dots.isEmpty() ? null : new DotPlot(axis, dots, null),
         rows,
+        found.counted().logged(),
         found.counted().setAside());
   }
 

@@ -68,10 +68,13 @@ record FairFound(
   /** One of the best or worst pieces. */
   record Standout(Dot dot, String says) {}
 
-  /** Settings with their numbers, for a spreadsheet. */
+  /** Settings with their numbers, for a spreadsheet: every number in a cell of its own. */
   List<List<String>> table(List<String> header) {
     List<List<String>> lines = new java.util.ArrayList<>(List.of(header));
     for (Row row : rows) {
+      FairDrawn.Middle middle =
+          FairDrawn.Middle.of(
+              row.found(), comparison.question().outcome(), comparison.question().confidence());
       lines.add(
           List.of(
               row.setting(),
@@ -79,7 +82,8 @@ record FairFound(
               String.valueOf(row.found().students()),
               row.raw(),
               row.middle(),
-              row.limits()));
+              FairViewModel.number(middle.low()),
+              FairViewModel.number(middle.high())));
     }
     return lines;
   }

@@ -20,7 +20,8 @@ final class FairTables {
         words.say("desk.class.col.students"),
         words.say("desk.class.col.raw"),
         words.say("desk.class.col.middle"),
-        words.say("desk.class.col.limits"));
+        words.say("desk.class.col.from"),
+        words.say("desk.class.col.to"));
   }
 
   /** Every two settings for the clipboard; the limits each in a cell of its own. */
@@ -108,7 +109,8 @@ final class FairTables {
             words.say("desk.class.col.setting"),
             words.say("desk.class.col.pieces"),
             words.say("desk.class.col.middle"),
-            words.say("desk.class.col.limits")));
+            words.say("desk.class.col.from"),
+            words.say("desk.class.col.to")));
     for (SmallMultiples.Panel panel : all.panels()) {
       if (panel.drawing() instanceof DotPlot plot) {
         plot.rows().forEach(row -> lines.add(line(panel.title(), row)));
@@ -125,7 +127,8 @@ final class FairTables {
             words.say("desk.class.col.setting"),
             words.say("desk.class.col.pieces"),
             words.say("desk.class.col.middle"),
-            words.say("desk.class.col.limits")));
+            words.say("desk.class.col.from"),
+            words.say("desk.class.col.to")));
     for (DotRow row : plot.rows()) {
       List<String> line = line("", row);
       lines.add(line.subList(1, line.size()));
@@ -140,6 +143,7 @@ final class FairTables {
         row.label(),
         Integer.toString(row.dots().size()),
         FairViewModel.number(row.median()),
-        FairViewModel.limits(row.low(), row.high()));
+        FairViewModel.number(row.low()),
+        FairViewModel.number(row.high()));
   }
 }

@@ -106,7 +106,8 @@ public final class GrowthViewModel extends AskingModel<GrowthViewModel.Grown> {
             words.say("desk.class.growth.tries"),
             words.say("desk.class.growth.pieces"),
             words.say("desk.class.growth.first"),
-            words.say("desk.class.col.limits"),
+            words.say("desk.class.col.from"),
+            words.say("desk.class.col.to"),
             words.say("desk.class.growth.half")));
     for (Growth.Period period : growth.periods()) {
       rows.add(
@@ -134,7 +135,8 @@ public final class GrowthViewModel extends AskingModel<GrowthViewModel.Grown> {
         Integer.toString(period.tries().size()),
         Integer.toString(period.pieces()),
         right.count() + " / " + right.n(),
-        Show.fixed(100 * interval.low(), 0) + " … " + Show.fixed(100 * interval.high(), 0),
+        Show.fixed(100 * interval.low(), 0),
+        Show.fixed(100 * interval.high(), 0),
         period.half() == null ? "–" : Show.fixed(period.half(), 0));
   }
 }

@@ -40,7 +40,7 @@ final class PlotCard extends VBox {
     actions
         .getChildren()
         .setAll(
-            quiet(words.say("desk.class.copy-picture"), picture::copy),
+            quiet(words.say("desk.class.copy-picture"), this::copyPicture),
             button(() -> numbers.get()),
             quiet(
                 words.say("desk.class.save-picture"),
@@ -65,6 +65,11 @@ final class PlotCard extends VBox {
   /** A button that copies a table which has no plot. */
   Button button(Supplier<List<List<String>>> table) {
     return quiet(session.words().say("desk.class.copy-table"), () -> copy(table.get()));
+  }
+
+  private void copyPicture() {
+    picture.copy();
+    told.accept(new Notice(session.words().say("desk.class.copied"), null));
   }
 
   private void copy(List<List<String>> table) {

@@ -3,6 +3,7 @@ package walebook.desk.classroom;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Consumer;
 import javafx.beans.Observable;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -16,6 +17,7 @@ import walebook.desk.common.BeingRead;
 import walebook.desk.common.ColumnTable;
 import walebook.desk.common.EmptyState;
 import walebook.desk.common.InTurn;
+import walebook.desk.common.Notice;
 import walebook.desk.common.PicturePane;
 import walebook.desk.common.Texts;
 import walebook.record.Lesson;
@@ -28,11 +30,13 @@ final class ProgressView extends VBox implements PartView {
   private final ProgressViewModel model;
   private final Words words;
   private final InTurn inTurn;
+  private final Consumer<Notice> told;
   private final PlotCard copies;
 
   ProgressView(ProgressViewModel model, Around around) {
     super(8);
     this.inTurn = around.inTurn();
+    this.told = around.told();
     this.copies = new PlotCard(model.session(), around.told());
     this.model = model;
     this.words = model.words();
@@ -102,7 +106,11 @@ final class ProgressView extends VBox implements PartView {
     }
     Button picture = new Button(words.say("desk.class.copy-picture"));
     picture.getStyleClass().add("quiet");
-    picture.setOnAction(pressed -> new PicturePane(words, model.drawing()).copy());
+    picture.setOnAction(
+        pressed -> {
+          new PicturePane(words, model.drawing()).copy();
+          told.accept(new Notice(words.say("desk.class.copied"), null));
+        });
     getChildren().add(new FlowPane(8, 8, picture, copies.button(model::table)));
   }
 

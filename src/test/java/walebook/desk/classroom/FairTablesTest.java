@@ -15,7 +15,7 @@ class FairTablesTest {
     DotRow row = new DotRow("zigzag", List.of(new DotRow.Dot(3, false)), 3.0, 1.0, 5.0, 0);
     assertThat(FairTables.dots(Words.english(), new DotPlot("%", List.of(row), null)))
         .containsExactly(
-            List.of("setting (dial numbers)", "pieces", "middle", "95 % interval"),
-            List.of("zigzag", "1", "3.0", "1.0 … 5.0"));
+            List.of("setting (dial numbers)", "pieces", "middle", "95 % from", "95 % to"),
+            List.of("zigzag", "1", "3.0", "1.0", "5.0"));
   }
 }

@@ -60,7 +60,17 @@ class NothingThereTest {
   @Test
   void inALessonWithoutPiecesOnePressAsksAboutAllOfThem(FxRobot robot) {
     FiltersViewModel filters = new FiltersViewModel(Sessions.of(room));
-    ComparisonView view = new ComparisonView(new ComparisonViewModel(filters), around);
+    onePressAsksAboutAll(
+        robot, filters, new ComparisonView(new ComparisonViewModel(filters), around));
+  }
+
+  @Test
+  void soItDoesWhereNothingIsThereToReadAgainstAControl(FxRobot robot) {
+    FiltersViewModel filters = new FiltersViewModel(Sessions.of(room));
+    onePressAsksAboutAll(robot, filters, new ControlView(new ControlViewModel(filters), around));
+  }
+
+  private void onePressAsksAboutAll(FxRobot robot, FiltersViewModel filters, AskedPart<?> view) {
     robot.interact(
         () -> {
           view.shown(true);
