@@ -71,7 +71,11 @@ public final class PlaceFrame extends BorderPane {
     BorderPane.setAlignment(name, Pos.CENTER_LEFT);
     foot.getStyleClass().add("place-foot");
     VBox.setVgrow(sideScroll, Priority.ALWAYS);
-    BorderPane middle = new BorderPane(workScroll, headBox, null, foot, null);
+    // In the order of reading, which is that of the Tab key.
+    BorderPane middle = new BorderPane();
+    middle.setTop(headBox);
+    middle.setCenter(workScroll);
+    middle.setBottom(foot);
     // As the frame itself: what is wider than the place would push it over the list of places.
     middle.setMinWidth(0);
     setCenter(middle);

@@ -3,6 +3,7 @@ package walebook.desk.decide;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyIntegerProperty;
@@ -120,15 +121,9 @@ public final class SheetViewModel {
     notice.set(says);
   }
 
-  /** True once the book has it. */
-  boolean isSaved() {
-    return saved != null;
-  }
-
-  /** The key of the saved sheet that is shown, or null. */
-  @Nullable UUID savedId() {
-    GarmentSheet sheet = saved;
-    return sheet == null ? null : sheet.id();
+  /** The sheet as the book has it; null while it is not saved. */
+  @Nullable GarmentSheet saved() {
+    return saved;
   }
 
   /** Moves at each change, so that a view can wait for a pause in the typing. */
@@ -215,7 +210,7 @@ public final class SheetViewModel {
     }
   }
 
-  /** Opens a saved sheet, with what was typed and not saved. */
+  /** Opens a saved sheet as the book holds it now, with what was typed and not saved. */
   public void open(GarmentSheet sheet) {
     saved = sheet;
     bodyHidden = OthersBody.of(session, sheet);
@@ -223,7 +218,7 @@ public final class SheetViewModel {
   }
 
   /** What was read of a saved sheet; the sentence is empty where its girths may be seen. */
-  private record Loaded(Map<String, Double> body, String others) {}
+  private record Loaded(GarmentSheet sheet, Map<String, Double> body, String others) {}
 
   private void load(GarmentSheet sheet, Consumer<GarmentSheet> then) {
     boolean hidden = bodyHidden;
@@ -231,18 +226,23 @@ public final class SheetViewModel {
         progress -> {
           Map<String, Double> body = session.book().garments().bodyOf(sheet.id());
           return hidden
-              ? new Loaded(Map.of(), OthersBody.says(session, sheet, !body.isEmpty()))
-              : new Loaded(body, "");
+              ? new Loaded(now(sheet), Map.of(), OthersBody.says(session, sheet, !body.isEmpty()))
+              : new Loaded(now(sheet), body, "");
         },
         loaded -> {
-          Map<String, String> typed = TypedGarment.of(sheet, loaded.body(), lengths);
+          Map<String, String> typed = TypedGarment.of(loaded.sheet(), loaded.body(), lengths);
           typed.put("keep-body", loaded.body().isEmpty() ? "no" : "yes");
           othersBody.set(loaded.others());
           confirmed.clear();
           confirmed.putAll(typed);
           put(typed);
-          then.accept(sheet);
+          saved = loaded.sheet();
+          then.accept(loaded.sheet());
         });
+  }
+
+  private GarmentSheet now(GarmentSheet sheet) {
+    return Objects.requireNonNullElse(session.book().garments().find(sheet.id()), sheet);
   }
 
   /** Saves it; the body's girths only where they are to be kept. */

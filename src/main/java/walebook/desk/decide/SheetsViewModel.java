@@ -119,7 +119,7 @@ public final class SheetsViewModel {
   /** Begins a new sheet, or goes on with the one that was begun and not saved. */
   public void add() {
     SheetViewModel sheet = fresh;
-    if (sheet == null || sheet.isSaved()) {
+    if (sheet == null || sheet.saved() != null) {
       sheet = new SheetViewModel(session, lengths);
       sheet.begin();
       fresh = sheet;
@@ -127,8 +127,14 @@ public final class SheetsViewModel {
     open.set(sheet);
   }
 
-  /** Opens a saved one as it was left. */
+  /** Opens a saved one as it was left, or as the book holds it now where it was saved since. */
   public void open(GarmentSheet saved) {
+    SheetViewModel left = begun.get(saved.id());
+    if (left != null && !isAt(left, saved)) {
+      left.keepDraft();
+      compared.remove(left);
+      begun.remove(saved.id());
+    }
     open.set(
         begun.computeIfAbsent(
             saved.id(),
@@ -137,6 +143,11 @@ public final class SheetsViewModel {
               sheet.open(saved);
               return sheet;
             }));
+  }
+
+  private static boolean isAt(SheetViewModel sheet, GarmentSheet now) {
+    GarmentSheet saved = sheet.saved();
+    return saved != null && saved.stamp().version() == now.stamp().version();
   }
 
   /** Somebody else sits down: girths that were typed and not kept are nobody else's business. */
@@ -155,8 +166,9 @@ public final class SheetsViewModel {
   /** Puts the open sheet in the bin, the girths kept with it as well; a new one is only left. */
   public void bin() {
     SheetViewModel sheet = open.get();
-    UUID id = sheet == null ? null : sheet.savedId();
-    if (id != null) {
+    GarmentSheet saved = sheet == null ? null : sheet.saved();
+    if (saved != null) {
+      UUID id = saved.id();
       new ToBin(session)
           .put(
               "garment_sheet",
@@ -207,6 +219,24 @@ public final class SheetsViewModel {
                         name(names, each.clothId(), "desk.decide.sheet.no-cloth")))
             .toList());
     loaded.set(true);
+    openAgain(found.sheets());
+  }
+
+  /** Taken back while it is open, a sheet shows what the book holds. */
+  private void openAgain(List<GarmentSheet> sheets) {
+    SheetViewModel sheet = open.get();
+    GarmentSheet saved = sheet == null ? null : sheet.saved();
+    if (sheet == null || saved == null || comparing.get() != null) {
+      return;
+    }
+    sheets.stream()
+        .filter(each -> each.id().equals(saved.id()) && !isAt(sheet, each))
+        .findFirst()
+        .ifPresent(
+            now -> {
+              sheet.keepDraft();
+              open(now);
+            });
   }
 
   private String name(Map<UUID, String> names, @Nullable UUID id, String otherwise) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import walebook.act.piece.PieceEntry;
 import walebook.act.piece.PieceField;
@@ -59,6 +60,12 @@ final class LogFields {
         .filter(each -> each.askedProperty().get())
         .forEach(each -> typed.put(each.field(), each.textProperty().get()));
     return start.with(typed);
+  }
+
+  /** Whether all stands there that no piece can be saved without. */
+  boolean hasNeeded() {
+    return Stream.of(PieceField.CLOTH, PieceField.GRAIN, PieceField.STITCH)
+        .noneMatch(each -> at(each).textProperty().get().isBlank());
   }
 
   void settleAll() {

@@ -210,7 +210,8 @@ public final class LogFormViewModel {
     if (now == null || busy.get()) {
       return;
     }
-    if (now.isFresh() && edits.get() == 0 && !asking.get()) {
+    // Where it could not be saved anyhow, what is missing is said and nothing asked.
+    if (now.isFresh() && edits.get() == 0 && fields.hasNeeded() && !asking.get()) {
       asking.set(true);
       whole.set(session.words().say("desk.pieces.nothing-typed"));
       return;

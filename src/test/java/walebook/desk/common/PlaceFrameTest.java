@@ -2,6 +2,7 @@ package walebook.desk.common;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
@@ -10,6 +11,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollBar;
+import javafx.scene.input.KeyCode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
@@ -196,5 +198,21 @@ class PlaceFrameTest {
 
   private static double top(Node node) {
     return node.localToScene(0, 0).getY();
+  }
+
+  @Test
+  void theTabKeyGoesInTheOrderOfReading(FxRobot robot) {
+    robot.interact(
+        () -> {
+          frame.context(new Button("Back")).work(new Button("Work"));
+          robot.lookup("Back").query().requestFocus();
+        });
+    List<String> order = new ArrayList<>();
+    for (int i = 0; i < 3; i++) {
+      order.add(((Labeled) frame.getScene().getFocusOwner()).getText());
+      robot.type(KeyCode.TAB);
+      robot.interact(() -> {});
+    }
+    assertThat(order).containsExactly("Back", "Work", "Save");
   }
 }

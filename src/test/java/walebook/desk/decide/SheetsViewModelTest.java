@@ -10,6 +10,7 @@ import walebook.book.Classroom;
 import walebook.desk.Sessions;
 import walebook.desk.common.Session;
 import walebook.quantity.Unit;
+import walebook.record.By;
 
 class SheetsViewModelTest {
   @TempDir Path folder;
@@ -91,6 +92,35 @@ class SheetsViewModelTest {
       model.compare();
       session.studentProperty().set(room.second);
       assertThat(model.comparingProperty().get()).isNull();
+    }
+  }
+
+  /** Taken back, or gathered from another book: the form shows what the book holds. */
+  @Test
+  void aSheetThatTheBookHoldsOtherwiseNowIsOpenedAsItIs() {
+    try (Classroom room = Classroom.in(folder.resolve("u.walebook"))) {
+      Session session = Sessions.of(room);
+      session.studentProperty().set(room.first);
+      SheetsViewModel model = new SheetsViewModel(session, Unit.MM);
+      model.add();
+      SheetViewModel sheet = Objects.requireNonNull(model.openProperty().get());
+      sheet.fields().field("sheet-name").text().set("Grey top");
+      sheet.save();
+      model.close();
+      model.open(model.lines().get(0).sheet());
+      sheet = Objects.requireNonNull(model.openProperty().get());
+      sheet.fields().field("remark").text().set("hem 3 cm longer");
+      sheet.save();
+      sheet.fields().field("seams").text().set("3");
+      model.close();
+      room.book
+          .history()
+          .undo(Objects.requireNonNull(room.book.history().lastDone(null)), By.NOBODY);
+      session.changed();
+      model.open(model.lines().get(0).sheet());
+      sheet = Objects.requireNonNull(model.openProperty().get());
+      assertThat(sheet.fields().text("remark")).isEmpty();
+      assertThat(sheet.fields().text("seams")).as("typed and not saved").isEqualTo("3");
     }
   }
 }

@@ -43,6 +43,16 @@ class LogFormViewModelTest {
     form.begin(planned(0));
   }
 
+  /** Of one's own nothing is filled in. */
+  @Test
+  void whatIsMissingIsSaidBeforeAnythingIsAsked() {
+    form.begin(new LoadForm(session).own(made.room.schoolClass.id(), made.room.first.id()));
+    form.save();
+    assertThat(form.askingProperty().get()).isFalse();
+    assertThat(Objects.requireNonNull(problem(PieceField.CLOTH)).refuses()).isTrue();
+    assertThat(saved).isEmpty();
+  }
+
   @AfterEach
   void close() {
     made.close();
