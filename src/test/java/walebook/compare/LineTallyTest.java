@@ -20,31 +20,6 @@ class LineTallyTest {
   private static final List<Outcome> OUTCOMES = List.of(Outcome.values());
   private static final List<Factor> FACTORS = List.of(Factor.WIDTH, Factor.HEM_METHOD);
 
-  private static MadeClass made(Random random) {
-    MadeClass made = new MadeClass();
-    int pieces = random.nextInt(60);
-    int widths = 1 + random.nextInt(4);
-    double share = random.nextInt(3) / 4.0;
-    for (int i = 0; i < pieces; i++) {
-      String who = "S" + random.nextInt(5);
-      double width = 1 + random.nextInt(widths);
-      double value = 20 + random.nextInt(60) / 2.0;
-      if (random.nextDouble() < share) {
-        made.held(who, width, value);
-      } else if (random.nextInt(3) > 0) {
-        made.gave(who, width, value);
-      } else if (random.nextBoolean()) {
-        made.edge(who, width, value / 10);
-      } else {
-        made.grade(who, width, 1 + random.nextInt(5));
-      }
-      if (random.nextInt(8) == 0) {
-        made.aside();
-      }
-    }
-    return made;
-  }
-
   private static Map<MarkedValue, Set<UUID>> aside(MadeClass made) {
     Map<MarkedValue, Set<UUID>> aside = new EnumMap<>(MarkedValue.class);
     for (MarkedValue value : MarkedValue.values()) {
@@ -63,7 +38,7 @@ class LineTallyTest {
   void theComparisonIsThatOfThePieces() {
     Random random = new Random(43);
     for (int round = 0; round < 200; round++) {
-      MadeClass made = made(random);
+      MadeClass made = MadeClass.ofAnySort(random);
       Comparison kept =
           CompareBySetting.ofLines(
               LeaveOut.of(made.lines(), aside(made)), FACTORS, MadeClass.stretches(), made.names());
@@ -98,7 +73,7 @@ class LineTallyTest {
   void theFairFiguresAreThoseOfThePieces() {
     Random random = new Random(47);
     for (int round = 0; round < 300; round++) {
-      MadeClass made = made(random);
+      MadeClass made = MadeClass.ofAnySort(random);
       Outcome outcome = OUTCOMES.get(random.nextInt(OUTCOMES.size()));
       FairQuestion question = FairQuestion.of(outcome, FACTORS);
       FairComparison kept = made.ask(question, null);
