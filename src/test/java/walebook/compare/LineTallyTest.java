@@ -2,7 +2,7 @@ package walebook.compare;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.within;
+import static walebook.compare.AsKept.close;
 
 import java.util.EnumMap;
 import java.util.List;
@@ -10,10 +10,8 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.UUID;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import walebook.record.MarkedValue;
-import walebook.statistics.Interval;
 
 /** Pieces that were tallied and let go say what the same pieces say that were kept. */
 class LineTallyTest {
@@ -96,28 +94,8 @@ class LineTallyTest {
     assertThat(found.held()).isEqualTo(kept.held());
     assertThat(found.lasting()).isEqualTo(kept.lasting());
     close(found.middle(), kept.middle());
-    close(found.raw() == null ? null : found.raw().mean(), raw(kept));
-    close(low(found.adjusted() == null ? null : found.adjusted().interval()), adjusted(kept));
-  }
-
-  private static @Nullable Double raw(FairRow kept) {
-    return kept.raw() == null ? null : Double.valueOf(kept.raw().mean());
-  }
-
-  private static @Nullable Double adjusted(FairRow kept) {
-    return low(kept.adjusted() == null ? null : kept.adjusted().interval());
-  }
-
-  private static @Nullable Double low(@Nullable Interval interval) {
-    return interval == null ? null : Double.valueOf(interval.low());
-  }
-
-  private static void close(@Nullable Double found, @Nullable Double kept) {
-    if (found == null || kept == null) {
-      assertThat(found).isEqualTo(kept);
-    } else {
-      assertThat(found).isCloseTo(kept, within(1e-8));
-    }
+    close(found.raw(), kept.raw());
+    close(found.adjusted(), kept.adjusted());
   }
 
   @Test
