@@ -169,13 +169,12 @@ final class KnownJobs {
       }
       Cloth cloth = Pick.cloth(typed.text("cloth"), book);
       FairQuestion question = FairJobs.question(typed, Outcome.HELD);
+      AskKnown.Which which =
+          new AskKnown.Which(
+              cloth == null ? null : cloth.name(), typed.text("stitch"), typed.has("aliases"));
+      AskKnown act = new AskKnown(books);
       KnownSoFar found =
-          new AskKnown(books)
-              .ask(
-                  question,
-                  cloth == null ? null : cloth.name(),
-                  typed.text("stitch"),
-                  typed.has("aliases"));
+          typed.has("json") ? act.askForPieces(which, question) : act.ask(which, question);
       print(typed, terminal, found);
     } finally {
       books.subList(1, books.size()).forEach(Book::close);

@@ -77,7 +77,7 @@ public final class CompareBySetting {
     return ofLines(leaving.lines(), factors, stretches, names).leavingOut(leaving.setAside());
   }
 
-  static @Nullable ClothStretch stretch(
+  public static @Nullable ClothStretch stretch(
       Map<UUID, Map<Grain, ClothStretch>> stretches, ResultLine piece) {
     SetTo set = piece.setTo();
     return stretches.getOrDefault(set.clothId(), Map.of()).get(set.grain());

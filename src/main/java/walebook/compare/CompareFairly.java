@@ -6,13 +6,14 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import walebook.record.Grain;
 import walebook.record.ResultLine;
 import walebook.statistics.Additive;
-import walebook.statistics.Proportion;
+import walebook.statistics.Counted;
 import walebook.statistics.Response;
 import walebook.statistics.Summary;
 
@@ -78,39 +79,40 @@ public final class CompareFairly {
       }
     }
     Settings settings = Settings.of(counting, question.factors(), names);
-    Map<List<String>, List<Dot>> cells = new LinkedHashMap<>();
+    Map<List<String>, CompareCells.Cell> cells = new LinkedHashMap<>();
     settings
         .cells()
         .forEach(
             (levels, inCell) ->
                 cells.put(
-                    levels,
-                    inCell.stream().map(dots::get).sorted(CompareFairly::byValue).toList()));
-    Ground ground = new Ground(settings.telling());
-    Additive model = model(cells, lines, ground);
-    List<FairRow> rows = rows(cells, model);
-    return new FairComparison(
-        question,
-        settings.telling(),
-        settings.same(),
-        rows,
-        ground.shared(),
-        model == null ? List.of() : groups(cells, model, ground),
-        ComparePairs.of(rows, ground, question, model, measuring),
-        (int) counting.stream().map(piece -> piece.setTo().clothId()).distinct().count(),
-        counting.size(),
-        (int) counting.stream().map(ResultLine::studentId).distinct().count(),
-        aside,
-        without,
-        noStretch,
-        model == null ? null : model.residualSd(),
-        model == null ? null : model.additivity(),
-        measuring);
+                    levels, cell(inCell.stream().map(dots::get).sorted(Dot.BY_VALUE).toList())));
+    CompareCells.Count count =
+        new CompareCells.Count(
+            (int) counting.stream().map(piece -> piece.setTo().clothId()).distinct().count(),
+            counting.size(),
+            (int) counting.stream().map(ResultLine::studentId).distinct().count(),
+            aside,
+            without,
+            noStretch);
+    return new CompareCells(question, settings, cells)
+        .compare(
+            (known, each) -> fit(cells, known, lines, each),
+            some -> sewers(cells, some),
+            count,
+            measuring);
   }
 
-  private static int byValue(Dot left, Dot right) {
-    int order = Double.compare(left.value(), right.value());
-    return order == 0 ? left.code().compareTo(right.code()) : order;
+  private CompareCells.Cell cell(List<Dot> dots) {
+    Counted values = new Counted();
+    Counted lowerBounds = new Counted();
+    dots.forEach(dot -> (dot.atLeast() ? lowerBounds : values).add(dot.value()));
+    boolean averaged = lowerBounds.isEmpty() && !question.outcome().isRate();
+    return new CompareCells.Cell(
+        values,
+        lowerBounds,
+        (int) dots.stream().map(Dot::studentId).distinct().count(),
+        averaged ? Summary.of(dots.stream().map(Dot::value).toList()) : null,
+        dots);
   }
 
   private @Nullable Dot dot(ResultLine piece, Map<UUID, Map<Grain, ClothStretch>> stretches) {
@@ -127,25 +129,19 @@ public final class CompareFairly {
             question.outcome().isOfSeam() && result.held());
   }
 
-  /** The model over settings of which every value is known; null when there are none. */
-  private @Nullable Additive model(
-      Map<List<String>, List<Dot>> cells, Map<UUID, ResultLine> lines, Ground ground) {
-    if (question.outcome().isRate()) {
-      return null;
-    }
+  private Additive fit(
+      Map<List<String>, CompareCells.Cell> cells,
+      List<List<String>> known,
+      Map<UUID, ResultLine> lines,
+      double each) {
     List<Response> responses = new ArrayList<>();
-    int compared = 0;
-    for (var cell : cells.entrySet()) {
-      if (cell.getValue().stream().noneMatch(Dot::atLeast)) {
-        compared++;
-        String level = name(cell.getKey());
-        cell.getValue()
-            .forEach(dot -> responses.add(new Response(block(dot, lines), level, dot.value())));
+    for (List<String> levels : known) {
+      String level = CompareCells.name(levels);
+      for (Dot dot : Objects.requireNonNull(cells.get(levels)).dots()) {
+        responses.add(new Response(block(dot, lines), level, dot.value()));
       }
     }
-    int pairs = Math.max(1, ground.pairs(cells.keySet()));
-    double each = 1 - (1 - question.confidence()) / pairs;
-    return compared == 0 ? null : Additive.of(responses, question.confidence(), each);
+    return Additive.of(responses, question.confidence(), each);
   }
 
   private String block(Dot dot, Map<UUID, ResultLine> lines) {
@@ -156,59 +152,13 @@ public final class CompareFairly {
         : student;
   }
 
-  static String name(List<String> levels) {
-    return String.join(String.valueOf(BETWEEN), levels);
-  }
-
-  private List<FairRow> rows(Map<List<String>, List<Dot>> cells, @Nullable Additive model) {
-    double all = 1 - (1 - question.confidence()) / Math.max(1, cells.size());
-    OnScale scale = OnScale.of(question.outcome());
-    List<FairRow> rows = new ArrayList<>();
-    cells.forEach(
-        (levels, dots) -> {
-          boolean exact = dots.stream().noneMatch(Dot::atLeast);
-          boolean seam = question.outcome().isOfSeam();
-          boolean rate = question.outcome().isRate();
-          rows.add(
-              new FairRow(
-                  levels,
-                  dots,
-                  exact && !rate ? Summary.of(dots.stream().map(Dot::value).toList()) : null,
-                  model == null ? null : scale.cut(model.mean(name(levels))),
-                  seam ? Lasting.of(dots, all) : null,
-                  seam || rate ? held(dots) : null));
-        });
-    return rows;
-  }
-
-  private Proportion held(List<Dot> dots) {
-    boolean rate = question.outcome().isRate();
-    long held = dots.stream().filter(dot -> rate ? dot.value() == 1 : dot.atLeast()).count();
-    return new Proportion((int) held, dots.size());
-  }
-
-  private static List<FairComparison.Group> groups(
-      Map<List<String>, List<Dot>> cells, Additive model, Ground ground) {
-    List<FairComparison.Group> groups = new ArrayList<>();
-    for (List<String> linked : model.groups()) {
-      Map<String, List<List<String>>> byCloth = new LinkedHashMap<>();
-      for (List<String> levels : cells.keySet()) {
-        if (linked.contains(name(levels))) {
-          byCloth.computeIfAbsent(ground.cloth(levels), key -> new ArrayList<>()).add(levels);
-        }
-      }
-      byCloth.forEach(
-          (cloth, settings) -> {
-            List<String> students =
-                settings.stream()
-                    .flatMap(levels -> cells.getOrDefault(levels, List.of()).stream())
-                    .map(Dot::who)
-                    .distinct()
-                    .sorted()
-                    .toList();
-            groups.add(new FairComparison.Group(cloth, settings, students));
-          });
-    }
-    return groups;
+  private static List<String> sewers(
+      Map<List<String>, CompareCells.Cell> cells, List<List<String>> settings) {
+    return settings.stream()
+        .flatMap(levels -> Objects.requireNonNull(cells.get(levels)).dots().stream())
+        .map(Dot::who)
+        .distinct()
+        .sorted()
+        .toList();
   }
 }

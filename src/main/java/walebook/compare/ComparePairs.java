@@ -94,7 +94,9 @@ final class ComparePairs {
     }
     double wrong = (1 - question.confidence()) * lasting.size() / Math.max(1, compared.size());
     rows.forEach(
-        (levels, row) -> medians.put(levels, Lasting.of(row.dots(), 1 - wrong / rows.size())));
+        (levels, row) ->
+            medians.put(
+                levels, Lasting.of(row.values(), row.lowerBounds(), 1 - wrong / rows.size())));
   }
 
   private FairPair pair(FairRow first, FairRow second) {
@@ -109,7 +111,7 @@ final class ComparePairs {
 
   private FairPair means(FairRow first, FairRow second) {
     Difference found =
-        difference(CompareFairly.name(first.levels()), CompareFairly.name(second.levels()));
+        difference(CompareCells.name(first.levels()), CompareCells.name(second.levels()));
     if (found == null) {
       return new FairPair(
           first.levels(),

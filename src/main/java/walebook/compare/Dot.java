@@ -1,5 +1,6 @@
 package walebook.compare;
 
+import java.util.Comparator;
 import java.util.UUID;
 
 /**
@@ -10,4 +11,8 @@ import java.util.UUID;
  * @param atLeast true when the piece held: the value is only a lower bound
  */
 public record Dot(
-    UUID pieceId, String code, UUID studentId, String who, double value, boolean atLeast) {}
+    UUID pieceId, String code, UUID studentId, String who, double value, boolean atLeast) {
+  /** The least first, those of one value by their codes. */
+  static final Comparator<Dot> BY_VALUE =
+      Comparator.comparingDouble(Dot::value).thenComparing(Dot::code);
+}

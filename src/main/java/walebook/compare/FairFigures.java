@@ -11,9 +11,8 @@ import walebook.record.ResultLine;
 import walebook.statistics.Additive;
 import walebook.statistics.AdjustedMean;
 import walebook.statistics.Interval;
-import walebook.statistics.Moments;
 import walebook.statistics.Proportion;
-import walebook.statistics.Share;
+import walebook.statistics.Shares;
 import walebook.statistics.Summary;
 
 /**
@@ -122,7 +121,7 @@ public record FairFigures(
         cell.hands().size(),
         cell.bounds().n(),
         cell.bounds().isEmpty() && !rate ? cell.exact().moments().summary() : null,
-        model == null ? null : OnScale.of(outcome).cut(model.mean(CompareFairly.name(levels))),
+        model == null ? null : OnScale.of(outcome).cut(model.mean(CompareCells.name(levels))),
         seam ? Lasting.of(cell.exact(), cell.bounds(), confidence) : null,
         seam || rate ? new Proportion(cell.held(), cell.pieces()) : null);
   }
@@ -130,19 +129,27 @@ public record FairFigures(
   /** The model over settings of which every value is known; null when there are none. */
   private static @Nullable Additive model(
       Map<List<String>, OutcomeTally> cells, FairQuestion question) {
-    List<Share> shares = new ArrayList<>();
+    Shares shares = new Shares();
+    Map<UUID, Integer> numbers = new LinkedHashMap<>();
+    List<String> known = new ArrayList<>();
     if (!question.outcome().isRate()) {
       cells.forEach(
           (levels, cell) -> {
             if (cell.bounds().isEmpty()) {
-              cell.hands().forEach((student, values) -> shares.add(share(student, levels, values)));
+              cell.hands()
+                  .forEach(
+                      (student, values) ->
+                          shares.add(
+                              numbers.computeIfAbsent(student, id -> numbers.size()),
+                              known.size(),
+                              values));
+              known.add(CompareCells.name(levels));
             }
           });
     }
-    return shares.isEmpty() ? null : Additive.ofShares(shares, question.confidence());
-  }
-
-  private static Share share(UUID student, List<String> levels, Moments values) {
-    return new Share(student.toString(), CompareFairly.name(levels), values);
+    List<String> students = numbers.keySet().stream().map(UUID::toString).toList();
+    return known.isEmpty()
+        ? null
+        : Additive.ofShares(shares, students, known, question.confidence(), question.confidence());
   }
 }

@@ -207,15 +207,11 @@ public final class FairFindings {
 
   /** The value that all pieces have, or null when they differ. */
   private @Nullable Double sameValue() {
-    List<Double> values =
-        found.rows().stream()
-            .flatMap(row -> row.dots().stream())
-            .map(Dot::value)
-            .distinct()
-            .toList();
     boolean bounds = found.rows().stream().anyMatch(row -> row.bounds() > 0);
-    return values.size() == 1 && !bounds && !found.question().outcome().isRate()
-        ? values.get(0)
+    double[] values =
+        found.rows().stream().flatMapToDouble(row -> row.values().different()).distinct().toArray();
+    return values.length == 1 && !bounds && !found.question().outcome().isRate()
+        ? Double.valueOf(values[0])
         : null;
   }
 

@@ -3,6 +3,7 @@ package walebook.compare;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import walebook.statistics.AdjustedMean;
+import walebook.statistics.Counted;
 import walebook.statistics.Interval;
 import walebook.statistics.Proportion;
 import walebook.statistics.Summary;
@@ -11,7 +12,10 @@ import walebook.statistics.Summary;
  * One setting in a fair comparison.
  *
  * @param levels one for each factor of the comparison
- * @param dots every piece's value, the least first
+ * @param values that are known; 1 and 0 for a rate
+ * @param lowerBounds values of pieces that only held
+ * @param students how many sewed it
+ * @param dots every piece's value, the least first; none where the single pieces are not kept
  * @param raw of the values as they are; null for a rate, and where a piece only held: a bound is
  *     never averaged
  * @param adjusted freed from who sewed it; null as {@code raw}
@@ -20,6 +24,9 @@ import walebook.statistics.Summary;
  */
 public record FairRow(
     List<String> levels,
+    Counted values,
+    Counted lowerBounds,
+    int students,
     List<Dot> dots,
     @Nullable Summary raw,
     @Nullable AdjustedMean adjusted,
@@ -31,16 +38,12 @@ public record FairRow(
   }
 
   public int pieces() {
-    return dots.size();
-  }
-
-  public int students() {
-    return (int) dots.stream().map(Dot::studentId).distinct().count();
+    return values.n() + lowerBounds.n();
   }
 
   /** How many pieces are only lower bounds. */
   public int bounds() {
-    return (int) dots.stream().filter(Dot::atLeast).count();
+    return lowerBounds.n();
   }
 
   /**
@@ -49,7 +52,13 @@ public record FairRow(
    */
   public @Nullable Double atLeast() {
     boolean open = raw == null && lasting != null && lasting.median() == null && bounds() > 0;
-    return open ? Double.valueOf(dots.get((dots.size() - 1) / 2).value()) : null;
+    if (!open) {
+      return null;
+    }
+    Counted all = new Counted();
+    all.addAll(values);
+    all.addAll(lowerBounds);
+    return all.lowerMiddle();
   }
 
   /** Wilson's interval of the share that held, or null. */

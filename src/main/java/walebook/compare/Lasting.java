@@ -1,6 +1,5 @@
 package walebook.compare;
 
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 import walebook.statistics.Counted;
 import walebook.statistics.ProductLimit;
@@ -27,15 +26,8 @@ public record Lasting(
     @Nullable Double mostHeld,
     double confidence) {
 
-  static Lasting of(List<Dot> dots, double confidence) {
-    Counted gave = new Counted();
-    Counted held = new Counted();
-    dots.forEach(dot -> (dot.atLeast() ? held : gave).add(dot.value()));
-    return of(gave, held, confidence);
-  }
-
   /**
-   * The same of counted values.
+   * Of counted values.
    *
    * @param gave at which they gave
    * @param held to which the others held; of both together at least one

@@ -35,11 +35,7 @@ public record DoneTable(List<String> rows, List<String> columns, List<List<Cell>
   public DoneTable {
     rows = List.copyOf(rows);
     columns = List.copyOf(columns);
-    cells = cells.stream().map(List::copyOf).toList();
-    int wide = columns.size();
-    if (cells.size() != rows.size() || cells.stream().anyMatch(row -> row.size() != wide)) {
-      throw new IllegalArgumentException("cells must fill every row and column");
-    }
+    cells = TableCells.full(cells, rows, columns);
   }
 
   @Override

@@ -2,11 +2,14 @@ package walebook.drawing;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 
 /**
  * Moves dots of one row up or down, never sideways, until none hides another or the pile is full.
+ * In a full pile each place is taken once by one that gave and once by one that held: a dot on its
+ * like would not be seen, and of a school's pieces there are very many.
  */
 final class DotPack {
   /** Room that the arrow of a held piece takes to its right. */
@@ -32,6 +35,15 @@ final class DotPack {
    */
   private final double[] taken = new double[MOST_TURNS + 1];
 
+  /** Where the last one stands, and which places those that gave and that held have taken there. */
+  private double at = Double.NaN;
+
+  private final BitSet gave = new BitSet();
+  private final BitSet held = new BitSet();
+
+  /** True when no place is free there any more. */
+  private boolean full;
+
   private DotPack(Axis axis, double radius) {
     this.axis = axis;
     this.apart = 2 * radius + 0.8;
@@ -46,12 +58,24 @@ final class DotPack {
 
   private void put(DotRow.Dot dot) {
     double x = axis.place(dot.value());
-    int free = 0;
+    if (x != at) {
+      at = x;
+      gave.clear();
+      held.clear();
+      full = false;
+    }
+    int free = full ? MOST_TURNS + 1 : 0;
     while (free <= MOST_TURNS && !isClear(x, free)) {
       free++;
     }
+    full = free > MOST_TURNS;
+    BitSet stand = dot.held() ? held : gave;
     // A full pile: the number of pieces beside the row still tells how many there are.
-    int turn = free <= MOST_TURNS ? free : placed.size() % MOST_TURNS;
+    int turn = full ? stand.nextClearBit(0) : free;
+    if (turn > MOST_TURNS) {
+      return;
+    }
+    stand.set(turn);
     placed.add(new Placed(dot, up(turn)));
     taken[turn] = Math.max(taken[turn], x + (dot.held() ? ARROW : 0));
   }

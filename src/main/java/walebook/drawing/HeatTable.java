@@ -67,11 +67,7 @@ public record HeatTable(
   public HeatTable {
     rows = List.copyOf(rows);
     columns = List.copyOf(columns);
-    cells = cells.stream().map(List::copyOf).toList();
-    int wide = columns.size();
-    if (cells.size() != rows.size() || cells.stream().anyMatch(row -> row.size() != wide)) {
-      throw new IllegalArgumentException("cells must fill every row and column");
-    }
+    cells = TableCells.full(cells, rows, columns);
   }
 
   @Override

@@ -84,12 +84,14 @@ public record Additive(
   /**
    * The same of values that were summed up: a fit by least squares needs no more of them.
    *
-   * @param shares at least one
-   * @param confidence of all intervals
+   * @param shares at least one value
+   * @param blocks their names by number; those without a value are left out
+   * @param levels their names by number; each has a value
    */
-  public static Additive ofShares(List<Share> shares, double confidence) {
-    Layout layout = Layout.ofShares(shares);
-    return of(layout, layout.rawOfShares(shares), confidence, confidence);
+  public static Additive ofShares(
+      Shares shares, List<String> blocks, List<String> levels, double confidence, double each) {
+    Layout layout = Layout.ofShares(shares, blocks, levels);
+    return of(layout, layout.rawOfShares(shares), confidence, each);
   }
 
   private static Additive of(Layout layout, List<Summary> raw, double confidence, double each) {

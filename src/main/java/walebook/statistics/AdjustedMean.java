@@ -51,7 +51,9 @@ public record AdjustedMean(
       }
     }
     Double sd = scatter.known();
-    int blocks = (int) layout.cells.stream().filter(c -> c.level() == i).count();
+    Cells cells = layout.cells;
+    int blocks =
+        (int) IntStream.range(0, cells.size()).filter(cell -> cells.level(cell) == i).count();
     return new AdjustedMean(
         layout.levels.get(i),
         layout.groupOfLevel[i],
@@ -76,9 +78,11 @@ public record AdjustedMean(
       double variance =
           IntStream.of(own).mapToDouble(j -> 1.0 / fit.blockSize[j]).sum() / count / count;
       double[] share = new double[layout.levels.size()];
-      for (Layout.Cell cell : layout.cells) {
-        if (layout.groupOfBlock[cell.block()] == group) {
-          share[cell.level()] += cell.summary().n() / (count * fit.blockSize[cell.block()]);
+      Cells cells = layout.cells;
+      for (int i = 0; i < cells.size(); i++) {
+        int block = cells.block(i);
+        if (layout.groupOfBlock[block] == group) {
+          share[cells.level(i)] += cells.n(i) / (count * fit.blockSize[block]);
         }
       }
       return new Weights(base, variance, share);

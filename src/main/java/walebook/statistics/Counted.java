@@ -1,11 +1,10 @@
 package walebook.statistics;
 
-import java.util.HashMap;
-import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,35 +12,82 @@ import org.jspecify.annotations.Nullable;
  * different ones than the scale has marks, however many there are of them.
  */
 public final class Counted {
-  private final Map<Double, int[]> counts = new HashMap<>();
+  private static final int FEW = 8;
+
+  /** A table of open places, at most half of them taken; a place is free while its count is 0. */
+  private double[] values = new double[FEW];
+
+  private int[] counts = new int[FEW];
+  private int different;
   private int n;
 
+  /** A value and how often it came. */
+  public interface Each {
+    /** Takes one. */
+    void take(double value, int times);
+  }
+
   /** One more value, finite. */
-  public void add(Double value) {
+  public void add(double value) {
     add(value, 1);
   }
 
-  private void add(Double value, int times) {
-    Double key = value == 0 ? Double.valueOf(0) : value;
-    int[] count = counts.get(key);
-    if (count == null) {
-      Require.finite("value", value);
-      count = new int[1];
-      counts.put(key, count);
+  private void add(double value, int times) {
+    Require.finite("value", value);
+    double key = value == 0 ? 0 : value;
+    int place = place(key);
+    if (counts[place] == 0) {
+      if (2 * different >= counts.length) {
+        grow();
+        place = place(key);
+      }
+      values[place] = key;
+      different++;
     }
-    count[0] += times;
+    counts[place] += times;
     n += times;
+  }
+
+  private int place(double value) {
+    int hash = Double.hashCode(value) * 0x9E3779B9;
+    int place = (hash ^ (hash >>> 16)) & (counts.length - 1);
+    while (counts[place] != 0 && values[place] != value) {
+      place = (place + 1) & (counts.length - 1);
+    }
+    return place;
+  }
+
+  private void grow() {
+    double[] oldValues = values;
+    int[] oldCounts = counts;
+    values = new double[2 * oldValues.length];
+    counts = new int[values.length];
+    for (int i = 0; i < oldCounts.length; i++) {
+      if (oldCounts[i] > 0) {
+        int place = place(oldValues[i]);
+        values[place] = oldValues[i];
+        counts[place] = oldCounts[i];
+      }
+    }
+  }
+
+  private void inAnyOrder(Each to) {
+    for (int i = 0; i < counts.length; i++) {
+      if (counts[i] > 0) {
+        to.take(values[i], counts[i]);
+      }
+    }
   }
 
   /** All of the others too. */
   public void addAll(Counted others) {
-    others.counts.forEach((value, count) -> add(value, count[0]));
+    others.inAnyOrder(this::add);
   }
 
   /** The same values on another scale. */
   public Counted map(DoubleUnaryOperator to) {
     Counted mapped = new Counted();
-    counts.forEach((value, count) -> mapped.add(to.applyAsDouble(value), count[0]));
+    inAnyOrder((value, times) -> mapped.add(to.applyAsDouble(value), times));
     return mapped;
   }
 
@@ -54,30 +100,42 @@ public final class Counted {
     return n == 0;
   }
 
+  /** How often a value came. */
+  public int timesOf(double value) {
+    return counts[place(value == 0 ? 0 : value)];
+  }
+
   /** Null when there are none. */
   public @Nullable Double least() {
-    return counts.keySet().stream().min(Double::compare).orElse(null);
+    return isEmpty() ? null : Double.valueOf(different().min().orElseThrow());
   }
 
   /** Null when there are none. */
   public @Nullable Double greatest() {
-    return counts.keySet().stream().max(Double::compare).orElse(null);
+    return isEmpty() ? null : Double.valueOf(different().max().orElseThrow());
   }
 
   /** Each value once, however often it came, in no order. */
   public DoubleStream different() {
-    return counts.keySet().stream().mapToDouble(Double::doubleValue);
+    return IntStream.range(0, counts.length).filter(i -> counts[i] > 0).mapToDouble(i -> values[i]);
   }
 
   /** How often each came, the least first. */
   SortedMap<Double, int[]> rising() {
-    return new TreeMap<>(counts);
+    SortedMap<Double, int[]> rising = new TreeMap<>();
+    inAnyOrder((value, times) -> rising.put(value, new int[] {times}));
+    return rising;
+  }
+
+  /** Tells each and how often it came, the least first. */
+  public void rising(Each to) {
+    rising().forEach((value, times) -> to.take(value, times[0]));
   }
 
   /** Their mean and scatter. */
   public Moments moments() {
     Moments moments = new Moments();
-    rising().forEach((value, count) -> moments.add(value, count[0]));
+    rising(moments::add);
     return moments;
   }
 
@@ -104,6 +162,11 @@ public final class Counted {
       passed = end;
     }
     return found;
+  }
+
+  /** The middle value, or the lower of the two middle ones; of at least one. */
+  public double lowerMiddle() {
+    return at(Math.floor((n - 1) / 2.0))[0];
   }
 
   /** The middle value, or the mean of the two middle ones. */

@@ -1,6 +1,7 @@
 package walebook.statistics;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -62,9 +63,10 @@ public record Crossed(
 
   private static Component component(Layout layout, WithinBlocks fit, double error) {
     double weight = 0;
-    for (Layout.Cell cell : layout.cells) {
-      double n = cell.summary().n();
-      weight += n - n * n / fit.blockSize[cell.block()];
+    Cells cells = layout.cells;
+    for (int i = 0; i < cells.size(); i++) {
+      double n = cells.n(i);
+      weight += n - n * n / fit.blockSize[cells.block(i)];
     }
     return new Component((fit.ssLevels - fit.dfLevels * error) / weight, fit.dfLevels);
   }
@@ -80,9 +82,11 @@ public record Crossed(
     Layout layout = new Layout(responses);
     int o = layout.levels.size();
     int i = layout.blocks.size();
-    int r = layout.cells.get(0).summary().n();
+    Cells cells = layout.cells;
+    int r = cells.n(0);
     boolean full =
-        layout.cells.size() == o * i && layout.cells.stream().allMatch(c -> c.summary().n() == r);
+        cells.size() == o * i
+            && IntStream.range(0, cells.size()).allMatch(cell -> cells.n(cell) == r);
     if (!full || r < 2 || o < 2 || i < 2) {
       return null;
     }

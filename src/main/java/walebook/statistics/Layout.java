@@ -17,12 +17,11 @@ import java.util.stream.IntStream;
  * Linear Models for Unbalanced Data, 1987, section 5.3).
  */
 final class Layout {
-  /** Cell: block and level by number, and the values in it. */
-  record Cell(int block, int level, Summary summary) {}
-
   final List<String> levels;
   final List<String> blocks;
-  final List<Cell> cells;
+
+  /** Rising by block, then by level. */
+  final Cells cells;
 
   /** Number of the group that each level belongs to, counted from 0 in order of first level. */
   final int[] groupOfLevel;
@@ -39,7 +38,7 @@ final class Layout {
         (levels, blocks) -> cells(responses, levels, blocks));
   }
 
-  private Layout(List<String> levels, List<String> blocks, double greatestSize, Cells sortedInto) {
+  private Layout(List<String> levels, List<String> blocks, double greatestSize, Sorted sortedInto) {
     this.levels = levels;
     this.blocks = blocks;
     this.greatestSize = greatestSize;
@@ -50,40 +49,38 @@ final class Layout {
   }
 
   /** Sorts what there is into cells by the numbers of its level and block. */
-  private interface Cells {
-    List<Cell> of(List<String> levels, List<String> blocks);
+  private interface Sorted {
+    Cells of(List<String> levels, List<String> blocks);
   }
 
-  /** The layout of responses of which only each cell's summary was kept. */
-  static Layout ofShares(List<Share> shares) {
-    return new Layout(
-        some(shares).stream().map(Share::level).distinct().toList(),
-        shares.stream().map(Share::block).distinct().toList(),
-        shares.stream().mapToDouble(each -> size(each.values().summary())).max().orElse(0),
-        (levels, blocks) -> sorted(shares, levels, blocks));
-  }
-
-  private static double size(Summary summary) {
-    return Rounding.size(summary.least(), summary.greatest());
-  }
-
-  private static List<Cell> sorted(List<Share> shares, List<String> levels, List<String> blocks) {
-    var levelNumber = numbers(levels);
-    var blockNumber = numbers(blocks);
-    var sorted = new TreeMap<Long, Moments>();
-    for (Share share : shares) {
-      long key =
-          (long) number(blockNumber, share.block()) * levels.size()
-              + number(levelNumber, share.level());
-      sorted.computeIfAbsent(key, k -> new Moments()).addAll(share.values());
+  /**
+   * The layout of responses of which only each cell's summary was kept.
+   *
+   * @param blocks names by number; those without a value are left out
+   * @param levels names by number; each has a value
+   */
+  static Layout ofShares(Shares shares, List<String> blocks, List<String> levels) {
+    int[] numbers = new int[blocks.size()];
+    List<String> used = new ArrayList<>();
+    double size = 0;
+    for (int i = 0; i < shares.size(); i++) {
+      Moments values = shares.values(i);
+      if (values.n() > 0) {
+        size = Math.max(size, Rounding.size(values.least(), values.greatest()));
+        numbers[shares.block(i)] = 1;
+      }
     }
-    List<Cell> cells = new ArrayList<>();
-    sorted.forEach((key, values) -> cells.add(cell(key, levels.size(), values.summary())));
-    return cells;
-  }
-
-  private static Cell cell(long key, int levels, Summary summary) {
-    return new Cell((int) (key / levels), (int) (key % levels), summary);
+    for (int i = 0; i < numbers.length; i++) {
+      if (numbers[i] > 0) {
+        numbers[i] = used.size();
+        used.add(blocks.get(i));
+      }
+    }
+    if (used.isEmpty()) {
+      throw new IllegalArgumentException("shares must hold at least one value");
+    }
+    return new Layout(
+        levels, used, size, (all, own) -> Cells.ofShares(shares, numbers, levels.size()));
   }
 
   private static <T> List<T> some(List<T> responses) {
@@ -93,8 +90,7 @@ final class Layout {
     return responses;
   }
 
-  private static List<Cell> cells(
-      List<Response> responses, List<String> levels, List<String> blocks) {
+  private static Cells cells(List<Response> responses, List<String> levels, List<String> blocks) {
     var levelNumber = numbers(levels);
     var blockNumber = numbers(blocks);
     var sorted = new TreeMap<Long, List<Double>>();
@@ -104,9 +100,12 @@ final class Layout {
               + number(levelNumber, response.level());
       sorted.computeIfAbsent(key, k -> new ArrayList<>()).add(response.value());
     }
-    return sorted.entrySet().stream()
-        .map(entry -> cell(entry.getKey(), levels.size(), Summary.of(entry.getValue())))
-        .toList();
+    Cells cells = new Cells(sorted.size());
+    sorted.forEach(
+        (key, values) ->
+            cells.add(
+                (int) (key / levels.size()), (int) (key % levels.size()), Summary.of(values)));
+    return cells;
   }
 
   private static Map<String, Integer> numbers(List<String> names) {
@@ -130,12 +129,13 @@ final class Layout {
   private int join() {
     int[] firstOfBlock = new int[blocks.size()];
     Arrays.fill(firstOfBlock, -1);
-    for (Cell cell : cells) {
-      if (firstOfBlock[cell.block] < 0) {
-        firstOfBlock[cell.block] = cell.level;
+    for (int i = 0; i < cells.size(); i++) {
+      int block = cells.block(i);
+      if (firstOfBlock[block] < 0) {
+        firstOfBlock[block] = cells.level(i);
       }
-      int one = root(firstOfBlock[cell.block]);
-      int other = root(cell.level);
+      int one = root(firstOfBlock[block]);
+      int other = root(cells.level(i));
       groupOfLevel[Math.max(one, other)] = Math.min(one, other);
     }
     int[] roots = IntStream.range(0, levels.size()).map(this::root).toArray();
@@ -165,12 +165,11 @@ final class Layout {
   }
 
   /** The same of shares. */
-  List<Summary> rawOfShares(List<Share> shares) {
-    Map<String, Integer> levelNumber = numbers(levels);
+  List<Summary> rawOfShares(Shares shares) {
     List<Moments> values = new ArrayList<>();
     levels.forEach(level -> values.add(new Moments()));
-    for (Share share : shares) {
-      values.get(number(levelNumber, share.level())).addAll(share.values());
+    for (int i = 0; i < shares.size(); i++) {
+      values.get(shares.level(i)).addAll(shares.values(i));
     }
     return values.stream().map(Moments::summary).toList();
   }

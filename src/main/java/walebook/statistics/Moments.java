@@ -11,6 +11,18 @@ public final class Moments {
   private double least = Double.POSITIVE_INFINITY;
   private double greatest = Double.NEGATIVE_INFINITY;
 
+  /** Begins with none. */
+  public Moments() {}
+
+  /** What was kept of some values. */
+  Moments(int n, double mean, double squares, double least, double greatest) {
+    this.n = n;
+    this.mean = mean;
+    this.squares = squares;
+    this.least = least;
+    this.greatest = greatest;
+  }
+
   /** One more value, finite. */
   public void add(double value) {
     add(value, 1);
@@ -50,6 +62,22 @@ public final class Moments {
 
   public int n() {
     return n;
+  }
+
+  double mean() {
+    return mean;
+  }
+
+  double squares() {
+    return squares;
+  }
+
+  double least() {
+    return least;
+  }
+
+  double greatest() {
+    return greatest;
   }
 
   /** Mean and standard deviation of at least one value. */

@@ -1,5 +1,6 @@
 package walebook.statistics;
 
+import java.util.stream.IntStream;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.MatrixUtils;
@@ -45,15 +46,16 @@ final class WithinBlocks {
     dfError = total() - layout.blocks.size() - dfLevels;
     effect = new double[levels];
     covariance = new double[levels][levels];
-    ssPure = layout.cells.stream().mapToDouble(c -> c.summary().sumOfSquares()).sum();
-    double[] y = centredMeans(layout);
+    Cells cells = layout.cells;
+    ssPure = IntStream.range(0, cells.size()).mapToDouble(cells::squares).sum();
+    Rows rows = rows(cells, column);
+    RealVector target = new ArrayRealVector(rows.targets(), false);
     if (dfLevels == 0) {
       ssLevels = 0;
-      ssError = ssPure + squares(new ArrayRealVector(y, false));
+      ssError = ssPure + squares(target);
       return;
     }
-    RealMatrix x = centredColumns(layout, column);
-    RealVector target = new ArrayRealVector(y, false);
+    RealMatrix x = new Array2DRowRealMatrix(rows.columns(), false);
     QRDecomposition qr = new QRDecomposition(x, SINGULAR);
     RealVector solved = qr.getSolver().solve(target);
     RealVector fitted = x.operate(solved);
@@ -75,12 +77,13 @@ final class WithinBlocks {
   }
 
   private void meanBlocks(Layout layout) {
-    for (Layout.Cell cell : layout.cells) {
-      blockSize[cell.block()] += cell.summary().n();
+    Cells cells = layout.cells;
+    for (int i = 0; i < cells.size(); i++) {
+      blockSize[cells.block(i)] += cells.n(i);
     }
-    for (Layout.Cell cell : layout.cells) {
-      double share = (double) cell.summary().n() / blockSize[cell.block()];
-      blockMean[cell.block()] += share * cell.summary().mean();
+    for (int i = 0; i < cells.size(); i++) {
+      double share = (double) cells.n(i) / blockSize[cells.block(i)];
+      blockMean[cells.block(i)] += share * cells.mean(i);
     }
   }
 
@@ -97,30 +100,30 @@ final class WithinBlocks {
     return column;
   }
 
-  private double[] centredMeans(Layout layout) {
-    return layout.cells.stream()
-        .mapToDouble(c -> Math.sqrt(c.summary().n()) * (c.summary().mean() - blockMean[c.block()]))
-        .toArray();
-  }
-
-  private RealMatrix centredColumns(Layout layout, int[] column) {
-    double[][] share = new double[layout.blocks.size()][dfLevels];
-    for (Layout.Cell cell : layout.cells) {
-      if (column[cell.level()] >= 0) {
-        share[cell.block()][column[cell.level()]] =
-            (double) cell.summary().n() / blockSize[cell.block()];
+  /** Centred columns and means of every cell, block by block. */
+  private Rows rows(Cells cells, int[] column) {
+    Rows rows = new Rows(dfLevels);
+    int next = 0;
+    while (next < cells.size()) {
+      int first = next;
+      int block = cells.block(first);
+      double[] share = new double[dfLevels];
+      for (; next < cells.size() && cells.block(next) == block; next++) {
+        if (column[cells.level(next)] >= 0) {
+          share[column[cells.level(next)]] = (double) cells.n(next) / blockSize[block];
+        }
+      }
+      for (int i = first; i < next; i++) {
+        double weight = Math.sqrt(cells.n(i));
+        double[] row = new double[dfLevels];
+        for (int k = 0; k < dfLevels; k++) {
+          double own = column[cells.level(i)] == k ? 1 : 0;
+          row[k] = weight * (own - share[k]);
+        }
+        rows.add(row, weight * (cells.mean(i) - blockMean[block]));
       }
     }
-    double[][] x = new double[layout.cells.size()][dfLevels];
-    for (int row = 0; row < x.length; row++) {
-      Layout.Cell cell = layout.cells.get(row);
-      double weight = Math.sqrt(cell.summary().n());
-      for (int k = 0; k < dfLevels; k++) {
-        double own = column[cell.level()] == k ? 1 : 0;
-        x[row][k] = weight * (own - share[cell.block()][k]);
-      }
-    }
-    return new Array2DRowRealMatrix(x, false);
+    return rows;
   }
 
   private void spread(int[] column, RealVector solved, RealMatrix r) {

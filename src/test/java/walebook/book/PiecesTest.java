@@ -18,7 +18,6 @@ import walebook.record.PieceOutcome;
 import walebook.record.PullReading;
 import walebook.record.SeamEnd;
 import walebook.record.Seen;
-import walebook.record.Setting;
 import walebook.record.TestPiece;
 
 class PiecesTest {
@@ -60,7 +59,7 @@ class PiecesTest {
     try (Classroom room = Classroom.in(folder.resolve("e.walebook"))) {
       List<TestPiece> pieces =
           Stream.of("", "a", "a\u001eb", "a\u001ec", "a\u001fb", "a\u001fc", "'", "''", "\u001e")
-              .map(thread -> threaded(room.piece(SeamEnd.GAVE, 140), thread))
+              .map(thread -> SewnOtherwise.threaded(room.piece(SeamEnd.GAVE, 140), thread))
               .toList();
       pieces.forEach(room.book.pieces()::add);
       assertThat(room.book.pieces().list(PieceFilter.ALL))
@@ -68,38 +67,6 @@ class PiecesTest {
       PieceOrder order = room.book.pieces().inOrder(ResultFilter.ALL, Set.of(), Set.of(), false);
       assertThat(order.some(0, order.size())).containsExactlyInAnyOrderElementsOf(pieces);
     }
-  }
-
-  private static TestPiece threaded(TestPiece piece, String thread) {
-    Setting was = piece.setting();
-    return new TestPiece(
-        piece.id(),
-        piece.code(),
-        piece.whose(),
-        piece.cloth(),
-        new Setting(
-            was.method(),
-            was.machineId(),
-            was.machineKind(),
-            was.stitchType(),
-            was.stitchName(),
-            was.dialWidth(),
-            was.dialLength(),
-            was.sewnWidthMm(),
-            was.sewnLengthMm(),
-            was.needle(),
-            thread,
-            was.pressure(),
-            was.pressureDial(),
-            was.tension(),
-            was.tensionDial(),
-            was.differentialFeed(),
-            was.stabiliser(),
-            was.hemMethod()),
-        piece.measure(),
-        piece.seen(),
-        piece.parent(),
-        piece.stamp());
   }
 
   @Test

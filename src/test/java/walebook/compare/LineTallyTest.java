@@ -2,7 +2,7 @@ package walebook.compare;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.within;
+import static walebook.compare.AsKept.close;
 
 import java.util.EnumMap;
 import java.util.List;
@@ -10,40 +10,13 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.UUID;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import walebook.record.MarkedValue;
-import walebook.statistics.Interval;
 
 /** Pieces that were tallied and let go say what the same pieces say that were kept. */
 class LineTallyTest {
   private static final List<Outcome> OUTCOMES = List.of(Outcome.values());
   private static final List<Factor> FACTORS = List.of(Factor.WIDTH, Factor.HEM_METHOD);
-
-  private static MadeClass made(Random random) {
-    MadeClass made = new MadeClass();
-    int pieces = random.nextInt(60);
-    int widths = 1 + random.nextInt(4);
-    double share = random.nextInt(3) / 4.0;
-    for (int i = 0; i < pieces; i++) {
-      String who = "S" + random.nextInt(5);
-      double width = 1 + random.nextInt(widths);
-      double value = 20 + random.nextInt(60) / 2.0;
-      if (random.nextDouble() < share) {
-        made.held(who, width, value);
-      } else if (random.nextInt(3) > 0) {
-        made.gave(who, width, value);
-      } else if (random.nextBoolean()) {
-        made.edge(who, width, value / 10);
-      } else {
-        made.grade(who, width, 1 + random.nextInt(5));
-      }
-      if (random.nextInt(8) == 0) {
-        made.aside();
-      }
-    }
-    return made;
-  }
 
   private static Map<MarkedValue, Set<UUID>> aside(MadeClass made) {
     Map<MarkedValue, Set<UUID>> aside = new EnumMap<>(MarkedValue.class);
@@ -63,7 +36,7 @@ class LineTallyTest {
   void theComparisonIsThatOfThePieces() {
     Random random = new Random(43);
     for (int round = 0; round < 200; round++) {
-      MadeClass made = made(random);
+      MadeClass made = MadeClass.ofAnySort(random);
       Comparison kept =
           CompareBySetting.ofLines(
               LeaveOut.of(made.lines(), aside(made)), FACTORS, MadeClass.stretches(), made.names());
@@ -98,7 +71,7 @@ class LineTallyTest {
   void theFairFiguresAreThoseOfThePieces() {
     Random random = new Random(47);
     for (int round = 0; round < 300; round++) {
-      MadeClass made = made(random);
+      MadeClass made = MadeClass.ofAnySort(random);
       Outcome outcome = OUTCOMES.get(random.nextInt(OUTCOMES.size()));
       FairQuestion question = FairQuestion.of(outcome, FACTORS);
       FairComparison kept = made.ask(question, null);
@@ -121,28 +94,8 @@ class LineTallyTest {
     assertThat(found.held()).isEqualTo(kept.held());
     assertThat(found.lasting()).isEqualTo(kept.lasting());
     close(found.middle(), kept.middle());
-    close(found.raw() == null ? null : found.raw().mean(), raw(kept));
-    close(low(found.adjusted() == null ? null : found.adjusted().interval()), adjusted(kept));
-  }
-
-  private static @Nullable Double raw(FairRow kept) {
-    return kept.raw() == null ? null : Double.valueOf(kept.raw().mean());
-  }
-
-  private static @Nullable Double adjusted(FairRow kept) {
-    return low(kept.adjusted() == null ? null : kept.adjusted().interval());
-  }
-
-  private static @Nullable Double low(@Nullable Interval interval) {
-    return interval == null ? null : Double.valueOf(interval.low());
-  }
-
-  private static void close(@Nullable Double found, @Nullable Double kept) {
-    if (found == null || kept == null) {
-      assertThat(found).isEqualTo(kept);
-    } else {
-      assertThat(found).isCloseTo(kept, within(1e-8));
-    }
+    close(found.raw(), kept.raw());
+    close(found.adjusted(), kept.adjusted());
   }
 
   @Test

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -32,6 +33,33 @@ public final class MadeClass {
 
   public MadeClass() {
     names.put(CLOTH.toString(), "Grey jersey");
+  }
+
+  /** Up to sixty pieces of up to five students and four widths, with values of every sort. */
+  static MadeClass ofAnySort(Random random) {
+    MadeClass made = new MadeClass();
+    int pieces = random.nextInt(60);
+    int widths = 1 + random.nextInt(4);
+    double share = random.nextInt(3) / 4.0;
+    for (int i = 0; i < pieces; i++) {
+      String who = "S" + random.nextInt(5);
+      double width = 1 + random.nextInt(widths);
+      // On no round number: a mean that lies between two is shown by what its last digit is.
+      double value = 20 + random.nextInt(60) * 37 / 64.0;
+      if (random.nextDouble() < share) {
+        made.held(who, width, value);
+      } else if (random.nextInt(3) > 0) {
+        made.gave(who, width, value);
+      } else if (random.nextBoolean()) {
+        made.edge(who, width, value / 10);
+      } else {
+        made.grade(who, width, 1 + random.nextInt(5));
+      }
+      if (random.nextInt(8) == 0) {
+        made.aside();
+      }
+    }
+    return made;
   }
 
   static UUID id(String name) {

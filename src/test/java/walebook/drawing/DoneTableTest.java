@@ -1,6 +1,7 @@
 package walebook.drawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
@@ -46,6 +47,16 @@ class DoneTableTest {
       assertThat(left).isGreaterThanOrEqualTo(0);
       assertThat(left + wide).isLessThanOrEqualTo(picture.width());
     }
+  }
+
+  @Test
+  void aTableThatItsCellsDoNotFillIsRefused() {
+    List<List<DoneTable.Cell>> one = List.of(List.of(new DoneTable.Cell(1, 2)));
+    List<String> names = List.of("a", "b");
+    assertThatThrownBy(() -> new DoneTable(names, List.of("c"), one))
+        .isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> new DoneTable(List.of("a"), names, one))
+        .isInstanceOf(IllegalArgumentException.class);
   }
 
   private <S extends Shape> List<S> all(Class<S> kind) {

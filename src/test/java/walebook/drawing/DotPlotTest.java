@@ -43,8 +43,23 @@ class DotPlotTest {
   void aPileOfEqualReadingsStaysLow() {
     List<DotRow.Dot> dots = Collections.nCopies(400, new DotRow.Dot(50, false));
     Picture picture = new DotPlot("%", List.of(DotRow.of("a", dots)), null).at(640, words);
-    assertThat(circles(picture)).hasSize(400);
+    // No more than are seen: a dot on its like is not.
+    assertThat(circles(picture)).hasSizeBetween(20, 40).doesNotHaveDuplicates();
     assertThat(picture.height()).isLessThan(320);
+    assertThat(picture.shapes().stream())
+        .anyMatch(shape -> shape instanceof Shape.Text text && text.says().equals("400"));
+  }
+
+  @Test
+  void inAFullPileThoseThatHeldAreSeenBesideThoseThatGave() {
+    List<DotRow.Dot> dots = new ArrayList<>(Collections.nCopies(4000, new DotRow.Dot(50, false)));
+    dots.addAll(Collections.nCopies(4000, new DotRow.Dot(50, true)));
+    dots.add(new DotRow.Dot(90, false));
+    Picture picture = new DotPlot("%", List.of(DotRow.of("a", dots)), null).at(640, words);
+    List<Shape.Circle> circles = circles(picture);
+    assertThat(circles).hasSizeBetween(40, 80).doesNotHaveDuplicates();
+    assertThat(circles).anyMatch(circle -> circle.fill() == Role.CARD);
+    assertThat(circles.get(circles.size() - 1).y()).isCloseTo(circles.get(0).y(), within(1e-9));
   }
 
   @Test

@@ -117,10 +117,46 @@ class CountedTest {
         all.add(new Response(block, level, value));
         cells.computeIfAbsent(block + " " + level, key -> new Moments()).add(value);
       }
-      List<Share> shares = new ArrayList<>();
+      Shares shares = new Shares();
+      List<String> blocks = List.of("b0", "b1", "b2", "b3");
+      List<String> levels = all.stream().map(Response::level).distinct().toList();
       cells.forEach(
-          (cell, values) -> shares.add(new Share(cell.substring(0, 2), cell.substring(3), values)));
-      same(Additive.ofShares(shares, 0.9), Additive.of(all, 0.9));
+          (cell, values) ->
+              shares.add(
+                  blocks.indexOf(cell.substring(0, 2)), levels.indexOf(cell.substring(3)), values));
+      same(Additive.ofShares(shares, blocks, levels, 0.9, 0.9), Additive.of(all, 0.9));
+    }
+  }
+
+  /** So many blocks that rows are turned into triangles on the way, and some without a value. */
+  @Test
+  void theFitOfVeryManySharesIsThatOfTheList() {
+    List<Response> all = new ArrayList<>();
+    Shares shares = new Shares();
+    List<String> blocks = new ArrayList<>();
+    List<String> levels = List.of("l0", "l1", "l2", "l3", "l4");
+    for (int block = 0; block < 3000; block++) {
+      blocks.add("b" + block);
+      double hand = random.nextInt(20);
+      for (int level = 0; level < levels.size(); level++) {
+        for (int k = random.nextInt(3); k > 0; k--) {
+          double value = 40 + hand + 3 * level + random.nextInt(16) / 2.0;
+          all.add(new Response(blocks.get(block), levels.get(level), value));
+          shares.add(block, level, value);
+        }
+      }
+      shares.add(block, 0, new Moments());
+    }
+    Additive found = Additive.ofShares(shares, blocks, levels, 0.9, 0.99);
+    Additive list = Additive.of(all, 0.9, 0.99);
+    same(found, list);
+    assertThat(found.blocks()).hasSameElementsAs(list.blocks());
+    assertThat(found.ssLevels()).isCloseTo(list.ssLevels(), within(1e-6));
+    for (Difference each : list.differences()) {
+      Difference other = Objects.requireNonNull(found.difference(each.first(), each.second()));
+      assertThat(other.estimate()).isCloseTo(each.estimate(), within(1e-9));
+      assertThat(Objects.requireNonNull(other.error()))
+          .isCloseTo(Objects.requireNonNull(each.error()), within(1e-9));
     }
   }
 
@@ -140,7 +176,9 @@ class CountedTest {
   void nothingAtAllIsRefused() {
     assertThatThrownBy(() -> FiveNumbers.of(new Counted()))
         .isInstanceOf(IllegalArgumentException.class);
-    assertThatThrownBy(() -> new Share("b", "l", new Moments()))
+    Shares none = new Shares();
+    none.add(0, 0, new Moments());
+    assertThatThrownBy(() -> Additive.ofShares(none, List.of("b"), List.of("l"), 0.9, 0.9))
         .isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> new Counted().add(Double.NaN))
         .isInstanceOf(IllegalArgumentException.class);

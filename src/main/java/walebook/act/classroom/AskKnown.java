@@ -14,10 +14,11 @@ import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
 import walebook.book.ResultFilter;
 import walebook.compare.ClothStretch;
-import walebook.compare.CompareFairly;
+import walebook.compare.CompareBySetting;
 import walebook.compare.FairComparison;
 import walebook.compare.FairQuestion;
 import walebook.compare.FairRow;
+import walebook.compare.FairTally;
 import walebook.compare.Names;
 import walebook.compare.known.KnownSoFar;
 import walebook.record.Grain;
@@ -25,7 +26,10 @@ import walebook.record.ResultLine;
 import walebook.record.SchoolClass;
 import walebook.record.Term;
 
-/** Asks the same question of every class and term, in one book or several. */
+/**
+ * Asks the same question of every class and term, in one book or several. The pieces of a school
+ * are many: each is read once, tallied, and let go.
+ */
 public final class AskKnown {
   private static final int AT_ONCE = 1000;
 
@@ -54,48 +58,54 @@ public final class AskKnown {
     this.goOn = goOn;
   }
 
-  private record Facts(
-      List<ResultLine> lines,
-      Map<UUID, Map<Grain, ClothStretch>> stretches,
-      Names names,
-      Set<UUID> setAside) {}
-
   /**
-   * What is known so far.
+   * Which pieces are asked about.
    *
    * @param clothName null for all cloths
    * @param stitch plain name of the stitch; null for all
+   * @param namesHidden true to show students' aliases
    */
-  public KnownSoFar ask(
-      FairQuestion question,
-      @Nullable String clothName,
-      @Nullable String stitch,
-      boolean namesHidden) {
-    List<ResultLine> pieces = new ArrayList<>();
-    Map<UUID, Map<Grain, ClothStretch>> stretches = new HashMap<>();
-    List<Names> names = new ArrayList<>();
-    Set<UUID> setAside = new HashSet<>();
-    List<KnownSoFar.ClassLine> classes = new ArrayList<>();
-    for (Book book : books) {
-      List<ResultLine> lines = lines(book, clothName, stitch);
-      Facts own =
-          new Facts(
-              lines,
-              Stretches.of(book, lines),
-              Names.of(book, namesHidden, lines),
-              SetAside.of(book, question.outcome()));
-      classes.addAll(classes(book, own, question));
-      pieces.addAll(own.lines());
-      stretches.putAll(own.stretches());
-      names.add(own.names());
-      setAside.addAll(own.setAside());
+  public record Which(@Nullable String clothName, @Nullable String stitch, boolean namesHidden) {
+    boolean has(ResultLine piece) {
+      return stitch == null || piece.setTo().stitchName().equalsIgnoreCase(stitch);
     }
-    // Once: a school's students are many, and every class is compared.
-    Facts all = new Facts(pieces, stretches, Names.together(names), setAside);
+  }
+
+  /** One book's pieces as they are read. */
+  private record Reading(
+      Map<UUID, Map<Grain, ClothStretch>> stretches,
+      Set<UUID> setAside,
+      Map<UUID, FairTally> byClass,
+      Set<UUID> cloths) {}
+
+  /** What is known so far, setting by setting; its rows have no dots. */
+  public KnownSoFar ask(Which which, FairQuestion question) {
+    return ask(which, question, new FairTally(question, false));
+  }
+
+  /** The same with every single piece among the dots of its row: all of them are kept. */
+  public KnownSoFar askForPieces(Which which, FairQuestion question) {
+    return ask(which, question, new FairTally(question, true));
+  }
+
+  private KnownSoFar ask(Which which, FairQuestion question, FairTally together) {
+    List<KnownSoFar.ClassLine> classes = new ArrayList<>();
+    List<Names> names = new ArrayList<>();
+    Map<Grain, ClothStretch> ofOne = new HashMap<>();
+    for (Book book : books) {
+      Reading read = read(book, which, question, together);
+      Names own = Names.of(book, which.namesHidden());
+      classes.addAll(classes(book, read, own));
+      names.add(own);
+      if (which.clothName() != null) {
+        read.cloths().forEach(cloth -> readMost(ofOne, read.stretches().get(cloth)));
+      }
+    }
     classes.sort(
         Comparator.comparing(KnownSoFar.ClassLine::starts)
             .thenComparing(KnownSoFar.ClassLine::className));
-    return new KnownSoFar(clothName == null ? Map.of() : ofOne(all), classes, fair(all, question));
+    goOn.run();
+    return new KnownSoFar(ofOne, classes, together.compare(Names.together(names)));
   }
 
   /**
@@ -114,41 +124,50 @@ public final class AskKnown {
   }
 
   /** The stretch of the one cloth, from the book that read it most. */
-  private static Map<Grain, ClothStretch> ofOne(Facts all) {
-    Map<Grain, ClothStretch> best = new HashMap<>();
-    all.stretches()
-        .values()
-        .forEach(
-            each ->
-                each.forEach(
-                    (grain, known) ->
-                        best.merge(grain, known, (one, two) -> one.n() >= two.n() ? one : two)));
-    return best;
+  private static void readMost(
+      Map<Grain, ClothStretch> best, @Nullable Map<Grain, ClothStretch> known) {
+    if (known != null) {
+      known.forEach(
+          (grain, stretch) ->
+              best.merge(grain, stretch, (one, two) -> one.n() >= two.n() ? one : two));
+    }
   }
 
-  private static FairComparison fair(Facts facts, FairQuestion question) {
-    return CompareFairly.of(
-        facts.lines(), question, facts.stretches(), facts.names(), facts.setAside(), null);
-  }
-
-  private List<ResultLine> lines(Book book, @Nullable String clothName, @Nullable String stitch) {
-    List<ResultLine> found = new ArrayList<>();
-    int[] read = {0};
-    for (ResultFilter filter : filters(book, clothName)) {
+  private Reading read(Book book, Which which, FairQuestion question, FairTally together) {
+    Reading read =
+        new Reading(
+            Stretches.of(book),
+            SetAside.of(book, question.outcome()),
+            new HashMap<>(),
+            new HashSet<>());
+    // Nothing is told apart: a class's pieces stand as one row.
+    FairQuestion inClass = question.by(List.of());
+    int[] pieces = {0};
+    for (ResultFilter filter : filters(book, which.clothName())) {
       book.results()
           .each(
               filter,
-              (line, done) -> {
-                if (read[0]++ % AT_ONCE == 0) {
+              (piece, done) -> {
+                if (pieces[0]++ % AT_ONCE == 0) {
                   goOn.run();
                 }
-                if (stitch == null || line.setTo().stitchName().equalsIgnoreCase(stitch)) {
-                  found.add(line);
+                if (which.has(piece)) {
+                  add(read, piece, inClass, together);
                 }
               });
     }
-    found.sort(Comparator.comparing(ResultLine::sewnOn).thenComparing(ResultLine::pieceId));
-    return found;
+    return read;
+  }
+
+  private static void add(
+      Reading read, ResultLine piece, FairQuestion inClass, FairTally together) {
+    ClothStretch stretch = CompareBySetting.stretch(read.stretches(), piece);
+    boolean isAside = read.setAside().contains(piece.pieceId());
+    together.add(piece, stretch, isAside);
+    read.byClass()
+        .computeIfAbsent(piece.classId(), id -> new FairTally(inClass, false))
+        .add(piece, stretch, isAside);
+    read.cloths().add(piece.setTo().clothId());
   }
 
   private static List<ResultFilter> filters(Book book, @Nullable String clothName) {
@@ -160,30 +179,27 @@ public final class AskKnown {
             .toList();
   }
 
-  private List<KnownSoFar.ClassLine> classes(Book book, Facts facts, FairQuestion question) {
-    Map<UUID, Term> terms = new HashMap<>();
-    book.terms().all().forEach(each -> terms.put(each.id(), each));
-    Map<UUID, List<ResultLine>> byClass =
-        facts.lines().stream().collect(Collectors.groupingBy(ResultLine::classId));
+  private List<KnownSoFar.ClassLine> classes(Book book, Reading read, Names names) {
+    Map<UUID, Term> terms =
+        book.terms().all().stream().collect(Collectors.toMap(Term::id, each -> each));
+    String called = book.info().name();
     List<KnownSoFar.ClassLine> classes = new ArrayList<>();
     for (SchoolClass each : book.classes().all()) {
-      List<ResultLine> own = byClass.get(each.id());
+      FairTally own = read.byClass().get(each.id());
       Term term = terms.get(each.termId());
       if (own != null && term != null) {
         goOn.run();
-        Facts part = new Facts(own, facts.stretches(), facts.names(), facts.setAside());
-        // Nothing is told apart: the class's pieces stand as one row.
-        classes.add(line(book, each, term, fair(part, question.by(List.of()))));
+        classes.add(line(called, each, term, own.compare(names)));
       }
     }
     return classes;
   }
 
   private static KnownSoFar.ClassLine line(
-      Book book, SchoolClass in, Term term, FairComparison found) {
+      String book, SchoolClass in, Term term, FairComparison found) {
     FairRow row = found.rows().isEmpty() ? null : found.rows().get(0);
     return new KnownSoFar.ClassLine(
-        book.info().name(),
+        book,
         in.name(),
         term.name(),
         term.startsOn(),

@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
 import walebook.compare.ClothStretch;
+import walebook.record.Cloth;
 import walebook.record.Grain;
 import walebook.record.MarkedValue;
 import walebook.record.ResultLine;
@@ -19,6 +21,12 @@ final class Stretches {
 
   static Map<UUID, Map<Grain, ClothStretch>> of(Book book, List<ResultLine> lines) {
     return ofReadings(readings(book, lines), setAside(book));
+  }
+
+  /** Of every cloth of a book. */
+  static Map<UUID, Map<Grain, ClothStretch>> of(Book book) {
+    Set<UUID> cloths = book.cloths().all().stream().map(Cloth::id).collect(Collectors.toSet());
+    return ofReadings(book.clothLog().stretchesOf(cloths), setAside(book));
   }
 
   /** The same from readings that are there already. */

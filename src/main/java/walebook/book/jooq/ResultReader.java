@@ -32,6 +32,11 @@ import walebook.record.Whose;
 final class ResultReader {
   private static final int LINE = JooqResults.COLUMNS.size();
 
+  /**
+   * Rows that share a student stand near each other: of all of a school's only so many are kept.
+   */
+  private static final int MOST_WHOSE = 2000;
+
   private final Map<UUID, Integer> faults;
   private final Map<String, UUID> ids = new HashMap<>();
   private final Map<String, LocalDate> dates = new HashMap<>();
@@ -171,6 +176,9 @@ final class ResultReader {
               parts[3].isEmpty() ? null : UUID.fromString(parts[3]),
               null,
               LocalDate.parse(parts[2]));
+      if (whose.size() >= MOST_WHOSE) {
+        whose.clear();
+      }
       whose.put(key, known);
     }
     return known;

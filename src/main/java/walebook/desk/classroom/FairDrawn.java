@@ -1,11 +1,11 @@
 package walebook.desk.classroom;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import walebook.act.classroom.SettingWords;
-import walebook.compare.Dot;
 import walebook.compare.Factor;
 import walebook.compare.FactorTables;
 import walebook.compare.FairComparison;
@@ -93,8 +93,9 @@ final class FairDrawn {
     Outcome outcome = found.question().outcome();
     Middle middle = Middle.of(row, outcome, found.question().confidence());
     boolean both = middle.low() != null && middle.high() != null;
-    List<DotRow.Dot> dots =
-        row.dots().stream().map(dot -> new DotRow.Dot(value(dot, outcome), dot.atLeast())).toList();
+    List<DotRow.Dot> dots = new ArrayList<>();
+    row.values().rising((value, times) -> dots.addAll(dots(value(value, outcome), false, times)));
+    row.lowerBounds().rising((value, times) -> dots.addAll(dots(value, true, times)));
     return new DotRow(
         settings.brief(found.factors(), row.levels(), LONGEST),
         dots,
@@ -104,8 +105,13 @@ final class FairDrawn {
         series);
   }
 
-  static double value(Dot dot, Outcome outcome) {
-    return outcome.isRate() ? 100 * dot.value() : dot.value();
+  /** Pieces of one value are alike in a plot, so that they share a dot. */
+  private static List<DotRow.Dot> dots(double value, boolean held, int times) {
+    return Collections.nCopies(times, new DotRow.Dot(value, held));
+  }
+
+  static double value(double found, Outcome outcome) {
+    return outcome.isRate() ? 100 * found : found;
   }
 
   /** A setting's levels in one line. */

@@ -158,7 +158,9 @@ public final class TermsViewModel extends AskingModel<TermsViewModel.Known> {
     List<Book> books = new ArrayList<>(List.of(book));
     books.addAll(open.books());
     AskKnown act = new AskKnown(books, goOn);
-    KnownSoFar found = act.ask(asked.question(), clothName, asked.stitch(), asked.namesHidden());
+    KnownSoFar found =
+        act.ask(
+            new AskKnown.Which(clothName, asked.stitch(), asked.namesHidden()), asked.question());
     FairComparison together = found.together();
     FairDrawn drawn = new FairDrawn(words);
     List<String> says =

@@ -76,18 +76,7 @@ class BringInTest {
 
   private BringPlan plan(BringWhat what, boolean goodRows, boolean sure, byte[] bytes) {
     Path file = MadeWorkbook.file(folder, "t.xlsx", bytes);
-    ReadSpreadsheet read = new ReadSpreadsheet(room.book, WORDS);
-    SpreadsheetFile opened = read.open(file, what).value();
-    Spreadsheet sheet = read.read(opened, opened.usual(), what).value();
-    return new BringPlan(
-        what,
-        sheet,
-        read.guess(sheet, what),
-        room.schoolClass.id(),
-        null,
-        DayOrder.UNKNOWN,
-        goodRows,
-        sure);
+    return GuessedPlan.of(room.book, room.schoolClass.id(), file, what, goodRows, sure);
   }
 
   private Trial pieces(boolean goodRows, boolean sure, Object[]... rows) {

@@ -8,11 +8,9 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Random;
-import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.act.bring.match.BringWhat;
-import walebook.act.bring.match.DayOrder;
 import walebook.act.classroom.ExportTerm;
 import walebook.book.Classroom;
 import walebook.book.Ids;
@@ -83,15 +81,7 @@ class LessonsNamedTest {
   void ourOwnWorkbookTellsTheTwoApart() {
     try (PlannedClass made = PlannedClass.in(folder.resolve("a.walebook"), 1)) {
       Classroom room = made.room;
-      Lesson again =
-          new Lesson(
-              Ids.next(),
-              room.schoolClass.id(),
-              made.lesson.packId(),
-              made.lesson.title(),
-              made.lesson.taughtOn().plusDays(7),
-              Classroom.FRESH);
-      room.book.lessons().add(again);
+      Lesson again = again(made, 7);
       room.book
           .clothLog()
           .add(room.reading(room.cloth, again.id(), room.first.id(), Grain.WALE, 130));
@@ -121,15 +111,7 @@ class LessonsNamedTest {
   void aRowOfATitleThatTwoHaveGoesToTheLessonOfItsDay() {
     try (PlannedClass made = PlannedClass.in(folder.resolve("b.walebook"), 1)) {
       Classroom room = made.room;
-      Lesson again =
-          new Lesson(
-              Ids.next(),
-              room.schoolClass.id(),
-              made.lesson.packId(),
-              made.lesson.title(),
-              made.lesson.taughtOn().minusDays(7),
-              Classroom.FRESH);
-      room.book.lessons().add(again);
+      Lesson again = again(made, -7);
       String head = "Who;Date;Fabric;Grain;Stitch;Gauge;Result;Stretched to;Lesson\n";
       String rest = ";Grey jersey;course;304;100;gave;142;A seam that stretches\n";
       String day = again.taughtOn().toString();
@@ -150,13 +132,22 @@ class LessonsNamedTest {
     }
   }
 
+  /** The class's lesson once more, so many days later. */
+  private static Lesson again(PlannedClass made, int days) {
+    Lesson again =
+        new Lesson(
+            Ids.next(),
+            made.lesson.classId(),
+            made.lesson.packId(),
+            made.lesson.title(),
+            made.lesson.taughtOn().plusDays(days),
+            Classroom.FRESH);
+    made.room.book.lessons().add(again);
+    return again;
+  }
+
   private static List<RowFate> bringIn(Classroom room, Path file, BringWhat what) {
-    ReadSpreadsheet read = new ReadSpreadsheet(room.book, WORDS);
-    SpreadsheetFile opened = read.open(file, what).value();
-    Spreadsheet sheet = read.read(opened, opened.usual(), what).value();
-    UUID of = room.schoolClass.id();
-    BringPlan plan =
-        new BringPlan(what, sheet, read.guess(sheet, what), of, null, DayOrder.UNKNOWN, true, true);
+    BringPlan plan = GuessedPlan.of(room.book, room.schoolClass.id(), file, what, true, true);
     BringIn bring =
         new BringIn(room.book, SharedTables.read(), WORDS, Classroom.CLOCK, new Random(5));
     return bring.run(plan, /* dry= */ false, By.NOBODY).value().fates();

@@ -14,7 +14,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.act.book.MakeDemoBook;
 import walebook.act.bring.match.BringWhat;
-import walebook.act.bring.match.DayOrder;
 import walebook.act.classroom.ExportTerm;
 import walebook.book.Book;
 import walebook.book.Classroom;
@@ -95,7 +94,8 @@ class NextTermTest {
       new ExportTerm(demo, WORDS, SharedTables.read(), Classroom.CLOCK)
           .export(file, of.id(), TermChoice.CODES.withNames(true), false, ExportProgress.UNHEARD)
           .value();
-      BringPlan plan = plan(next, file, BringWhat.ROSTER);
+      BringPlan plan =
+          GuessedPlan.of(next.book, next.schoolClass.id(), file, BringWhat.ROSTER, true, false);
       assertThat(plan.sheet().name()).isEqualTo("Progress");
       new BringInRoster(next.book, SharedTables.read(), WORDS, Classroom.CLOCK, new Random(5))
           .bring(plan, By.NOBODY)
@@ -140,23 +140,9 @@ class NextTermTest {
     }
   }
 
-  private static BringPlan plan(Classroom room, Path file, BringWhat what) {
-    ReadSpreadsheet read = new ReadSpreadsheet(room.book, WORDS);
-    SpreadsheetFile opened = read.open(file, what).value();
-    Spreadsheet sheet = read.read(opened, opened.usual(), what).value();
-    return new BringPlan(
-        what,
-        sheet,
-        read.guess(sheet, what),
-        room.schoolClass.id(),
-        null,
-        DayOrder.UNKNOWN,
-        true,
-        false);
-  }
-
   private static Trial bringIn(Classroom room, Path file) {
-    BringPlan plan = plan(room, file, BringWhat.CLOTHS);
+    BringPlan plan =
+        GuessedPlan.of(room.book, room.schoolClass.id(), file, BringWhat.CLOTHS, true, false);
     return new BringInLog(room.book, SharedTables.read(), WORDS, Classroom.CLOCK, new Random(5))
         .bring(plan, By.NOBODY)
         .value();

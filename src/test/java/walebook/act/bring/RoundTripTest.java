@@ -22,8 +22,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import walebook.act.book.DemoBook;
 import walebook.act.bring.match.BringWhat;
-import walebook.act.bring.match.ColumnMatch;
-import walebook.act.bring.match.DayOrder;
 import walebook.act.classroom.ExportTerm;
 import walebook.book.Book;
 import walebook.book.Classroom;
@@ -284,26 +282,15 @@ class RoundTripTest {
   }
 
   private static Trial log(Book book, Path file, UUID classId, BringWhat what) {
-    ReadSpreadsheet read = new ReadSpreadsheet(book, WORDS);
-    SpreadsheetFile opened = read.open(file, what).value();
-    Spreadsheet sheet = read.read(opened, opened.usual(), what).value();
-    BringPlan plan =
-        new BringPlan(
-            what, sheet, read.guess(sheet, what), classId, null, DayOrder.UNKNOWN, false, true);
+    BringPlan plan = GuessedPlan.of(book, classId, file, what, false, true);
     return new BringInLog(book, TABLES, WORDS, Classroom.CLOCK, new Random(5))
         .bring(plan, By.NOBODY)
         .value();
   }
 
   private static Trial bringIn(Book book, Path file, UUID classId) {
-    ReadSpreadsheet read = new ReadSpreadsheet(book, WORDS);
-    SpreadsheetFile opened = read.open(file, BringWhat.PIECES).value();
-    assertThat(opened.usual()).isEqualTo("Pieces");
-    Spreadsheet sheet = read.read(opened, opened.usual(), BringWhat.PIECES).value();
-    List<ColumnMatch> columns = read.guess(sheet, BringWhat.PIECES);
-    BringPlan plan =
-        new BringPlan(
-            BringWhat.PIECES, sheet, columns, classId, null, DayOrder.UNKNOWN, false, true);
+    BringPlan plan = GuessedPlan.of(book, classId, file, BringWhat.PIECES, false, true);
+    assertThat(plan.sheet().name()).isEqualTo("Pieces");
     return new BringInPieces(book, TABLES, WORDS, Classroom.CLOCK, new Random(5))
         .bring(plan, By.NOBODY)
         .value();

@@ -8,14 +8,28 @@ import java.util.List;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import walebook.act.book.DemoBook;
+import walebook.book.Book;
 import walebook.book.Classroom;
+import walebook.book.ResultFilter;
+import walebook.compare.CompareBySetting;
+import walebook.compare.CompareFairly;
+import walebook.compare.Factor;
+import walebook.compare.FairComparison;
+import walebook.compare.FairFindings;
 import walebook.compare.FairQuestion;
+import walebook.compare.FairRow;
+import walebook.compare.Names;
 import walebook.compare.Outcome;
+import walebook.compare.known.KnownSoFar;
+import walebook.record.ResultLine;
 import walebook.record.SeamEnd;
 import walebook.record.TestPiece;
 
 class AskKnownTest {
   @TempDir Path folder;
+
+  private static final AskKnown.Which ALL = new AskKnown.Which(null, null, false);
 
   private static FairQuestion question() {
     return FairQuestion.of(Outcome.SEAM_STRETCH, List.of());
@@ -42,10 +56,42 @@ class AskKnownTest {
             throw new CancellationException();
           };
       AskKnown act = new AskKnown(List.of(room.book), stopped);
-      assertThatThrownBy(() -> act.ask(question(), null, null, false))
-          .isInstanceOf(CancellationException.class);
-      assertThat(new AskKnown(List.of(room.book)).ask(question(), null, null, false).classes())
-          .hasSize(1);
+      assertThatThrownBy(() -> act.ask(ALL, question())).isInstanceOf(CancellationException.class);
+      assertThat(new AskKnown(List.of(room.book)).ask(ALL, question()).classes()).hasSize(1);
+    }
+  }
+
+  /** The demo's pieces at once, as one class compares them, against the same read and let go. */
+  @Test
+  void theDemoBookSaysWhatItsPiecesSayThatAreHeldAllAtOnce() {
+    try (Book book = DemoBook.open(folder.resolve("demo.walebook"))) {
+      List<ResultLine> lines = book.results().list(ResultFilter.ALL);
+      Names names = Names.of(book, false, lines);
+      for (Outcome outcome : Outcome.values()) {
+        for (List<Factor> factors : List.of(CompareBySetting.USUAL, List.of(Factor.STITCH))) {
+          FairQuestion question = FairQuestion.of(outcome, factors);
+          FairComparison held =
+              CompareFairly.of(
+                  lines,
+                  question,
+                  Stretches.of(book, lines),
+                  names,
+                  SetAside.of(book, outcome),
+                  null);
+          AskKnown act = new AskKnown(List.of(book));
+          KnownSoFar found = act.ask(ALL, question);
+          assertThat(FairFindings.of(found.together(), String::valueOf))
+              .isEqualTo(FairFindings.of(held, String::valueOf));
+          assertThat(found.together().rows())
+              .extracting(FairRow::lasting)
+              .isEqualTo(held.rows().stream().map(FairRow::lasting).toList());
+          assertThat(found.classes().stream().mapToInt(KnownSoFar.ClassLine::pieces).sum())
+              .isEqualTo(held.pieces());
+          assertThat(act.askForPieces(ALL, question).together().rows())
+              .extracting(FairRow::dots)
+              .isEqualTo(held.rows().stream().map(FairRow::dots).toList());
+        }
+      }
     }
   }
 }

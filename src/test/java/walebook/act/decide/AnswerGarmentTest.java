@@ -21,6 +21,7 @@ import walebook.act.lesson.ReplanLesson;
 import walebook.act.lesson.TakenUp;
 import walebook.book.Classroom;
 import walebook.book.Ids;
+import walebook.book.SewnOtherwise;
 import walebook.garment.Advice;
 import walebook.garment.Check;
 import walebook.garment.GarmentAnswers;
@@ -42,7 +43,6 @@ import walebook.record.PatternAsks;
 import walebook.record.PlannedPiece;
 import walebook.record.PullReading;
 import walebook.record.SeamEnd;
-import walebook.record.Setting;
 import walebook.record.StitchChoice;
 import walebook.record.TaughtPack;
 import walebook.record.TestPiece;
@@ -158,7 +158,7 @@ class AnswerGarmentTest {
               List.of(new PullReading(1, SeamEnd.GAVE, 118)),
               List.of(),
               null);
-      room.book.pieces().add(with(piece, "none"));
+      room.book.pieces().add(SewnOtherwise.stabilised(piece, "none"));
       List<GarmentEdge> both =
           List.of(new GarmentEdge("seam", null, null), new GarmentEdge("interfacing", null, null));
       List<Link> links =
@@ -174,40 +174,6 @@ class AnswerGarmentTest {
           .isNotEmpty()
           .allMatch(each -> each.basis() == Link.Basis.UNKNOWN);
     }
-  }
-
-  private static TestPiece with(TestPiece piece, String stabiliser) {
-    Setting was = piece.setting();
-    Setting now =
-        new Setting(
-            was.method(),
-            was.machineId(),
-            was.machineKind(),
-            was.stitchType(),
-            was.stitchName(),
-            was.dialWidth(),
-            was.dialLength(),
-            was.sewnWidthMm(),
-            was.sewnLengthMm(),
-            was.needle(),
-            was.thread(),
-            was.pressure(),
-            was.pressureDial(),
-            was.tension(),
-            was.tensionDial(),
-            was.differentialFeed(),
-            stabiliser,
-            was.hemMethod());
-    return new TestPiece(
-        piece.id(),
-        piece.code(),
-        piece.whose(),
-        piece.cloth(),
-        now,
-        piece.measure(),
-        piece.seen(),
-        piece.parent(),
-        piece.stamp());
   }
 
   @Test
