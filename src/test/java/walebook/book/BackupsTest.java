@@ -8,9 +8,11 @@ import java.nio.file.attribute.FileTime;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import walebook.book.open.SqliteCare;
 import walebook.book.open.SqliteFiles;
 import walebook.book.sqlite.Backups;
 import walebook.record.SeamEnd;
@@ -74,5 +76,34 @@ class BackupsTest {
       assertThat(book.pieces().byCode(code)).isNotNull();
       assertThat(book.students().all()).hasSize(2);
     }
+  }
+
+  /** Last year's class and this year's, both on the same stick: each is thinned by itself. */
+  @Test
+  void booksOfOneNameKeepTheirCopiesApartInASecondFolder() throws Exception {
+    Path stick = Files.createDirectory(folder.resolve("stick"));
+    List<Path> books = new ArrayList<>();
+    for (String year : List.of("last", "now")) {
+      Path file = Files.createDirectory(folder.resolve(year)).resolve("class.walebook");
+      try (Classroom room = Classroom.in(file)) {
+        if (year.equals("last")) {
+          room.book.pieces().add(room.piece(SeamEnd.GAVE, 140));
+        }
+      }
+      books.add(file);
+    }
+    SqliteCare care = new SqliteCare();
+    care.backUp(books.get(0), BookCopy.Why.ASKED, stick, Classroom.CLOCK).value();
+    for (int day = 0; day < 40; day += 10) {
+      Clock later = Clock.offset(Classroom.CLOCK, Duration.ofMinutes(1).plusDays(day));
+      care.backUp(books.get(1), BookCopy.Why.ASKED, stick, later).value();
+    }
+    List<Long> pieces = new ArrayList<>();
+    try (var copies = Files.list(stick)) {
+      for (Path copy : copies.toList()) {
+        pieces.add(care.pieces(copy).value());
+      }
+    }
+    assertThat(pieces).contains(1L).contains(0L);
   }
 }

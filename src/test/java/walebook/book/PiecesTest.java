@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
+import java.util.concurrent.CountDownLatch;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -191,5 +192,40 @@ class PiecesTest {
           .extracting(TestPiece::id)
           .containsExactlyInAnyOrder(first.id(), second.id());
     }
+  }
+
+  /** A log left beside the file would be another's once a copy is put in the file's place. */
+  @Test
+  @Timeout(20)
+  void aReadThatOutlastsTheBookLeavesNothingOpen() throws Exception {
+    Path file = folder.resolve("outlasted.walebook");
+    CountDownLatch reading = new CountDownLatch(1);
+    CountDownLatch goOn = new CountDownLatch(1);
+    Classroom room = Classroom.in(file);
+    room.book.pieces().add(room.piece(SeamEnd.GAVE, 130));
+    Thread late =
+        new Thread(
+            () ->
+                room.book
+                    .results()
+                    .each(
+                        ResultFilter.ALL,
+                        (line, done) -> {
+                          reading.countDown();
+                          try {
+                            goOn.await();
+                          } catch (InterruptedException e) {
+                            Thread.currentThread().interrupt();
+                          }
+                        }));
+    late.start();
+    reading.await();
+    room.close();
+    goOn.countDown();
+    late.join();
+    assertThat(folder.resolve("outlasted.walebook-wal")).doesNotExist();
+    assertThat(folder.resolve("outlasted.walebook-shm")).doesNotExist();
+    assertThatThrownBy(() -> room.book.pieces().count(PieceFilter.ALL))
+        .isInstanceOf(RuntimeException.class);
   }
 }

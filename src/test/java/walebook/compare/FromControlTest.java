@@ -188,7 +188,7 @@ class FromControlTest {
     FromControl found = ask(made, FairQuestion.of(Outcome.GRADE, List.of(Factor.WIDTH)));
     assertThat(says(found))
         .contains(
-            "width 1: pieces 5, students 5, from 1.0 to 1.0 grades off their own control. On"
+            "width 1: pieces 5, students 5, range 1.0 to 1.0 grades off their own control. On"
                 + " average the same for each student, so nothing tells how large a difference"
                 + " chance would make.");
   }

@@ -42,6 +42,7 @@ final class Access implements AutoCloseable {
   private final Path file;
   private final Clock clock;
   private volatile By by = By.NOBODY;
+  private volatile boolean closed;
   private @Nullable Recorder recorder;
 
   Access(Path file, Clock clock) throws SQLException {
@@ -75,11 +76,33 @@ final class Access implements AutoCloseable {
     try {
       return Trouble.named(() -> Trouble.ofRows(() -> query.apply(context(link))));
     } finally {
-      readers.add(link);
+      giveBack(link);
+    }
+  }
+
+  /** A read may outlast the book: what it used is closed then, or the file would stay open. */
+  private void giveBack(Connection link) {
+    readers.add(link);
+    if (closed) {
+      try {
+        closeReaders();
+      } catch (SQLException e) {
+        throw Trouble.of(e);
+      }
+    }
+  }
+
+  private void closeReaders() throws SQLException {
+    for (Connection each = readers.poll(); each != null; each = readers.poll()) {
+      each.close();
     }
   }
 
   private Connection take() {
+    if (closed) {
+      throw new BookTrouble(
+          "unknown", "the book is closed", new IllegalStateException(file.toString()));
+    }
     try {
       Connection link = readers.poll(1, TimeUnit.MINUTES);
       if (link == null) {
@@ -214,9 +237,8 @@ final class Access implements AutoCloseable {
   public void close() {
     writing.lock();
     try {
-      for (Connection reader : readers) {
-        reader.close();
-      }
+      closed = true;
+      closeReaders();
       inserts.close();
       transactions.close();
       writeLink.close();

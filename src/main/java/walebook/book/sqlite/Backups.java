@@ -27,6 +27,7 @@ public final class Backups {
   private static final String END = ".walebook";
   private static final String STAMP = "yyyy-MM-dd'T'HH-mm-ss";
   private static final int STAMP_LENGTH = 19;
+  private static final int KEY_LENGTH = 8;
   private static final DateTimeFormatter NAME =
       DateTimeFormatter.ofPattern(STAMP, Locale.ROOT).withZone(ZoneOffset.UTC);
 
@@ -143,18 +144,34 @@ public final class Backups {
     return copy;
   }
 
-  /** Puts a finished copy into a second folder too, under the book's name, and thins there. */
+  /**
+   * Puts a finished copy into a second folder too, under the book's name and the end of its key,
+   * and thins there: copies of another book of that name are none of this one's.
+   */
   public static void alsoInto(Path folder, Path book, BookCopy copy, Clock clock)
       throws IOException {
     String name = book.getFileName().toString();
     String begin =
-        (name.endsWith(END) ? name.substring(0, name.length() - END.length()) : name) + "-";
+        (name.endsWith(END) ? name.substring(0, name.length() - END.length()) : name)
+            + "-"
+            + endOfKey(copy.file())
+            + "-";
     Path there = folder.resolve(begin + copy.file().getFileName());
     Path half = there.resolveSibling(there.getFileName() + ".part");
     Files.copy(copy.file(), half, StandardCopyOption.REPLACE_EXISTING);
     force(half);
     Files.move(half, there, StandardCopyOption.ATOMIC_MOVE);
     thin(listIn(folder, begin), clock);
+  }
+
+  /** The part of a book's key that chance made. */
+  private static String endOfKey(Path copy) throws IOException {
+    try (Connection link = SqliteLink.onlyLook(copy)) {
+      String key = SqliteLink.ask(link, "SELECT id FROM book_info");
+      return key.substring(Math.max(0, key.length() - KEY_LENGTH));
+    } catch (SQLException e) {
+      throw new IOException(e);
+    }
   }
 
   private static void thin(List<BookCopy> copies, Clock clock) throws IOException {

@@ -93,7 +93,8 @@ public final class GrowthViewModel extends AskingModel<GrowthViewModel.Grown> {
         book.enrolments().everyoneOf(which.classIds().get(0)).stream()
             .map(each -> new Choice(each.id(), which.namesHidden() ? each.alias() : each.name()))
             .toList();
-    if (student == null) {
+    // Whoever was chosen in another class is not talked of in this one.
+    if (student == null || names.stream().noneMatch(each -> student.equals(each.id()))) {
       return new Grown(names, List.of(), null, List.of());
     }
     Growth growth = new AskGrowth(book).ask(student);

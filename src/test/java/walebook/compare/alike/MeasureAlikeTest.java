@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -218,6 +219,24 @@ class MeasureAlikeTest {
     assertThat(says())
         .contains(WORDS.say("compare.alike.two-of-us", walebook.quantity.Show.fixed(limit, 1)))
         .anyMatch(each -> each.startsWith("So few readings tell these limits only roughly"));
+  }
+
+  /** The upper 95 % limit over its estimate, by the chi-squared distribution of the library. */
+  @Test
+  void aRoughLimitIsSaidToBeAsRoughAsItIs() {
+    for (int df = 1; df < 8; df++) {
+      assertThat(beyond(df)).isGreaterThan(2);
+    }
+    assertThat(beyond(8)).isLessThan(2);
+    read("Ada", Grain.COURSE, 1, 50, 52).read("Bo", Grain.COURSE, 1, 50);
+    assertThat(says())
+        .contains(
+            "So few readings tell these limits only roughly: the true ones may be more than twice"
+                + " as large.");
+  }
+
+  private static double beyond(int df) {
+    return Math.sqrt(df / ChiSquaredDistribution.of(df).inverseCumulativeProbability(0.025));
   }
 
   @Test

@@ -7,9 +7,11 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import walebook.book.Classroom;
+import walebook.book.Ids;
 import walebook.desk.RoomBook;
 import walebook.desk.Sessions;
 import walebook.desk.common.Session;
+import walebook.record.SchoolClass;
 
 class GrowthViewModelTest {
   @TempDir Path folder;
@@ -41,6 +43,23 @@ class GrowthViewModelTest {
       session.namesHiddenProperty().set(true);
       assertThat(model.students()).extracting(Choice::name).containsExactly("S01", "S02");
       assertThat(requireNonNull(model.studentProperty().get()).name()).isEqualTo("S02");
+    }
+  }
+
+  @Test
+  void whoeverIsNotInTheClassInHandIsNotTalkedOf() {
+    try (Classroom room = RoomBook.in(folder.resolve("c.walebook"))) {
+      SchoolClass other =
+          new SchoolClass(Ids.next(), room.term.id(), null, "Tuesday", "", Classroom.FRESH);
+      room.book.classes().add(other);
+      Session session = Sessions.of(room);
+      GrowthViewModel model = new GrowthViewModel(new FiltersViewModel(session));
+      model.asking().shown(true);
+      model.studentProperty().set(model.students().get(0));
+      assertThat(requireNonNull(model.foundProperty().get()).says()).isNotEmpty();
+      session.schoolClassProperty().set(other);
+      assertThat(model.studentProperty().get()).isNull();
+      assertThat(requireNonNull(model.foundProperty().get()).says()).isEmpty();
     }
   }
 }
