@@ -126,7 +126,7 @@ public record TermFindings(
     MeasureAlike alike = MeasureAlike.of(ofClass, names, Set.of(), FairQuestion.USUAL_CONFIDENCE);
     return (int)
         FindOdd.of(List.of(), alike, names, book.marks().all()).stream()
-            .filter(each -> each.mark() == null)
+            .filter(each -> !each.isLookedAt())
             .map(each -> each.targetId())
             .distinct()
             .filter(chosen::contains)

@@ -10,6 +10,7 @@ import walebook.compare.FairQuestion;
 import walebook.compare.Names;
 import walebook.compare.alike.MeasureAlike;
 import walebook.record.ClothReading;
+import walebook.record.Mark;
 import walebook.record.MarkedValue;
 import walebook.record.ValueMark;
 
@@ -52,6 +53,7 @@ public final class AskAlike {
   private Set<UUID> lookedAt() {
     return book.marks().all().stream()
         .filter(each -> each.value() == MarkedValue.CLOTH_STRETCH)
+        .filter(each -> each.mark() != Mark.MISTYPED)
         .map(ValueMark::targetId)
         .collect(Collectors.toUnmodifiableSet());
   }

@@ -95,7 +95,7 @@ public final class CompareFair {
     OddLots lots = OddLots.of(tally, facts.names(), book.marks().all());
     return facts.lines().stream()
         .flatMap(line -> lots.of(line).stream())
-        .filter(odd -> odd.value() == marked && odd.mark() == null)
+        .filter(odd -> odd.value() == marked && !odd.isLookedAt())
         .map(OddReading::targetId)
         .collect(Collectors.toUnmodifiableSet());
   }

@@ -2,14 +2,22 @@ package walebook.act.classroom;
 
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import walebook.act.Form;
+import walebook.act.cloth.LogClothReading;
+import walebook.act.piece.MeasureLimits;
+import walebook.act.piece.PieceField;
 import walebook.book.Book;
 import walebook.book.Ids;
+import walebook.compare.ClothStretch;
+import walebook.compare.ReadingsThatCount;
 import walebook.problem.Answer;
 import walebook.problem.Place;
 import walebook.problem.Problem;
@@ -133,20 +141,21 @@ public final class CorrectReading {
     form.needed(field);
     Double number =
         value == MarkedValue.GRADE ? whole(form.whole(field, 1, 5)) : form.length(field, USUAL_MM);
-    boolean asked = !form.problems().isEmpty() && !confirmed;
-    if (form.isRefused() || number == null || asked) {
+    if (form.isRefused() || number == null) {
       return Answer.bad(form.problems());
     }
+    List<Problem> asks = new ArrayList<>(form.problems());
     return value.isOfCloth()
-        ? reading(targetId, field, number, by, step)
-        : piece(targetId, field, number, by, step);
+        ? reading(targetId, field, number, asks, confirmed, by, step)
+        : piece(targetId, field, number, asks, confirmed, by, step);
   }
 
   private static @Nullable Double whole(@Nullable Integer number) {
     return number == null ? null : Double.valueOf(number);
   }
 
-  private Answer<UUID> reading(UUID id, String field, double mm, By by, UUID step) {
+  private Answer<UUID> reading(
+      UUID id, String field, double mm, List<Problem> asks, boolean confirmed, By by, UUID step) {
     ClothReading was = book.clothLog().find(id);
     if (was == null) {
       return Answer.bad(MarkReading.notThere(id));
@@ -168,11 +177,22 @@ public final class CorrectReading {
             was.measuredOn(),
             was.remark(),
             was.stamp().next(clock.instant()));
+    asks.addAll(LogClothReading.asked(book, right));
+    if (!asks.isEmpty() && !confirmed) {
+      return Answer.bad(asks);
+    }
     book.clothLog().update(right, by, "reading.correct", step);
     return Answer.good(step);
   }
 
-  private Answer<UUID> piece(UUID id, String field, double number, By by, UUID step) {
+  private Answer<UUID> piece(
+      UUID id,
+      String field,
+      double number,
+      List<Problem> asks,
+      boolean confirmed,
+      By by,
+      UUID step) {
     TestPiece was = book.pieces().find(id);
     if (was == null) {
       return Answer.bad(MarkReading.notThere(id));
@@ -185,8 +205,38 @@ public final class CorrectReading {
         field.equals("grade")
             ? was.with(new Seen((int) number, seen.outcome(), seen.faults(), seen.remark()))
             : was.with(measure(was.measure(), field, number));
+    asks.addAll(asked(right, field));
+    if (!asks.isEmpty() && !confirmed) {
+      return Answer.bad(asks);
+    }
     book.pieces().update(right.with(was.stamp().next(clock.instant())), by, "piece.correct", step);
     return Answer.good(step);
+  }
+
+  /** What the log form asks of the lengths that hang on the one put right, and of no others. */
+  private List<Problem> asked(TestPiece right, String field) {
+    Set<Place> hanging =
+        switch (field) {
+          case "gauge", "end-length" -> places(PieceField.END_LENGTH, PieceField.RELEASED);
+          case "edge-before" -> places(PieceField.EDGE_SEWN, PieceField.EDGE_PRESSED);
+          case "edge-sewn" -> places(PieceField.EDGE_SEWN);
+          case "edge-pressed" -> places(PieceField.EDGE_PRESSED);
+          default -> Set.of();
+        };
+    if (hanging.isEmpty()) {
+      return List.of();
+    }
+    ClothStretch stretch =
+        ReadingsThatCount.stretchOf(book, right.cloth().clothId()).get(right.cloth().grain());
+    return MeasureLimits.asked(right, stretch).stream()
+        .filter(each -> hanging.contains(each.place()))
+        .toList();
+  }
+
+  private static Set<Place> places(PieceField... fields) {
+    return Arrays.stream(fields)
+        .map(each -> Place.field(each.key()))
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   private static Measure measure(Measure was, String field, double mm) {

@@ -3,6 +3,7 @@ package walebook.act.cloth;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -13,6 +14,7 @@ import walebook.book.Ids;
 import walebook.problem.Answer;
 import walebook.problem.Problem;
 import walebook.quantity.Show;
+import walebook.quantity.Unit;
 import walebook.record.ClothReading;
 import walebook.record.CutEdge;
 import walebook.record.Fold;
@@ -54,7 +56,11 @@ public final class LogClothReading {
     if (!read.isGood()) {
       return read;
     }
-    List<Problem> asks = confirmed ? List.of() : asks(read);
+    List<Problem> asks = new ArrayList<>();
+    if (!confirmed) {
+      asks.addAll(read.problems());
+      asks.addAll(unlikeOthers(book, read.value()));
+    }
     if (!asks.isEmpty()) {
       return Answer.bad(asks);
     }
@@ -62,14 +68,27 @@ public final class LogClothReading {
     return Answer.good(read.value());
   }
 
-  private List<Problem> asks(Answer<ClothReading> read) {
-    List<Problem> asks = new ArrayList<>(read.problems());
-    ClothReading reading = read.value();
-    Problem unlike = UnlikeOthers.asked(reading, book.clothLog().readingsOf(reading.clothId()));
-    if (unlike != null) {
-      asks.add(unlike);
+  /** What the form would ask about a reading as it stands, beside the others of its cloth. */
+  public static List<Problem> asked(Book book, ClothReading reading) {
+    Map<String, String> typed = new HashMap<>();
+    typed.put("stretched", Show.mm(reading.stretchedMm()));
+    if (reading.releasedMm() != null) {
+      typed.put("released", Show.mm(reading.releasedMm()));
     }
+    Form form = new Form(typed, Unit.MM);
+    limits(form, reading.gaugeMm(), reading.stretchedMm(), reading.releasedMm());
+    List<Problem> asks = new ArrayList<>(form.problems());
+    asks.addAll(unlikeOthers(book, reading));
     return asks;
+  }
+
+  private static List<Problem> unlikeOthers(Book book, ClothReading reading) {
+    List<ClothReading> others =
+        book.clothLog().readingsOf(reading.clothId()).stream()
+            .filter(each -> !each.id().equals(reading.id()))
+            .toList();
+    Problem unlike = UnlikeOthers.asked(reading, others);
+    return unlike == null ? List.of() : List.of(unlike);
   }
 
   private Answer<ClothReading> read(Whose whose, Form form) {

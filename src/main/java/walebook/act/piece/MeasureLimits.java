@@ -1,18 +1,41 @@
 package walebook.act.piece;
 
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import walebook.compare.ClothStretch;
+import walebook.problem.Problem;
 import walebook.quantity.Show;
+import walebook.quantity.Unit;
 import walebook.record.Measure;
 import walebook.record.PullReading;
+import walebook.record.TestPiece;
 
 /** What lengths can't be, or are unlikely to be, beside one another. */
-final class MeasureLimits {
+public final class MeasureLimits {
   private static final double USUAL_STRETCH = 250;
   private static final double BEYOND_CLOTH_POINTS = 20;
   private static final double USUAL_EDGE_CHANGE = 40;
 
   private MeasureLimits() {}
+
+  /**
+   * What the log form would ask about a piece's lengths as they stand.
+   *
+   * @param cloth how far its cloth stretches that way; null when not known
+   */
+  public static List<Problem> asked(TestPiece piece, @Nullable ClothStretch cloth) {
+    Map<PieceField, String> typed = new EnumMap<>(PieceField.class);
+    MendTestPiece.measure(typed, piece.measure());
+    PullReading counting = piece.measure().counting();
+    if (counting != null) {
+      typed.put(PieceField.END_LENGTH, Show.upTo(counting.endMm(), 3) + " mm");
+    }
+    FieldReader read = new FieldReader(PieceEntry.of(piece).with(typed), Unit.MM);
+    check(read, piece.measure(), cloth);
+    return List.copyOf(read.problems());
+  }
 
   static void check(FieldReader read, Measure measure, @Nullable ClothStretch cloth) {
     PullReading pull = measure.counting();

@@ -155,7 +155,8 @@ public final class MendTestPiece {
     }
   }
 
-  private static void measure(Map<PieceField, String> typed, Measure measure) {
+  /** Lengths, ends and how it was measured, as they would have been typed. */
+  static void measure(Map<PieceField, String> typed, Measure measure) {
     length(typed, PieceField.GAUGE, measure.gaugeMm());
     length(typed, PieceField.EDGE_BEFORE, measure.edgeBeforeMm());
     length(typed, PieceField.EDGE_SEWN, measure.edgeSewnMm());

@@ -52,7 +52,7 @@ public final class FindOdd {
     pieces.forEach(piece -> find.found.addAll(lots.of(piece)));
     alike.studies().forEach(study -> find.study(study, otherGrains(study, alike)));
     find.found.sort(
-        Comparator.comparing((OddReading each) -> each.mark() != null)
+        Comparator.comparing(OddReading::isLookedAt)
             .thenComparing(each -> each.z() == null ? 0 : -Math.abs(each.z()))
             .thenComparing(OddReading::code)
             .thenComparing(OddReading::targetId));

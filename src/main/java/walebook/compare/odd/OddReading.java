@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.UUID;
 import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
+import walebook.record.Mark;
 import walebook.record.MarkedValue;
 import walebook.record.ValueMark;
 import walebook.statistics.Robust;
@@ -64,6 +65,11 @@ public record OddReading(
     READER_OFF,
     /** Its reader's own readings scatter too much, this one the most: k. */
     READER_SCATTERS
+  }
+
+  /** Looked at, as it stands: the mark of a number put right was for the one it had before. */
+  public boolean isLookedAt() {
+    return mark != null && mark.mark() != Mark.MISTYPED;
   }
 
   public OddReading {

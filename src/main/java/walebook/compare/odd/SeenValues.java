@@ -91,7 +91,7 @@ public final class SeenValues {
   public int unseen(OddLots lots) {
     int unseen = 0;
     for (ResultLine each : whole) {
-      unseen += lots.of(each).stream().anyMatch(odd -> odd.mark() == null) ? 1 : 0;
+      unseen += lots.of(each).stream().anyMatch(odd -> !odd.isLookedAt()) ? 1 : 0;
     }
     for (int i = 0; i < size; i++) {
       double looks = grade[i] == NO_GRADE ? Double.NaN : grade[i];

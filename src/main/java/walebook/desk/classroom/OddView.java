@@ -83,7 +83,7 @@ final class OddView extends AskedPart<List<OddViewModel.Row>> {
   }
 
   private String counts(List<OddViewModel.Row> rows) {
-    long marked = rows.stream().filter(each -> each.odd().mark() != null).count();
+    long marked = rows.stream().filter(each -> each.odd().isLookedAt()).count();
     return words.say("desk.class.odd.says", rows.size() - marked, marked);
   }
 
@@ -155,7 +155,16 @@ final class OddView extends AskedPart<List<OddViewModel.Row>> {
         new TypedField(words, model.rightName(), "", model.form().field(OddViewModel.RIGHT));
     which.setStyle("-fx-pref-width: 22em;");
     right.setStyle("-fx-pref-width: 12em;");
-    return row(which, right, button(words.say("desk.class.odd.mistype"), model::mistyped));
+    Button put = button("", model::mistyped);
+    put.textProperty()
+        .bind(
+            model
+                .form()
+                .asksProperty()
+                .map(
+                    asks ->
+                        words.say(asks ? "desk.common.save-anyway" : "desk.class.odd.mistype")));
+    return row(which, right, put);
   }
 
   private Node aside() {

@@ -21,6 +21,8 @@ import walebook.desk.common.Notice;
 import walebook.desk.common.Session;
 import walebook.desk.common.Wish;
 import walebook.problem.Answer;
+import walebook.problem.Place;
+import walebook.problem.Problem;
 import walebook.quantity.Show;
 import walebook.quantity.Unit;
 import walebook.record.By;
@@ -223,16 +225,20 @@ public final class OddViewModel extends AskingModel<List<OddViewModel.Row>> {
 
   private void marked(Answer<MarkReading.Marked> answer, Row row, String saidKey) {
     if (!answer.isGood()) {
-      form.show(
-          answer.problems().stream()
-              .map(each -> FieldOf.renamed(each, field.get(), RIGHT))
-              .toList());
+      form.show(answer.problems().stream().map(this::atItsField).toList());
       return;
     }
     UUID step = answer.value().stepId();
     choose(null);
     notice.set(new Notice(words.say(saidKey, row.what()), () -> undo(step)));
     session.changed();
+  }
+
+  /** What is asked of another length comes of the one that was typed. */
+  private Problem atItsField(Problem problem) {
+    boolean hangs = !problem.refuses() && problem.place() instanceof Place.Field;
+    String from = hangs ? ((Place.Field) problem.place()).name() : field.get();
+    return FieldOf.renamed(problem, from, RIGHT);
   }
 
   private void undo(UUID step) {

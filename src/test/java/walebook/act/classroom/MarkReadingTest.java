@@ -17,8 +17,11 @@ import walebook.compare.Factor;
 import walebook.compare.FairComparison;
 import walebook.compare.FairQuestion;
 import walebook.compare.Outcome;
+import walebook.compare.odd.OddReading;
 import walebook.problem.Answer;
 import walebook.record.By;
+import walebook.record.ClothReading;
+import walebook.record.Grain;
 import walebook.record.Mark;
 import walebook.record.MarkedValue;
 import walebook.record.SeamEnd;
@@ -142,6 +145,93 @@ class MarkReadingTest {
   private static List<String> codes(Answer<?> answer) {
     assertThat(answer.isGood()).isFalse();
     return answer.problems().stream().map(each -> each.code()).toList();
+  }
+
+  /** The log form asks of these lengths too: 960 mm at a gauge of 100 is a stretch of 860 %. */
+  @Test
+  void aRightNumberIsAskedAboutAsTheLogFormAsks() {
+    try (Classroom room = room("asked")) {
+      TestPiece piece = piece(room);
+      MarkReading act = act(room);
+      UUID id = piece.id();
+      assertThat(
+              codes(act.mistyped(MarkedValue.SEAM_STRETCH, id, "end-length", "960", false, TUTOR)))
+          .containsExactly("stretch.unlikely");
+      assertThat(
+              codes(act.mistyped(MarkedValue.SEAM_STRETCH, id, "end-length", "90", false, TUTOR)))
+          .containsExactly("length.below-gauge", "length.released-longer");
+      assertThat(codes(act.mistyped(MarkedValue.SEAM_STRETCH, id, "gauge", "600", false, TUTOR)))
+          .containsExactly("length.below-gauge");
+      assertThat(
+              codes(act.mistyped(MarkedValue.EDGE_CHANGE, id, "edge-pressed", "20", false, TUTOR)))
+          .containsExactly("edge.unlikely");
+      assertThat(
+              codes(act.mistyped(MarkedValue.EDGE_CHANGE, id, "edge-before", "20", false, TUTOR)))
+          .containsExactly("edge.unlikely", "edge.unlikely");
+      assertThat(room.book.pieces().find(id)).isEqualTo(piece);
+      assertThat(
+              act.mistyped(MarkedValue.SEAM_STRETCH, id, "end-length", "960", true, TUTOR).isGood())
+          .isTrue();
+    }
+  }
+
+  @Test
+  void aSeamFarBeyondItsClothIsAskedAbout() {
+    try (Classroom room = room("cloth")) {
+      TestPiece piece = piece(room);
+      room.book.clothLog().add(room.reading(Grain.COURSE, 180));
+      Answer<?> asked =
+          act(room)
+              .mistyped(MarkedValue.SEAM_STRETCH, piece.id(), "end-length", "205 mm", false, TUTOR);
+      assertThat(codes(asked)).containsExactly("stretch.beyond-cloth");
+      assertThat(asked.problems().get(0).found()).isEqualTo("205 mm");
+      assertThat(asked.problems().get(0).wanted()).isEqualTo("80.0 %");
+    }
+  }
+
+  /** Of a reading as of one that is logged: its own limits, and what the cloth read before. */
+  @Test
+  void aReadingPutRightIsAskedAboutAsOneThatIsLogged() {
+    try (Classroom room = room("reading")) {
+      for (double mm : List.of(150, 151, 152, 153)) {
+        room.book.clothLog().add(room.reading(Grain.COURSE, mm));
+      }
+      ClothReading odd = room.reading(Grain.COURSE, 510);
+      room.book.clothLog().add(odd);
+      MarkReading act = act(room);
+      assertThat(
+              codes(
+                  act.mistyped(
+                      MarkedValue.CLOTH_STRETCH, odd.id(), "stretched", "500", false, TUTOR)))
+          .containsExactly("stretch.unlikely", "reading.unlike-others");
+      assertThat(
+              act.mistyped(MarkedValue.CLOTH_STRETCH, odd.id(), "stretched", "151", false, TUTOR)
+                  .isGood())
+          .isTrue();
+    }
+  }
+
+  /** What was marked is the number that stood there; the new one is looked at anew. */
+  @Test
+  void aValuePutRightThatIsStillFarOutIsLookedAtAnew() {
+    try (Classroom room = room("still")) {
+      for (double end : List.of(150, 151, 152, 153, 154, 155)) {
+        room.book.pieces().add(room.piece(SeamEnd.GAVE, end));
+      }
+      TestPiece slip = piece(room);
+      act(room)
+          .mistyped(MarkedValue.SEAM_STRETCH, slip.id(), "end-length", "960", true, TUTOR)
+          .value();
+      assertThat(ask(room).standouts().odd()).extracting(Dot::pieceId).containsExactly(slip.id());
+      assertThat(
+              new AskOdd(room.book)
+                  .ask(new CompareFair.Which(List.of(room.schoolClass.id()), null, null, false)))
+          .filteredOn(each -> each.targetId().equals(slip.id()))
+          .extracting(OddReading::isLookedAt)
+          .containsExactly(false);
+      act(room).keep(MarkedValue.SEAM_STRETCH, slip.id(), TUTOR).value();
+      assertThat(ask(room).standouts().odd()).isEmpty();
+    }
   }
 
   @Test

@@ -101,6 +101,40 @@ class OddViewModelTest {
     }
   }
 
+  /** 960 mm at a gauge of 100 mm: the log form asks, so this does; it is still odd after a yes. */
+  @Test
+  void anUnlikelyRightNumberIsAskedAboutAndStaysOddOnceConfirmed() {
+    try (Classroom room = Classroom.in(folder.resolve("asked.walebook"))) {
+      TestPiece piece = odd(room);
+      OddViewModel model = model(Sessions.of(room));
+      model.choose(seam(model));
+      model.form().field(OddViewModel.RIGHT).text().set("960");
+      model.mistyped();
+      assertThat(requireNonNull(model.form().field(OddViewModel.RIGHT).problem().get()).code())
+          .isEqualTo("stretch.unlikely");
+      assertThat(room.book.pieces().find(piece.id())).isEqualTo(piece);
+      model.mistyped();
+      assertThat(seam(model).number()).isEqualTo("860.0");
+      assertThat(seam(model).odd().isLookedAt()).isFalse();
+      assertThat(seam(model).marked()).isEqualTo("put right, and still odd");
+    }
+  }
+
+  /** The gauge is typed, and it is the length reached that is asked about beside it. */
+  @Test
+  void whatIsAskedOfAnotherLengthStandsWhereTheRightOneWasTyped() {
+    try (Classroom room = Classroom.in(folder.resolve("beside.walebook"))) {
+      odd(room);
+      OddViewModel model = model(Sessions.of(room));
+      model.choose(seam(model));
+      model.fieldProperty().set("gauge");
+      model.form().field(OddViewModel.RIGHT).text().set("600");
+      model.mistyped();
+      assertThat(requireNonNull(model.form().field(OddViewModel.RIGHT).problem().get()).code())
+          .isEqualTo("length.below-gauge");
+    }
+  }
+
   @Test
   void aKeptValueStaysInTheListAsKept() {
     try (Classroom room = Classroom.in(folder.resolve("e.walebook"))) {
