@@ -47,7 +47,7 @@ public record BandPicture(BandPlan plan, List<BandMark> marks) implements Drawin
     double tall = Math.max(24, Math.min(90, plan.cutWidthMm() * perMm));
     double band = SIDE + plan.joinMm() * perMm;
     Sketch sketch = new Sketch();
-    String says = words.say("drawing.band.opening", Show.mm(plan.openingMm()));
+    String says = words.say("drawing.band.opening", Show.length(plan.openingMm(), Unit.MM));
     text(sketch, says, 18, wide);
     double end = opening + plan.openingMm() * perMm;
     sketch.line(opening, TOP, end, TOP, Pen.solid(Role.INK, 2.6));
@@ -109,7 +109,7 @@ public record BandPicture(BandPlan plan, List<BandMark> marks) implements Drawin
   private Message says() {
     return Message.of(
         "drawing.band.says",
-        Show.mm(plan.openingMm()),
+        Show.length(plan.openingMm(), Unit.MM),
         Show.fixed(plan.lengthMm(), 1),
         Show.fixed(plan.cutLengthMm(), 1),
         Show.fixed(plan.cutWidthMm(), 1),

@@ -3,6 +3,7 @@ package walebook.garment;
 import java.util.List;
 import java.util.function.Consumer;
 import walebook.quantity.Show;
+import walebook.quantity.Unit;
 import walebook.working.Message;
 import walebook.working.Verdict;
 
@@ -51,7 +52,7 @@ final class BandAdvice {
       return change(
           "garment.advice.band-over",
           edge,
-          Show.mm(plan.lengthMm()),
+          Show.length(plan.lengthMm(), Unit.MM),
           Show.mm(Math.ceil(Math.max(shortest, flat + lies.from()) * plan.openingMm() - 1e-6)),
           Show.fixed(least, 2));
     }

@@ -40,12 +40,20 @@ public final class BandFlat {
             Message.of("garment.flat.step-edge"),
             "free edge = N − w × θ",
             "%s − %s × %s = %s"
-                .formatted(n(plan.openingMm()), n(plan.widthMm()), n(turn), Show.mm(free)))
+                .formatted(
+                    Show.upTo(plan.openingMm(), 1),
+                    n(plan.widthMm()),
+                    n(turn),
+                    Show.length(free, Unit.MM)))
         .step(
             Message.of("garment.flat.step-ratio"),
             "r_flat = 1 − w × θ ÷ N",
             "1 − %s × %s ÷ %s = %s"
-                .formatted(n(plan.widthMm()), n(turn), n(plan.openingMm()), Show.fixed(flat, 4)))
+                .formatted(
+                    n(plan.widthMm()),
+                    n(turn),
+                    Show.upTo(plan.openingMm(), 1),
+                    Show.fixed(flat, 4)))
         .step(
             Message.of("garment.flat.step-difference"),
             "r − r_flat",

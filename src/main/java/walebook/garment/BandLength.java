@@ -41,17 +41,18 @@ public final class BandLength {
                 "b = r × N",
                 "%s × %s = %s"
                     .formatted(
-                        Show.upTo(plan.ratio(), 4), n(plan.openingMm()), Show.mm(plan.lengthMm())))
+                        Show.upTo(plan.ratio(), 4), tenth(plan.openingMm()), mm(plan.lengthMm())))
             .step(
                 Message.of("garment.band.step-cut"),
                 "cut length = b + 2 × joining allowance",
                 "%s + 2 × %s = %s"
-                    .formatted(n(plan.lengthMm()), n(plan.joinMm()), Show.mm(plan.cutLengthMm())))
+                    .formatted(
+                        tenth(plan.lengthMm()), tenth(plan.joinMm()), mm(plan.cutLengthMm())))
             .step(
                 Message.of("garment.band.step-width"),
                 "cut width = 2 × w + 2 × allowance",
                 "2 × %s + 2 × %s = %s"
-                    .formatted(n(plan.widthMm()), n(plan.edgeMm()), Show.mm(plan.cutWidthMm())))
+                    .formatted(tenth(plan.widthMm()), tenth(plan.edgeMm()), mm(plan.cutWidthMm())))
             .step(
                 Message.of("garment.band.step-strain"),
                 "100 × (N − b) ÷ b",
@@ -68,8 +69,8 @@ public final class BandLength {
           .says(
               Message.of(
                   "garment.band.says-unknown",
-                  Show.mm(plan.cutLengthMm()),
-                  Show.mm(plan.cutWidthMm()),
+                  mm(plan.cutLengthMm()),
+                  mm(plan.cutWidthMm()),
                   Show.percent(plan.strain())));
     }
     Verdict verdict = strain(board, plan, stretch, ComfortBand.limit(comfort, Wear.DAY));
@@ -81,8 +82,8 @@ public final class BandLength {
                 verdict == Verdict.NOT_MET && isBeyond(plan, stretch)
                     ? "garment.band.says-beyond"
                     : sentence(verdict),
-                Show.mm(plan.cutLengthMm()),
-                Show.mm(plan.cutWidthMm()),
+                mm(plan.cutLengthMm()),
+                mm(plan.cutWidthMm()),
                 Show.percent(plan.strain()),
                 Show.percent(stretch.percent())));
   }
@@ -136,5 +137,14 @@ public final class BandLength {
 
   private static String n(double value) {
     return Show.upTo(value, 2);
+  }
+
+  /** A tape and a cutter do no better than tenths. */
+  private static String tenth(double mm) {
+    return Show.upTo(mm, 1);
+  }
+
+  private static String mm(double mm) {
+    return Show.length(mm, Unit.MM);
   }
 }

@@ -36,7 +36,8 @@ public final class BandOverHead {
                 Message.of("garment.over.step-need"),
                 "need = 100 × (P − b) ÷ b, 0 when b ≥ P",
                 need == 0
-                    ? "%s ≥ %s: %s".formatted(n(bandMm), n(overMm), Show.percent(0))
+                    ? "%s ≥ %s: %s"
+                        .formatted(Show.upTo(bandMm, 1), Show.upTo(overMm, 1), Show.percent(0))
                     : LengthChange.inNumbers(bandMm, overMm))
             .result(Measured.of(need, Unit.PERCENT))
             .assume(Message.of("garment.assume.seam-follows"))
@@ -57,13 +58,19 @@ public final class BandOverHead {
             Message.of("garment.over.step-reach"),
             "reach = b × (1 + S ÷ 100)",
             "%s × (1 + %s ÷ 100) = %s, P = %s"
-                .formatted(n(bandMm), n(stretch.percent()), Show.mm(reach), Show.mm(overMm)))
+                .formatted(
+                    Show.upTo(bandMm, 1),
+                    n(stretch.percent()),
+                    Show.length(reach, Unit.MM),
+                    Show.length(overMm, Unit.MM)))
         .step(
             Message.of("garment.gauge.step-decide"),
             Decision.rule(),
             Decision.inNumbers(stretch.percent(), stretch.expanded(), need))
         .verdict(verdict)
-        .says(Message.of(sentence(verdict), Show.mm(reach), Show.mm(overMm)));
+        .says(
+            Message.of(
+                sentence(verdict), Show.length(reach, Unit.MM), Show.length(overMm, Unit.MM)));
   }
 
   private static String sentence(Verdict verdict) {

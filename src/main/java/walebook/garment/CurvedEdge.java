@@ -72,12 +72,17 @@ public final class CurvedEdge {
             .step(
                 Message.of("garment.curve.step-cap"),
                 "change = + d × θ",
-                "%s × %s = %s".formatted(n(d), Show.fixed(capTurn, 3), Show.mm(change(d, capTurn))))
+                "%s × %s = %s"
+                    .formatted(
+                        n(d), Show.fixed(capTurn, 3), Show.length(change(d, capTurn), Unit.MM)))
             .step(
                 Message.of("garment.curve.step-armhole"),
                 "change = − d × θ",
                 "−(%s × %s) = %s"
-                    .formatted(n(d), Show.fixed(armholeTurn, 3), Show.mm(-change(d, armholeTurn))))
+                    .formatted(
+                        n(d),
+                        Show.fixed(armholeTurn, 3),
+                        Show.length(-change(d, armholeTurn), Unit.MM)))
             .step(
                 Message.of("garment.curve.step-mismatch"),
                 "mismatch = d × (θ_cap + θ_armhole)",
@@ -86,7 +91,7 @@ public final class CurvedEdge {
                         n(d),
                         Show.fixed(capTurn, 3),
                         Show.fixed(armholeTurn, 3),
-                        Show.mm(mismatch)))
+                        Show.length(mismatch, Unit.MM)))
             .result(Measured.of(mismatch, Unit.MM))
             .verdict(mismatch == 0 ? Verdict.MET : Verdict.NOT_MET)
             .assume(Message.of("garment.assume.not-trimmed"))
@@ -97,8 +102,9 @@ public final class CurvedEdge {
     }
     return board.says(
         mismatch > 0
-            ? Message.of("garment.curve.says-larger", Show.mm(mismatch), Show.mm(d))
-            : Message.of("garment.curve.says-smaller", Show.mm(-mismatch), Show.mm(-d)));
+            ? Message.of("garment.curve.says-larger", Show.length(mismatch, Unit.MM), Show.mm(d))
+            : Message.of(
+                "garment.curve.says-smaller", Show.length(-mismatch, Unit.MM), Show.mm(-d)));
   }
 
   private static String n(double value) {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import walebook.quantity.Show;
+import walebook.quantity.Unit;
 import walebook.working.Message;
 import walebook.working.Verdict;
 
@@ -103,7 +104,7 @@ final class GarmentAdvice {
             Advice.Action.WIDEN_OPENING,
             "garment.advice.widen",
             edge,
-            Show.mm(opening.openingMm()),
+            Show.length(opening.openingMm(), Unit.MM),
             Show.mm(Math.ceil(opening.leastOpening(sure))));
       }
       otherLink(weakest.kind(), edge, Show.percent(opening.need()));

@@ -6,6 +6,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import walebook.problem.Answer;
 import walebook.quantity.Show;
+import walebook.quantity.Unit;
 import walebook.working.Message;
 import walebook.working.Source;
 import walebook.working.Step;
@@ -163,7 +164,7 @@ final class GarmentChecks {
         new Check(
             Check.Kind.OPENING,
             about,
-            sewn(answer.working(), plan.openingMm(), opening),
+            sewn(answer.working(), "O", plan.openingMm(), opening),
             answer.verdict(),
             plan,
             asked,
@@ -171,7 +172,8 @@ final class GarmentChecks {
   }
 
   /** The working, begun with what the allowance makes of the opening. */
-  private static Working sewn(Working working, @Nullable Double drawnMm, double sewnMm) {
+  private static Working sewn(
+      Working working, String sign, @Nullable Double drawnMm, double sewnMm) {
     if (drawnMm == null || drawnMm == sewnMm) {
       return working;
     }
@@ -179,8 +181,8 @@ final class GarmentChecks {
     steps.add(
         new Step(
             Message.of("garment.opening.step-sewn"),
-            "O: as drawn → as sewn",
-            Show.mm(drawnMm) + " → " + Show.mm(sewnMm)));
+            sign + ": as drawn → as sewn",
+            Show.length(drawnMm, Unit.MM) + " → " + Show.length(sewnMm, Unit.MM)));
     steps.addAll(working.steps());
     return new Working(
         working.name(),
@@ -206,17 +208,14 @@ final class GarmentChecks {
 
   private void band(BandChoice band) {
     String edge = Message.name(band.edge().sayKey());
+    Working length =
+        BandLength.of(band.plan(), band.place(), band.stretch(), rows.bandRatios(), rows.comfort());
+    Working flat = BandFlat.of(band.plan(), band.turn(), rows.bandFits());
+    checks.add(
+        Check.of(Check.Kind.BAND, Message.of("garment.check.band", edge), sewn(length, band)));
     checks.add(
         Check.of(
-            Check.Kind.BAND,
-            Message.of("garment.check.band", edge),
-            BandLength.of(
-                band.plan(), band.place(), band.stretch(), rows.bandRatios(), rows.comfort())));
-    checks.add(
-        Check.of(
-            Check.Kind.BAND_FLAT,
-            Message.of("garment.check.band-flat", edge),
-            BandFlat.of(band.plan(), band.turn(), rows.bandFits())));
+            Check.Kind.BAND_FLAT, Message.of("garment.check.band-flat", edge), sewn(flat, band)));
     Double over = band.overMm();
     if (over != null) {
       checks.add(
@@ -225,6 +224,16 @@ final class GarmentChecks {
               Message.of("garment.check.band-over", edge, name(band.over())),
               BandOverHead.of(band.plan().lengthMm(), over, band.stretch())));
     }
+  }
+
+  private Working sewn(Working working, BandChoice band) {
+    Double drawnMm =
+        question.openings().stream()
+            .filter(plan -> plan.edge() == band.edge())
+            .findFirst()
+            .map(OpeningPlan::openingMm)
+            .orElse(null);
+    return sewn(working, "N", drawnMm, band.plan().openingMm());
   }
 
   private static String name(Girth girth) {

@@ -39,7 +39,10 @@ public final class NecklineChange {
             .also(
                 after <= 0,
                 Problem.refuse(
-                    "girth.not-positive", Place.field("opening"), Show.mm(after), "560 mm"));
+                    "girth.not-positive",
+                    Place.field("opening"),
+                    Show.length(after, Unit.MM),
+                    "560 mm"));
     if (bandMm != null) {
       needs.positive("band-length", bandMm, "450 mm");
     }
@@ -59,7 +62,8 @@ public final class NecklineChange {
             .step(
                 Message.of("garment.neck.step"),
                 "N′ = N − θ × d",
-                "%s − %s × %s = %s".formatted(n(neckline), n(turn), n(d), Show.mm(after)))
+                "%s − %s × %s = %s"
+                    .formatted(n(neckline), n(turn), n(d), Show.length(after, Unit.MM)))
             .result(Measured.of(after, Unit.MM))
             .verdict(d == 0 ? Verdict.MET : Verdict.NOT_MET)
             .assume(Message.of("garment.assume.not-trimmed"))
@@ -83,8 +87,14 @@ public final class NecklineChange {
     }
     return board.says(
         d > 0
-            ? Message.of("garment.neck.says-smaller", Show.mm(neckline - after), Show.mm(after))
-            : Message.of("garment.neck.says-larger", Show.mm(after - neckline), Show.mm(after)));
+            ? Message.of(
+                "garment.neck.says-smaller",
+                Show.length(neckline - after, Unit.MM),
+                Show.length(after, Unit.MM))
+            : Message.of(
+                "garment.neck.says-larger",
+                Show.length(after - neckline, Unit.MM),
+                Show.length(after, Unit.MM)));
   }
 
   private static String n(double value) {

@@ -3,6 +3,7 @@ package walebook.act.decide;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import walebook.garment.AllowancePlan;
 import walebook.garment.BandChoice;
@@ -34,7 +35,7 @@ final class AskGarment {
 
   private static final double ARMHOLE_DEGREES = 170;
 
-  /** Usual allowances of a band (common practice). */
+  /** A usual allowance of a band, where the sheet tells none (common practice). */
   private static final double BAND_ALLOWANCE_MM = 6;
 
   private final GarmentSheet sheet;
@@ -81,7 +82,7 @@ final class AskGarment {
         kind.girths().stream().map(this::girth).toList(),
         kind.openings().stream().map(this::opening).toList(),
         allowance(),
-        bands());
+        kind.openings().stream().map(this::band).flatMap(Optional::stream).toList());
   }
 
   private GrainRound round() {
@@ -149,29 +150,37 @@ final class AskGarment {
             sleeve ? Math.toRadians(ARMHOLE_DEGREES) : 0);
   }
 
-  /** Bands are taken as cut from the garment's cloth, stretching the same way. */
-  private List<BandChoice> bands() {
-    List<BandChoice> bands = new ArrayList<>();
-    for (KindOpening wanted : kind.openings()) {
-      GarmentOpening opening = known(wanted);
-      if (opening != null) {
-        Double mm = opening.openingMm();
-        Double ratio = opening.bandRatio();
-        Double width = opening.bandWidthMm();
-        if (mm != null && ratio != null && width != null) {
-          bands.add(
-              new BandChoice(
-                  wanted.edge(),
-                  new BandPlan(mm, ratio, width, BAND_ALLOWANCE_MM, BAND_ALLOWANCE_MM),
-                  place(wanted.edge()),
-                  rows.turn(opening.shape()),
-                  cloth.of(round()),
-                  wanted.over(),
-                  body.get(wanted.over().key())));
-        }
-      }
+  /**
+   * Bands are taken as cut from the garment's cloth, stretching the same way, and are sewn to the
+   * opening as it comes out.
+   */
+  private Optional<BandChoice> band(KindOpening wanted) {
+    GarmentOpening known = known(wanted);
+    Double ratio = known == null ? null : known.bandRatio();
+    Double width = known == null ? null : known.bandWidthMm();
+    AllowancePlan allowance = allowance();
+    OpeningPlan plan = opening(wanted);
+    Double sewnMm = plan.sewnMm(allowance == null ? 0 : allowance.edgeGain());
+    if (sewnMm == null || ratio == null || width == null) {
+      return Optional.empty();
     }
-    return bands;
+    double joinMm = bandAllowanceMm();
+    return Optional.of(
+        new BandChoice(
+            wanted.edge(),
+            new BandPlan(sewnMm, ratio, width, joinMm, joinMm),
+            place(wanted.edge()),
+            plan.turn(),
+            cloth.of(round()),
+            wanted.over(),
+            plan.overMm()));
+  }
+
+  /** What is sewn on the garment is sewn on its bands. */
+  private double bandAllowanceMm() {
+    Double sewn = sheet.sewing().allowanceMm();
+    Double pattern = sheet.pattern().allowanceMm();
+    return sewn != null ? sewn : pattern != null ? pattern : BAND_ALLOWANCE_MM;
   }
 
   private static BandRatio.Place place(OpeningEdge edge) {

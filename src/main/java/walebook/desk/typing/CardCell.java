@@ -3,6 +3,8 @@ package walebook.desk.typing;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import org.jspecify.annotations.Nullable;
@@ -20,7 +22,7 @@ public final class CardCell {
   private final Runnable edited;
   private final UnaryOperator<String> whole;
   private String start = "";
-  private String hint = "";
+  private final ReadOnlyStringWrapper hint = new ReadOnlyStringWrapper(this, "hint", "");
   private @Nullable Problem found;
   private boolean forAll;
   private boolean settled;
@@ -61,7 +63,12 @@ public final class CardCell {
 
   /** What the book has, shown while the cell is empty. */
   public String hint() {
-    return hint;
+    return hint.get();
+  }
+
+  /** Moves when the card is saved, while its row stays on the screen. */
+  ReadOnlyStringProperty hintProperty() {
+    return hint.getReadOnlyProperty();
   }
 
   /** The problem to be shown in the cell, or null. */
@@ -109,7 +116,7 @@ public final class CardCell {
   /** Begins anew with what the card has; {@code book} is what the book has of it. */
   void begin(String first, String book) {
     start = first;
-    hint = book;
+    hint.set(book);
     forAll = false;
     settled = false;
     fill(first);

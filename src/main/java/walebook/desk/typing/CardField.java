@@ -79,7 +79,7 @@ final class CardField extends TableCell<CardRow, CardRow> {
     }
     field.setText(shown.text());
     field.textProperty().bindBidirectional(shown.textProperty());
-    field.setPromptText(shown.hint());
+    field.promptTextProperty().bind(shown.hintProperty());
     shown.problemProperty().addListener(told);
     show(shown.problemProperty().get());
     setGraphic(box);
@@ -90,6 +90,7 @@ final class CardField extends TableCell<CardRow, CardRow> {
     CardCell before = cell;
     if (before != null) {
       field.textProperty().unbindBidirectional(before.textProperty());
+      field.promptTextProperty().unbind();
       before.problemProperty().removeListener(told);
     }
   }
@@ -105,8 +106,6 @@ final class CardField extends TableCell<CardRow, CardRow> {
     pseudoClassStateChanged(ASKS, now != null && !now.refuses());
     String whose = of == null ? "" : of.name(model.session().namesHiddenProperty().get());
     field.setAccessibleText(whose + ", " + label + (says.isEmpty() ? "" : ". " + says));
-    CardCell mine = cell;
-    field.setPromptText(mine == null ? "" : mine.hint());
   }
 
   private void focusIfHere() {

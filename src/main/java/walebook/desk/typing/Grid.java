@@ -192,6 +192,11 @@ final class Grid {
     }
   }
 
+  /** The cards that are in the book and say otherwise than it does. */
+  List<CardRow> clashing() {
+    return rows.stream().filter(row -> row.state() == CardRow.State.CLASH).toList();
+  }
+
   /** Whether something on a card is only unlikely. */
   boolean asks() {
     return rows().stream()

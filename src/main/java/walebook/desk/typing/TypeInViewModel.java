@@ -262,19 +262,26 @@ public final class TypeInViewModel {
     if (saved.good() > 0) {
       session.changed();
     }
-    tell(saved.good(), saved.left());
-    goTo(saved.first());
+    List<CardRow> clashing = grid.clashing();
+    tell(saved.good(), saved.left(), clashing.size());
+    CardRow first = saved.first();
+    goTo(first == null && !clashing.isEmpty() ? clashing.get(0) : first);
   }
 
-  private void tell(int good, int left) {
-    if (good + left == 0) {
-      say(session.words().say("desk.typing.nothing"));
-    } else if (left == 0) {
-      say(session.words().say("desk.typing.saved", good));
-    } else {
-      String more = grid.asks() ? " " + session.words().say("desk.typing.unlikely") : "";
-      say(session.words().say("desk.typing.saved-some", good, left) + more);
+  private void tell(int good, int left, int clashing) {
+    List<String> says = new ArrayList<>();
+    if (left > 0) {
+      says.add(session.words().say("desk.typing.saved-some", good, left));
+      if (grid.asks()) {
+        says.add(session.words().say("desk.typing.unlikely"));
+      }
+    } else if (good > 0) {
+      says.add(session.words().say("desk.typing.saved", good));
     }
+    if (clashing > 0) {
+      says.add(session.words().say("desk.typing.clashing", clashing));
+    }
+    say(says.isEmpty() ? session.words().say("desk.typing.nothing") : String.join(" ", says));
   }
 
   /** To the field in the way; one that is folded away is shown first. */

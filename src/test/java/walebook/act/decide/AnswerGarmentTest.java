@@ -47,6 +47,8 @@ import walebook.record.StitchChoice;
 import walebook.record.TaughtPack;
 import walebook.record.TestPiece;
 import walebook.tables.SharedTables;
+import walebook.working.Message;
+import walebook.working.Step;
 import walebook.working.Verdict;
 
 /** A fitted top from real test pieces: girths, stretch and expected percentages worked by hand. */
@@ -102,6 +104,86 @@ class AnswerGarmentTest {
         .filter(each -> each.kind() == LinkKind.SEAM)
         .findFirst()
         .orElseThrow();
+  }
+
+  /** A crew neck of 520 mm with a band, crossed by two seams, on a pattern of 15 mm. */
+  private static GarmentSheet banded(Classroom room, @Nullable Double sewnMm, boolean trimmed) {
+    GarmentSheet bare = sheet(room, Grain.COURSE, 2.5, List.of());
+    return new GarmentSheet(
+        bare.id(),
+        bare.studentId(),
+        bare.name(),
+        bare.kind(),
+        bare.clothId(),
+        bare.grainRound(),
+        bare.wear(),
+        bare.pattern(),
+        new GarmentSewing(bare.sewing().stitch(), sewnMm, trimmed, false),
+        bare.girths(),
+        List.of(
+            new GarmentOpening("neckline", "head", 520.0, 2, "crew", 0.75, 20.0, List.of()),
+            new GarmentOpening("sleeve-hem", "hand", 220.0, 1, "straight", 0.9, 30.0, List.of())),
+        "",
+        Classroom.FRESH);
+  }
+
+  private static List<String> numbers(Check check) {
+    return check.working().steps().stream().map(Step::numbers).toList();
+  }
+
+  private static Check of(GarmentAnswers answers, Check.Kind kind, String edge) {
+    return answers.checks().stream()
+        .filter(each -> each.kind() == kind)
+        .filter(each -> each.about().args().contains(Message.name("garment.edge." + edge)))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /**
+   * By hand, from the formulas alone: sewn at 7 where the pattern has 15, d = 8. The neck turns by
+   * θ = 6 and two seams cross it: 520 − 6 × 8 + 2 × 2 × 8 = 504. b = 0.75 × 504 = 378, cut 378 + 2
+   * × 7 = 392 and 2 × 20 + 2 × 7 = 54 wide; flat at 1 − 20 × 6 ÷ 504 = 0.7619. A tube that one seam
+   * crosses: 220 + 2 × 1 × 8 = 236, b = 0.9 × 236 = 212.4, cut 226.4.
+   */
+  @Test
+  void aBandIsSewnToTheOpeningAsItComesOut() {
+    try (Classroom room = Classroom.in(folder.resolve("band.walebook"))) {
+      read(room, Grain.COURSE, 160);
+      GarmentAnswers answers = answer(room, banded(room, 7.0, false));
+      assertThat(numbers(of(answers, Check.Kind.OPENING, "neckline")))
+          .contains("520 mm → 504 mm", "100 × (571 − 504) ÷ 504 = 13.3 %");
+      assertThat(numbers(of(answers, Check.Kind.BAND, "neckline")))
+          .containsSequence(
+              "520 mm → 504 mm",
+              "0.75 × 504 = 378 mm",
+              "378 + 2 × 7 = 392 mm",
+              "2 × 20 + 2 × 7 = 54 mm",
+              "100 × (504 − 378) ÷ 378 = 33.3 %");
+      assertThat(numbers(of(answers, Check.Kind.BAND_FLAT, "neckline")))
+          .containsSequence(
+              "520 mm → 504 mm", "504 − 20 × 6 = 384 mm", "1 − 20 × 6 ÷ 504 = 0.7619");
+      // 100 × (571 − 378) ÷ 378; the cloth's own 60 %: 378 × 1.6 = 604.8.
+      assertThat(numbers(of(answers, Check.Kind.BAND_OVER, "neckline")))
+          .contains(
+              "100 × (571 − 378) ÷ 378 = 51.1 %", "378 × (1 + 60 ÷ 100) = 604.8 mm, P = 571 mm");
+      assertThat(numbers(of(answers, Check.Kind.BAND, "sleeve-hem")))
+          .containsSequence("220 mm → 236 mm", "0.9 × 236 = 212.4 mm", "212.4 + 2 × 7 = 226.4 mm");
+    }
+  }
+
+  /** Trimmed, all is sewn on the pattern's line: 0.75 × 520 = 390, and 7 mm is still sewn. */
+  @Test
+  void aTrimmedEdgeKeepsThePatternsOpeningForItsBand() {
+    try (Classroom room = Classroom.in(folder.resolve("band-trimmed.walebook"))) {
+      read(room, Grain.COURSE, 160);
+      GarmentAnswers trimmed = answer(room, banded(room, 7.0, true));
+      assertThat(numbers(of(trimmed, Check.Kind.BAND, "neckline")))
+          .startsWith("0.75 × 520 = 390 mm", "390 + 2 × 7 = 404 mm", "2 × 20 + 2 × 7 = 54 mm");
+      // Without a word on it the pattern's own 15 mm is sewn: 390 + 30 and 40 + 30.
+      GarmentAnswers asDrawn = answer(room, banded(room, null, false));
+      assertThat(numbers(of(asDrawn, Check.Kind.BAND, "neckline")))
+          .startsWith("0.75 × 520 = 390 mm", "390 + 2 × 15 = 420 mm", "2 × 20 + 2 × 15 = 70 mm");
+    }
   }
 
   private static final List<GarmentEdge> SEAM = List.of(new GarmentEdge("seam", null, null));

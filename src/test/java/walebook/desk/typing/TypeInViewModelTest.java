@@ -227,6 +227,20 @@ class TypeInViewModelTest {
       assertThat(model.rowSays(model.rows().get(0))).contains("The book has 150");
       model.save();
       assertThat(made.room.book.pieces().count(PieceFilter.ALL)).isEqualTo(1);
+      assertThat(model.noticeProperty().get().says())
+          .contains("say otherwise than the book: 1")
+          .doesNotContain("Nothing is typed");
+      assertThat(model.cursor().atProperty().get())
+          .as("at what differs")
+          .isEqualTo(new GridCursor.Spot(0, "end-length"));
+      type(model, 1, "end", "g");
+      type(model, 1, "end-length", "140");
+      model.save();
+      assertThat(model.noticeProperty().get().says())
+          .contains("Pieces saved: 1.", "say otherwise than the book: 1");
+      type(model, 0, "end-length", "150");
+      model.save();
+      assertThat(model.noticeProperty().get().says()).isEqualTo("Nothing is typed yet.");
     }
   }
 

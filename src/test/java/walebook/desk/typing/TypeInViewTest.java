@@ -2,11 +2,14 @@ package walebook.desk.typing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Objects;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.TextField;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -35,8 +38,8 @@ class TypeInViewTest {
   private TypeInView view;
 
   @Start
-  void start(Stage stage) {
-    made = PlannedClass.in(folder.resolve("a.walebook"), 1);
+  void start(Stage stage) throws IOException {
+    made = PlannedClass.in(Files.createTempDirectory(folder, "a").resolve("a.walebook"), 1);
     Session session = made.session(Worker.sameThread(), PlannedClass.OneFile.NONE);
     session.schoolClassProperty().set(made.room.schoolClass);
     model = new TypeInViewModel(session);
@@ -88,6 +91,26 @@ class TypeInViewTest {
     robot.sleep(200);
     Node first = Objects.requireNonNull(view.getScene().getFocusOwner());
     assertThat(first.localToScene(first.getBoundsInLocal()).getMinX()).isGreaterThanOrEqualTo(kept);
+  }
+
+  @Test
+  void whatWasJustSavedStandsGreyInItsRow(FxRobot robot) {
+    robot.interact(
+        () -> {
+          Objects.requireNonNull(model.rows().get(0).cell("end")).textProperty().set("g");
+          Objects.requireNonNull(model.rows().get(0).cell("end-length")).textProperty().set("150");
+        });
+    robot.interact(() -> model.cursor().go(0, "end-length"));
+    robot.interact(model::save);
+    robot.interact(view::layout);
+    WaitForAsyncUtils.waitForFxEvents();
+    robot.interact(() -> model.cursor().go(0, "end-length"));
+    WaitForAsyncUtils.waitForFxEvents();
+    assertThat(model.rows().get(0).isLogged()).isTrue();
+    Node here = Objects.requireNonNull(view.getScene().getFocusOwner());
+    assertThat(here).isInstanceOf(TextField.class);
+    assertThat(((TextField) here).getText()).isEmpty();
+    assertThat(((TextField) here).getPromptText()).isEqualTo("150");
   }
 
   /** Tables keep cells in hand that measure, or wait for other rows. */
