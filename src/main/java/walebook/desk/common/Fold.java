@@ -20,6 +20,7 @@ public final class Fold extends VBox {
   /** The same where the title changes. */
   public Fold(ObservableValue<String> title, Node content) {
     Button button = new Button();
+    button.setMnemonicParsing(false);
     button.getStyleClass().setAll("button", "fold-button");
     button.setOnAction(pressed -> open.set(!open.get()));
     button.accessibleTextProperty().bind(title);

@@ -32,6 +32,8 @@ public final class Segments<T> extends FlowPane {
     ToggleGroup group = new ToggleGroup();
     for (T each : all) {
       ToggleButton button = new Segment(name.apply(each));
+      // What people typed may have a low line, which is no sign for a key.
+      button.setMnemonicParsing(false);
       button.setMinWidth(Region.USE_PREF_SIZE);
       button.setToggleGroup(group);
       button.setSelected(each.equals(chosen.get()));

@@ -50,6 +50,7 @@ public final class StepsBar extends VBox {
       Words words, String key, ReadOnlyObjectProperty<StepBack.Offer> offer, KeyCombination keys) {
     Button button = new Button();
     button.getStyleClass().add("quiet");
+    button.setMnemonicParsing(false);
     button.setWrapText(true);
     button.setMaxWidth(Double.MAX_VALUE);
     button.textProperty().bind(offer.map(now -> words.say(key, now.says())).orElse(""));

@@ -204,6 +204,7 @@ final class CriteriaPane extends VBox {
 
   private Node box(Lesson lesson) {
     CheckBox box = new CheckBox(called(lesson));
+    box.setMnemonicParsing(false);
     box.setWrapText(true);
     box.setUserData(lesson);
     box.setOnAction(pressed -> model.tag(lesson, box.isSelected()));

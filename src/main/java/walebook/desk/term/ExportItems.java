@@ -44,6 +44,7 @@ final class ExportItems<K> extends TitledPane {
 
   private CheckBox box(ExportChoice.Item<K> item) {
     CheckBox box = new CheckBox(item.title());
+    box.setMnemonicParsing(false);
     box.setWrapText(true);
     box.maxWidthProperty().bind(boxes.widthProperty());
     box.selectedProperty().bindBidirectional(item.takenProperty());

@@ -25,6 +25,7 @@ final class PrivacyPane extends VBox {
     lines(lines, model.lines());
     Button take = new Button();
     take.setId("take-out");
+    take.setMnemonicParsing(false);
     take.textProperty()
         .bind(
             model

@@ -119,6 +119,9 @@ public final class WelcomeView extends StackPane {
                       report.lost(),
                       photos,
                       report.standIns())));
+      damage
+          .getChildren()
+          .add(Texts.text(words.say("desk.welcome.rescued-into", report.into()), "soft"));
       if (!report.lostPieces().isEmpty()) {
         damage
             .getChildren()

@@ -51,6 +51,13 @@ class SegmentsTest {
     assertThat(buttons).extracting(ToggleButton::isSelected).containsExactly(false, false, true);
   }
 
+  /** A low line in what people typed is shown, and no sign for a key. */
+  @Test
+  void whatIsTypedStandsAsItIs(FxRobot robot) {
+    assertThat(robot.lookup(".toggle-button").queryAllAs(ToggleButton.class))
+        .noneMatch(ToggleButton::isMnemonicParsing);
+  }
+
   /** Whoever presses one part after the other finds each where it was. */
   @Test
   void noButtonMovesWhenAnotherIsChosen(FxRobot robot) {
