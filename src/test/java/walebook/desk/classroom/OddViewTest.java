@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import javafx.geometry.Bounds;
+import javafx.scene.Group;
 import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -104,7 +106,14 @@ class OddViewTest {
     robot.interact(
         () -> {
           look.textSizeProperty().set(new TextSize(200));
-          requireNonNull(view.getScene()).getWindow().setWidth(BESIDE_LIST);
+          // Not by the window's own width: it is one for all tests and would keep it.
+          Scene wide = requireNonNull(view.getScene());
+          Stage stage = (Stage) wide.getWindow();
+          Parent place = wide.getRoot();
+          wide.setRoot(new Group());
+          Scene narrow = new Scene(place, BESIDE_LIST, 500);
+          look.dress(narrow);
+          stage.setScene(narrow);
         });
     open(robot);
     ScrollPane scroll = around(view);

@@ -51,7 +51,7 @@ class TablesFitTest {
     int tables = 0;
     for (ToggleButton part : parts) {
       robot.interact(part::fire);
-      WaitForAsyncUtils.waitFor(5, TimeUnit.SECONDS, demo.view::isAtRest);
+      WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, demo.view::isAtRest);
       WaitForAsyncUtils.waitForFxEvents();
       for (Node node : demo.view.lookupAll(".table-view")) {
         TableView<?> table = (TableView<?>) node;

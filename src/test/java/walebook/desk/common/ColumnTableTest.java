@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.atomic.AtomicReference;
 import javafx.geometry.Bounds;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
@@ -80,14 +81,19 @@ class ColumnTableTest {
   @Test
   void aTableIsHighEnoughForAWordThatIsWiderThanItsColumn(FxRobot robot) {
     ColumnTable<String> names = new ColumnTable<>();
+    AtomicReference<Stage> tall = new AtomicReference<>();
     robot.interact(
         () -> {
           names.wrapped("student", 11.5, each -> each);
           names.asHighAs(12);
           names.getItems().setAll(nCopies(5, "Wilhelmina-Annegret Featherstonehaugh-Oy"));
-          Scene scene = requireNonNull(table.getScene());
-          scene.getWindow().setHeight(900);
-          scene.setRoot(new VBox(names));
+          // A window of its own: that of the tests keeps a height once given.
+          Scene scene = new Scene(new VBox(names), 600, 900);
+          look.dress(scene);
+          Stage stage = new Stage();
+          stage.setScene(scene);
+          stage.show();
+          tall.set(stage);
         });
     WaitForAsyncUtils.waitForFxEvents();
     Bounds seen = names.localToScene(names.getLayoutBounds());
@@ -96,6 +102,7 @@ class ColumnTableTest {
             .map(each -> each.localToScene(each.getLayoutBounds()).getMaxY())
             .toList();
     assertThat(ends).hasSizeGreaterThanOrEqualTo(5).allMatch(each -> each < seen.getMaxY());
+    robot.interact(() -> requireNonNull(tall.get()).close());
   }
 
   /** 10 Feb, 2 May and 7 Mar: neither their words nor their first figures are in this order. */

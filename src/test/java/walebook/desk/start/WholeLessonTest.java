@@ -80,7 +80,8 @@ class WholeLessonTest {
     String counts =
         "Test pieces logged, of the plans and own ones: 3, by students: 1. Pulled: 3; not pulled,"
             + " or the pull set aside: 0.";
-    assertThat(robot.lookup(counts).tryQuery()).isPresent();
+    WaitForAsyncUtils.waitFor(
+        5, TimeUnit.SECONDS, () -> robot.lookup(counts).tryQuery().isPresent());
     // Rows come in their turns, a frame each.
     WaitForAsyncUtils.waitFor(
         5,
