@@ -77,7 +77,9 @@ final class SheetPane extends VBox {
 
   private FieldGroup garment(List<Cloth> cloths) {
     TypedField name = fields.plain("sheet-name");
-    IntoView.onceShown(name.field());
+    if (model.saved() == null) {
+      IntoView.onceShown(name.field());
+    }
     return new FieldGroup(words.say("desk.decide.sheet.garment"))
         .add(name, 18)
         .add(

@@ -61,11 +61,11 @@ final class LoadDay {
 
   MyDay of(UUID classId, UUID studentId) {
     MyPlan plan = MyPlan.of(book, classId, studentId);
+    OfLesson lessons = OfLesson.read(book, words, classId, today);
     List<PlanRow> rows = new ArrayList<>();
     for (MyPlan.Line line : plan.lines()) {
-      rows.add(row(rows.size() + 1, line));
+      rows.add(row(rows.size() + 1, line, lessons));
     }
-    OfLesson lessons = OfLesson.read(book, words, classId, today);
     PlannedPiece next = plan.next(lessons.inHand());
     return new MyDay(
         rows,
@@ -85,7 +85,7 @@ final class LoadDay {
         : words.say("desk.today.for-garment-of", lesson);
   }
 
-  private PlanRow row(int number, MyPlan.Line line) {
+  private PlanRow row(int number, MyPlan.Line line, OfLesson lessons) {
     TestPiece logged = line.logged();
     return new PlanRow(
         line.planned().id(),
@@ -99,7 +99,7 @@ final class LoadDay {
             line.planned().isForGarment()
                 ? words.say("desk.today.asks-garment", stitch(line.planned().asked()))
                 : stitch(line.planned().asked())),
-        logged == null ? "" : end(logged));
+        logged == null ? lessons.says(line.planned().lessonId()) : end(logged));
   }
 
   private NextPiece next(PlannedPiece planned, UUID classId, String ofLesson) {

@@ -28,7 +28,7 @@ final class PlanCard extends VBox {
     mark.getStyleClass().add("mark");
     VBox says = new VBox(Texts.text(words.say("desk.today.piece", row.number(), row.asks())));
     HBox.setHgrow(says, Priority.ALWAYS);
-    String below = row.isDone() ? row.code() + " · " + row.result() : row.code();
+    String below = row.result().isEmpty() ? row.code() : row.code() + " · " + row.result();
     says.getChildren().add(Texts.caption(below));
     Button act = new Button(words.say(row.isDone() ? "desk.today.look" : "desk.today.log-this"));
     act.getStyleClass().add("quiet");

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param loggedId what was sewn for it, or null
  * @param code as spoken
  * @param asks cloth and settings in words
- * @param result what became of it; empty while it is not logged
+ * @param result what became of it; before, of which other lesson it is, where it is of one
  */
 public record PlanRow(
     UUID plannedId, @Nullable UUID loggedId, int number, String code, String asks, String result) {

@@ -183,6 +183,10 @@ class TodayViewModelTest {
       NextPiece inHand = next(today);
       assertThat(inHand.plannedId()).isEqualTo(made.planned(0));
       assertThat(inHand.ofLesson()).isEmpty();
+      assertThat(Objects.requireNonNull(today.dayProperty().get()).plan())
+          .filteredOn(row -> row.plannedId().equals(left.id()))
+          .extracting(PlanRow::result)
+          .containsExactly("left over from the lesson First seams, 28 Sep 2026");
       for (int i = 0; i < 4; i++) {
         logged(made, made.plan.get(i));
       }
