@@ -194,7 +194,7 @@ public final class MendTestPiece {
   }
 
   private static void length(Map<PieceField, String> typed, PieceField field, @Nullable Double mm) {
-    put(typed, field, mm == null ? "" : Show.upTo(mm, 3) + " mm");
+    put(typed, field, mm == null ? "" : Show.upTo(mm, 5) + " mm");
   }
 
   private static String number(@Nullable Double value) {

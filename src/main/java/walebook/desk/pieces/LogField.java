@@ -28,6 +28,9 @@ import walebook.quantity.Unit;
  * until the field is left and goes as soon as it is mended.
  */
 public final class LogField {
+  /** A thirty-second of an inch has five. */
+  private static final int MOST_PLACES = 5;
+
   private final PieceField field;
   private final String label;
   private final Unit lengthUnit;
@@ -145,13 +148,19 @@ public final class LogField {
     return choices.stream().filter(each -> each.key().equals(key)).findFirst().orElse(null);
   }
 
+  /** As it stands where no short number of the label's unit is the very same length. */
   private String inUnit(String typed) {
-    Answer<Double> read = ReadNumber.length(typed, lengthUnit, Place.field(field.key()));
-    return read.isGood() ? number(read.value() / lengthUnit.inBase()) : typed;
+    Double mm = millimetres(typed);
+    if (mm == null) {
+      return typed;
+    }
+    String number = Show.upTo(mm / lengthUnit.inBase(), MOST_PLACES);
+    return mm.equals(millimetres(number)) ? number : typed;
   }
 
-  private String number(double value) {
-    return Show.upTo(value, lengthUnit == Unit.MM ? 1 : 2);
+  private @Nullable Double millimetres(String typed) {
+    Answer<Double> read = ReadNumber.length(typed, lengthUnit, Place.field(field.key()));
+    return read.isGood() ? read.value() : null;
   }
 
   private String understand(String typed) {

@@ -11,6 +11,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import walebook.act.piece.KeepDraft;
 import walebook.act.piece.PieceField;
 import walebook.book.PieceFilter;
@@ -21,6 +23,7 @@ import walebook.desk.common.Worker;
 import walebook.drawing.GaugeReading;
 import walebook.problem.Problem;
 import walebook.quantity.Unit;
+import walebook.record.BookInfo;
 import walebook.record.PullReading;
 import walebook.record.SeamEnd;
 import walebook.record.TestPiece;
@@ -375,5 +378,33 @@ class LogFormViewModelTest {
     assertThat(saved).isEmpty();
     assertThat(typing.askingProperty().get()).isFalse();
     assertThat(planned(0).entry().at(PieceField.END_LENGTH)).isEqualTo("900");
+  }
+
+  /** An eighth and a sixteenth of an inch, of 25.4 mm by definition, have four places. */
+  @ParameterizedTest
+  @EnumSource(names = {"MM", "CM", "INCH"})
+  void aPieceMendedInNothingStaysAsItWasInEveryUnit(Unit unit) {
+    BookInfo was = session.book().info();
+    session
+        .book()
+        .keep(
+            new BookInfo(
+                was.id(),
+                was.name(),
+                was.invented(),
+                unit,
+                was.stamp().next(session.clock().instant())));
+    LogFormViewModel typing = new LogFormViewModel(session, unit, saved::add);
+    typing.begin(planned(0));
+    typing.field(PieceField.GAUGE).textProperty().set("4 1/8 in");
+    typing.field(PieceField.EDGE_BEFORE).textProperty().set("3 1/16 in");
+    typing.field(PieceField.END).textProperty().set("held");
+    typing.field(PieceField.END_LENGTH).textProperty().set("155 mm");
+    typing.save();
+    typing.begin(Objects.requireNonNull(new LoadForm(session).mend(saved.get(0).id())));
+    typing.save();
+    TestPiece after = Objects.requireNonNull(session.book().pieces().find(saved.get(0).id()));
+    assertThat(after.measure().gaugeMm()).isEqualTo(104.775);
+    assertThat(after.measure().edgeBeforeMm()).isEqualTo(77.7875);
   }
 }
