@@ -64,6 +64,12 @@ public final class Counted {
     return counts.keySet().stream().max(Double::compare).orElse(null);
   }
 
+  /** How often a value came. */
+  public int times(double value) {
+    int[] count = counts.get(value == 0 ? Double.valueOf(0) : Double.valueOf(value));
+    return count == null ? 0 : count[0];
+  }
+
   /** Each value once, however often it came, in no order. */
   public DoubleStream different() {
     return counts.keySet().stream().mapToDouble(Double::doubleValue);
