@@ -31,7 +31,7 @@ final class FairJson {
     says.forEach(sentences::add);
     dots(json.putArray("best"), found.standouts().best(), found.standouts().photos());
     dots(json.putArray("worst"), found.standouts().worst(), found.standouts().photos());
-    dots(json.putArray("oddUnseen"), found.standouts().odd(), found.standouts().photos());
+    dots(json.putArray("oddUnseen"), found.standouts().unseen(), found.standouts().photos());
     if (tables != null) {
       ArrayNode single = json.putArray("factorByFactor");
       tables.single().forEach(one -> single.add(comparison(one)));

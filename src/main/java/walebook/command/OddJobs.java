@@ -114,7 +114,10 @@ final class OddJobs {
               each.mark() == null ? "–" : each.mark().mark().key(),
               words.say(OddFindings.of(each).get(0))));
     }
-    return table.toString();
+    return table
+        + System.lineSeparator()
+        + System.lineSeparator()
+        + words.say("command.say.odd-among");
   }
 
   /** On which cloth and, since a reading has no more to be known by, along which grain. */

@@ -69,8 +69,8 @@ final class ShowFair {
               codes(found.standouts().best()),
               codes(found.standouts().worst())));
     }
-    if (!found.standouts().odd().isEmpty()) {
-      parts.add(words.say("command.say.standouts-odd", codes(found.standouts().odd())));
+    if (!found.standouts().unseen().isEmpty()) {
+      parts.add(words.say("command.say.standouts-odd", codes(found.standouts().unseen())));
     }
     return String.join(System.lineSeparator().repeat(2), parts);
   }

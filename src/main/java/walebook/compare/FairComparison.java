@@ -161,7 +161,12 @@ public record FairComparison(
         Stream.concat(open.best.stream(), open.worst.stream())
             .filter(dot -> odd.contains(dot.pieceId()))
             .toList();
-    return new Standouts(rest.best, rest.worst, first, Map.of());
+    List<Dot> counted =
+        bestFirst().stream()
+            .filter(dot -> odd.contains(dot.pieceId()) && !first.contains(dot))
+            .toList();
+    List<Dot> unseen = Stream.concat(first.stream(), counted.stream()).toList();
+    return new Standouts(rest.best, rest.worst, first, unseen, Map.of());
   }
 
   private Standouts standouts(int each, List<Dot> all) {
@@ -175,7 +180,7 @@ public record FairComparison(
             .toList();
     List<Dot> last = new ArrayList<>(worse.subList(Math.max(0, worse.size() - each), worse.size()));
     Collections.reverse(last);
-    return new Standouts(last.isEmpty() ? List.of() : best, last, List.of(), Map.of());
+    return new Standouts(last.isEmpty() ? List.of() : best, last, List.of(), List.of(), Map.of());
   }
 
   /**
@@ -184,12 +189,18 @@ public record FairComparison(
    * @param best the best first
    * @param worst the worst first
    * @param odd odd ones that would be among them, to be looked at first
+   * @param unseen every odd one that counts in the comparison, those that would be among them first
    * @param photos keys of their photos, by piece; pieces without one are not in it
    */
   public record Standouts(
-      List<Dot> best, List<Dot> worst, List<Dot> odd, Map<UUID, List<UUID>> photos) {
+      List<Dot> best,
+      List<Dot> worst,
+      List<Dot> odd,
+      List<Dot> unseen,
+      Map<UUID, List<UUID>> photos) {
     public Standouts {
       odd = List.copyOf(odd);
+      unseen = List.copyOf(unseen);
       best = List.copyOf(best);
       worst = List.copyOf(worst);
       photos = Map.copyOf(photos);
@@ -200,7 +211,7 @@ public record FairComparison(
     }
 
     public Standouts with(Map<UUID, List<UUID>> found) {
-      return new Standouts(best, worst, odd, found);
+      return new Standouts(best, worst, odd, unseen, found);
     }
   }
 }

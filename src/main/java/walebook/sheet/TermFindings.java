@@ -71,7 +71,7 @@ public record TermFindings(
         ClothStretch.of(ReadingsThatCount.of(readings, readingsAside));
     TalliedComparison comparison =
         TalliedComparison.of(tally, CompareBySetting.USUAL, stretches, names);
-    OddLots odd = OddLots.of(tally, names, book.marks().all());
+    OddLots odd = OddLots.of(scan.whole(), names, book.marks().all());
     return new TermFindings(
         comparison,
         fair(tally, telling(comparison), stretches, names),

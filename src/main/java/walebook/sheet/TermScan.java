@@ -27,6 +27,7 @@ final class TermScan {
   private final TermChoice choice;
   private final LookOver look;
   private final LineTally tally;
+  private final LineTally others = new LineTally(Map.of());
   private final SeenValues values;
   private final ClassProgress.Logged logged;
   private final Coverage.Count coverage;
@@ -58,6 +59,7 @@ final class TermScan {
       planned.add(done.plannedId());
     }
     if (!chosen(done)) {
+      others.add(line);
       return;
     }
     tally.add(line);
@@ -82,6 +84,11 @@ final class TermScan {
   /** Of the chosen pieces. */
   LineTally tally() {
     return tally;
+  }
+
+  /** Of the chosen pieces and of the class's others. */
+  List<LineTally> whole() {
+    return List.of(tally, others);
   }
 
   /** What is logged in the chosen lessons, by anybody. */

@@ -26,7 +26,7 @@ public record Robust(
   /** Beyond this many robust standard deviations a reading is odd. */
   public static final double ODD = 3.5;
 
-  private static final double MAD_TO_SD = 1 / 0.6745;
+  static final double MAD_TO_SD = 1 / 0.6745;
   private static final double MEAN_DEVIATION_TO_SD = 1.253314;
 
   /** What a robust scale was taken from. */

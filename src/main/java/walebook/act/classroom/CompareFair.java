@@ -13,7 +13,6 @@ import walebook.compare.CompareFairly;
 import walebook.compare.FactorTables;
 import walebook.compare.FairComparison;
 import walebook.compare.FairQuestion;
-import walebook.compare.LineTally;
 import walebook.compare.MeasuringError;
 import walebook.compare.Names;
 import walebook.compare.Outcome;
@@ -80,19 +79,19 @@ public final class CompareFair {
             facts.names(),
             facts.setAside(),
             facts.measuring());
-    FairComparison.Standouts some = found.standouts(STANDOUTS, odd(facts, question.outcome()));
+    FairComparison.Standouts some =
+        found.standouts(STANDOUTS, odd(which, facts, question.outcome()));
     return new Found(found, some.with(book.photos().idsOf(some.pieceIds())));
   }
 
   /** Pieces whose value is odd and that nobody has looked at yet. */
-  private Set<UUID> odd(Facts facts, Outcome outcome) {
+  private Set<UUID> odd(Which which, Facts facts, Outcome outcome) {
     MarkedValue marked = outcome.marked();
     if (marked == null || outcome.isRate()) {
       return Set.of();
     }
-    LineTally tally = new LineTally(Map.of());
-    facts.lines().forEach(tally::add);
-    OddLots lots = OddLots.of(tally, facts.names(), book.marks().all());
+    List<ResultLine> whole = AskOdd.whole(book, which, facts.lines());
+    OddLots lots = OddLots.of(whole, facts.names(), book.marks().all());
     return facts.lines().stream()
         .flatMap(line -> lots.of(line).stream())
         .filter(odd -> odd.value() == marked && !odd.isLookedAt())

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import walebook.compare.LineTally;
 import walebook.compare.Names;
 import walebook.compare.alike.AlikeStudy;
 import walebook.compare.alike.Conditions;
@@ -45,10 +44,21 @@ public final class FindOdd {
    */
   public static List<OddReading> of(
       List<ResultLine> pieces, MeasureAlike alike, Names names, List<ValueMark> marks) {
+    return of(pieces, OddLots.of(pieces, names, marks), alike, names, marks);
+  }
+
+  /**
+   * The same of some of the pieces, held against all that their class sewed alike.
+   *
+   * @param lots of all that the class sewed
+   */
+  public static List<OddReading> of(
+      List<ResultLine> pieces,
+      OddLots lots,
+      MeasureAlike alike,
+      Names names,
+      List<ValueMark> marks) {
     FindOdd find = new FindOdd(names, marks);
-    LineTally tally = new LineTally(Map.of());
-    pieces.forEach(tally::add);
-    OddLots lots = OddLots.of(tally, names, marks);
     pieces.forEach(piece -> find.found.addAll(lots.of(piece)));
     alike.studies().forEach(study -> find.study(study, otherGrains(study, alike)));
     find.found.sort(

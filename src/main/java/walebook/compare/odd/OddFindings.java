@@ -1,5 +1,6 @@
 package walebook.compare.odd;
 
+import static walebook.compare.odd.OddReading.Reason.FAR_FROM_EXPECTED;
 import static walebook.compare.odd.OddReading.Reason.FAR_FROM_MIDDLE;
 
 import java.util.ArrayList;
@@ -21,6 +22,7 @@ public final class OddFindings {
       says.add(
           switch (reason) {
             case FAR_FROM_MIDDLE -> far(odd);
+            case FAR_FROM_EXPECTED -> expected(odd);
             case AS_OTHER_GRAIN ->
                 Message.of("compare.odd.other-grain", shown(odd.value(), odd.number()));
             case BEYOND_LIMIT -> Message.of("compare.odd.limit", shown(odd.value(), odd.number()));
@@ -35,7 +37,18 @@ public final class OddFindings {
   public static @Nullable Message rule(OddReading odd) {
     Double z = odd.z();
     Double median = odd.median();
-    if (z == null || median == null || !odd.reasons().contains(FAR_FROM_MIDDLE)) {
+    if (z == null || median == null) {
+      return null;
+    }
+    if (odd.reasons().contains(FAR_FROM_EXPECTED)) {
+      return Message.of(
+          "compare.odd.rule-expected",
+          Show.fixed(Math.abs(z), 1),
+          shown(odd.value(), median),
+          String.valueOf(odd.among()),
+          Show.fixed(Robust.ODD, 1));
+    }
+    if (!odd.reasons().contains(FAR_FROM_MIDDLE)) {
       return null;
     }
     return Message.of(
@@ -44,6 +57,18 @@ public final class OddFindings {
         shown(odd.value(), median),
         String.valueOf(odd.among()),
         Show.fixed(Robust.ODD, 1));
+  }
+
+  private static Message expected(OddReading odd) {
+    OddReading.Mostly mostly = odd.mostly();
+    String number = shown(odd.value(), odd.number());
+    return mostly == null
+        ? Message.of("compare.odd.limit", number)
+        : Message.of(
+            "compare.odd.far-expected",
+            number,
+            figure(odd.value(), mostly.least()),
+            shown(odd.value(), mostly.greatest()));
   }
 
   private static Message far(OddReading odd) {

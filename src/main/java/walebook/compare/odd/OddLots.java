@@ -1,8 +1,10 @@
 package walebook.compare.odd;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -19,12 +21,18 @@ import walebook.record.SeamEnd;
 import walebook.record.SetTo;
 import walebook.record.ValueMark;
 import walebook.statistics.Counted;
-import walebook.statistics.Robust;
 
 /** What like pieces came to, lot by lot, so that any one piece can be held against its like. */
 public final class OddLots {
-  private static final int FEWEST = 5;
-  private static final List<Factor> ALIKE =
+  /** Pieces that differ in any of these are never held against each other. */
+  private static final List<Factor> KIND =
+      List.of(Factor.CLOTH, Factor.GRAIN, Factor.STITCH, Factor.HEM_METHOD, Factor.STABILISER);
+
+  /** How the machine was set: what a value hangs on, beside hands and luck. */
+  private static final List<Factor> SET =
+      List.of(Factor.WIDTH, Factor.LENGTH, Factor.NEEDLE, Factor.FEED, Factor.PRESSURE);
+
+  private static final List<Factor> SHOWN =
       List.of(
           Factor.CLOTH,
           Factor.GRAIN,
@@ -33,95 +41,87 @@ public final class OddLots {
           Factor.LENGTH,
           Factor.HEM_METHOD,
           Factor.STABILISER);
-  private static final List<Factor> NEARLY_ALIKE =
-      List.of(Factor.CLOTH, Factor.GRAIN, Factor.STITCH);
   private static final List<MarkedValue> OF_PIECES =
       List.of(MarkedValue.SEAM_STRETCH, MarkedValue.EDGE_CHANGE, MarkedValue.GRADE);
 
   private final Names names;
   private final Map<Key, ValueMark> marks = new HashMap<>();
-  private final Map<Levels, Lot> lots = new ConcurrentHashMap<>();
+  private final Map<Kind, Kin> kin = new ConcurrentHashMap<>();
 
   /** Spelling a setting's levels out is slow, and asked for with every piece. */
-  private final Map<SetTo, Like> bySetting = new ConcurrentHashMap<>();
+  private final Map<InClass, Like> bySetting = new ConcurrentHashMap<>();
 
   private record Key(MarkedValue value, UUID targetId) {}
 
-  /** The values of like pieces. */
-  private static final class Lot {
-    private final Counted values = new Counted();
-    private @Nullable Robust robust;
+  private record InClass(UUID classId, SetTo setTo) {}
 
-    /** Null where they are too few to say what is usual. */
-    @Nullable Robust robust() {
-      if (robust == null && values.n() >= FEWEST) {
-        robust = Robust.of(values);
-      }
-      return robust;
-    }
-  }
+  /** A seam that held is compared with others that held: their ends mean another thing. */
+  private record Kind(UUID classId, MarkedValue value, boolean held, List<String> levels) {}
 
-  /** The lots of one setting: those set alike, and those nearly alike. */
+  /** The lots of one setting. */
   private static final class Like {
-    private final Map<MarkedValue, Lot> same = new EnumMap<>(MarkedValue.class);
-    private final Map<MarkedValue, Lot> near = new EnumMap<>(MarkedValue.class);
-    private final Lot sameHeld;
-    private final Lot nearHeld;
+    private final Map<MarkedValue, Kin.Lot> lots = new EnumMap<>(MarkedValue.class);
+    private final Kin.Lot held;
 
     Like(OddLots all, ResultLine piece) {
       for (MarkedValue value : OF_PIECES) {
-        same.put(value, all.lot(piece, value, false, ALIKE));
-        near.put(value, all.lot(piece, value, false, NEARLY_ALIKE));
+        lots.put(value, all.lot(piece, value, false));
       }
-      sameHeld = all.lot(piece, MarkedValue.SEAM_STRETCH, true, ALIKE);
-      nearHeld = all.lot(piece, MarkedValue.SEAM_STRETCH, true, NEARLY_ALIKE);
+      held = all.lot(piece, MarkedValue.SEAM_STRETCH, true);
     }
 
-    Lot same(MarkedValue value, boolean held) {
-      return held ? sameHeld : Objects.requireNonNull(same.get(value));
-    }
-
-    Lot near(MarkedValue value, boolean held) {
-      return held ? nearHeld : Objects.requireNonNull(near.get(value));
-    }
-
-    /** Those set alike; where they are too few, those nearly alike. */
-    Lot lot(MarkedValue value, boolean held) {
-      Lot alike = same(value, held);
-      return alike.values.n() < FEWEST ? near(value, held) : alike;
+    Kin.Lot lot(MarkedValue value, boolean ofHeld) {
+      return ofHeld ? held : Objects.requireNonNull(lots.get(value));
     }
   }
-
-  /** A seam that held is compared with others that held: their ends mean another thing. */
-  private record Levels(MarkedValue value, boolean held, List<Factor> by, List<String> levels) {}
 
   private OddLots(Names names, List<ValueMark> marks) {
     this.names = names;
     marks.forEach(each -> this.marks.put(new Key(each.value(), each.targetId()), each));
   }
 
-  private Lot lot(ResultLine piece, MarkedValue value, boolean held, List<Factor> by) {
-    List<String> levels = by.stream().map(factor -> factor.level(piece)).toList();
-    return lots.computeIfAbsent(new Levels(value, held, by, levels), key -> new Lot());
+  private Kin.Lot lot(ResultLine piece, MarkedValue value, boolean held) {
+    Kind kind = new Kind(piece.classId(), value, held, levels(piece, KIND));
+    return kin.computeIfAbsent(kind, key -> new Kin(value)).lot(levels(piece, SET));
+  }
+
+  private static List<String> levels(ResultLine piece, List<Factor> of) {
+    return of.stream().map(factor -> factor.level(piece)).toList();
   }
 
   private Like like(ResultLine piece) {
-    return bySetting.computeIfAbsent(piece.setTo(), set -> new Like(this, piece));
+    InClass setting = new InClass(piece.classId(), piece.setTo());
+    return bySetting.computeIfAbsent(setting, key -> new Like(this, piece));
+  }
+
+  /**
+   * Lots of all the pieces of one or several classes, each class by itself.
+   *
+   * @param pieces all that the classes sewed, so that a value is odd or not whatever is asked
+   * @param marks the book's marks
+   */
+  public static OddLots of(List<ResultLine> pieces, Names names, List<ValueMark> marks) {
+    Map<UUID, LineTally> byClass = new LinkedHashMap<>();
+    for (ResultLine each : pieces) {
+      byClass.computeIfAbsent(each.classId(), key -> new LineTally(Map.of())).add(each);
+    }
+    return of(byClass.values(), names, marks);
   }
 
   /**
    * Lots of the pieces that were tallied, those set aside among them.
    *
+   * @param tallies all that a class sewed; each of pieces of one class alone
    * @param marks the book's marks
    */
-  public static OddLots of(LineTally tally, Names names, List<ValueMark> marks) {
+  public static OddLots of(Collection<LineTally> tallies, Names names, List<ValueMark> marks) {
     OddLots lots = new OddLots(names, marks);
-    for (MarkedValue value : OF_PIECES) {
+    for (LineTally tally : tallies) {
       for (SettingTally each : tally.settings()) {
-        lots.add(each, value, false);
-        if (value == MarkedValue.SEAM_STRETCH) {
-          lots.add(each, value, true);
+        for (MarkedValue value : OF_PIECES) {
+          lots.add(each, value, false);
         }
+        lots.add(each, MarkedValue.SEAM_STRETCH, true);
       }
     }
     return lots;
@@ -130,9 +130,7 @@ public final class OddLots {
   private void add(SettingTally tally, MarkedValue value, boolean held) {
     Counted values = tally.all(value, held);
     if (!values.isEmpty()) {
-      Like like = like(tally.first());
-      like.same(value, held).values.addAll(values);
-      like.near(value, held).values.addAll(values);
+      like(tally.first()).lot(value, held).addAll(values);
     }
   }
 
@@ -168,8 +166,7 @@ public final class OddLots {
     if (Double.isNaN(number)) {
       return false;
     }
-    Robust robust = of.lot(value, held).robust();
-    return Limits.beyond(value, number) || (robust != null && isFar(robust, number, value));
+    return Limits.beyond(value, number) || of.lot(value, held).isFar(number);
   }
 
   private static @Nullable Double number(ResultLine piece, MarkedValue value) {
@@ -183,16 +180,19 @@ public final class OddLots {
 
   private @Nullable OddReading of(ResultLine piece, MarkedValue value, double number, Like of) {
     boolean held = value == MarkedValue.SEAM_STRETCH && piece.end() == SeamEnd.HELD;
-    Lot like = of.lot(value, held);
-    Robust robust = like.robust();
-    boolean far = robust != null && isFar(robust, number, value);
+    Kin.Lot like = of.lot(value, held);
+    boolean far = like.isFar(number);
     boolean beyond = Limits.beyond(value, number);
     if (!far && !beyond) {
       return null;
     }
     List<OddReading.Reason> reasons = new ArrayList<>();
-    if (far) {
-      reasons.add(OddReading.Reason.FAR_FROM_MIDDLE);
+    Usual usual = like.usual();
+    if (far && usual != null) {
+      reasons.add(
+          usual.expected()
+              ? OddReading.Reason.FAR_FROM_EXPECTED
+              : OddReading.Reason.FAR_FROM_MIDDLE);
     }
     if (beyond) {
       reasons.add(OddReading.Reason.BEYOND_LIMIT);
@@ -204,22 +204,16 @@ public final class OddLots {
         shown(piece),
         names.of(piece.studentId()),
         number,
-        robust == null ? null : robust.median(),
-        like.values.n(),
-        robust == null ? null : OddReading.Mostly.of(robust, like.values.different()),
-        robust == null ? null : robust.z(number),
+        usual == null ? null : usual.middle(),
+        usual == null ? like.size() : usual.among(),
+        usual == null ? null : usual.mostly(),
+        usual == null || usual.scale() == 0 ? null : usual.z(number),
         reasons,
         marks.get(new Key(value, piece.pieceId())));
   }
 
-  /** Beyond what chance and what reading alone would bring. */
-  static boolean isFar(Robust robust, double number, MarkedValue value) {
-    double away = Math.abs(number - robust.median());
-    return robust.isOdd(number) && away > Limits.readingAlone(value);
-  }
-
   private List<String> shown(ResultLine piece) {
-    return ALIKE.stream()
+    return SHOWN.stream()
         .map(factor -> names.show(factor, factor.level(piece)))
         .filter(level -> !level.isEmpty())
         .toList();

@@ -45,9 +45,13 @@ public record OddReading(
 
     /** Of values whose robust scale is known; the median is among them or lies between two. */
     static Mostly of(Robust robust, DoubleStream values) {
+      return of(robust.median(), robust.scale(), values);
+    }
+
+    static Mostly of(double middle, double scale, DoubleStream values) {
       DoubleSummaryStatistics near =
           values
-              .filter(each -> Math.abs(each - robust.median()) <= USUAL_SPREADS * robust.scale())
+              .filter(each -> Math.abs(each - middle) <= USUAL_SPREADS * scale)
               .summaryStatistics();
       return new Mostly(near.getMin(), near.getMax());
     }
@@ -57,6 +61,8 @@ public record OddReading(
   public enum Reason {
     /** Far from the middle of its like, by median and MAD. */
     FAR_FROM_MIDDLE,
+    /** Far from what pieces that differ in how the machine was set lead one to expect. */
+    FAR_FROM_EXPECTED,
     /** Far from its like, and no odd one among readings of its cloth along another grain. */
     AS_OTHER_GRAIN,
     /** Beyond what can be expected of any piece or cloth. */

@@ -31,6 +31,9 @@ import walebook.words.Words;
 
 /** Which settings work, and how sure are we: compared with allowance for who sewed what. */
 public final class FairViewModel extends AskingModel<FairFound> {
+  /** More than these make no sentence. */
+  private static final int MOST_NAMED = 6;
+
   private static final double LEAST_SHOWN = 0.001;
 
   public FairViewModel(FiltersViewModel filters) {
@@ -106,8 +109,12 @@ public final class FairViewModel extends AskingModel<FairFound> {
     List<String> says = new ArrayList<>();
     FairFindings.of(comparison, levels -> drawn.setting(comparison.factors(), levels))
         .forEach(each -> says.add(words.say(each)));
-    if (!found.standouts().odd().isEmpty()) {
-      says.add(words.say("desk.class.fair.odd", codes(found.standouts().odd())));
+    List<Dot> unseen = found.standouts().unseen();
+    if (unseen.size() > MOST_NAMED) {
+      String some = codes(unseen.subList(0, MOST_NAMED));
+      says.add(words.say("desk.class.fair.odd-many", unseen.size(), some));
+    } else if (!unseen.isEmpty()) {
+      says.add(words.say("desk.class.fair.odd", codes(unseen)));
     }
     String same = new SettingWords(words).same(comparison.same());
     return new FairFound(

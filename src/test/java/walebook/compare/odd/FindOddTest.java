@@ -63,6 +63,49 @@ class FindOddTest {
         .isEqualTo("Far from the others like it: 1 where they are mostly 4.");
   }
 
+  /** A wider stitch gives later than all the narrow ones: that is the setting, and no slip. */
+  @Test
+  void aBetterSettingIsNoOddReading() {
+    MadeClass made =
+        new MadeClass()
+            .gave("Ada", 1, 41, 43, 45, 40)
+            .gave("Bo", 2, 44, 46, 48, 50)
+            .gave("Cy", 3, 96, 98, 94);
+    assertThat(odd(made)).isEmpty();
+    assertThat(odd(made.gave("Di", 4, 140))).isEmpty();
+  }
+
+  /** Too few of one setting, but the others tell what it comes to: 52, and one reads 152. */
+  @Test
+  void aSlipAmongFewOfItsSettingIsFoundByTheOthers() {
+    MadeClass made =
+        new MadeClass()
+            .gave("Ada", 1, 40, 42, 41, 43)
+            .gave("Bo", 2, 51, 152, 52, 53)
+            .gave("Cy", 3, 61, 63, 60, 62);
+    List<OddReading> found = odd(made);
+    assertThat(found).extracting(OddReading::number).containsExactly(152.0);
+    assertThat(found.get(0).reasons()).containsExactly(OddReading.Reason.FAR_FROM_EXPECTED);
+    assertThat(found.get(0).median()).isCloseTo(52.0, within(1.0));
+    assertThat(Words.english().say(OddFindings.of(found.get(0)).get(0)))
+        .startsWith("Far from what such a setting comes to by the others of its cloth and stitch:");
+    assertThat(Words.english().say(requireNonNull(OddFindings.rule(found.get(0)))))
+        .contains("which 12 of its cloth and stitch lead one to expect");
+  }
+
+  /** Other hems and other cloths are another thing, and so are other classes. */
+  @Test
+  void anotherClothOrStitchTellsNothing() {
+    MadeClass made =
+        new MadeClass()
+            .gave("Ada", 2, 40, 41, 42, 43, 44, 45)
+            .with("overlock")
+            .gave("Ada", 2, 98, 99)
+            .onCloth("Soft rib")
+            .gave("Ada", 2, 140, 141);
+    assertThat(odd(made)).isEmpty();
+  }
+
   @Test
   void whatIsMarkedStandsLast() {
     ResultLine cy = slip().lines().get(6);

@@ -5,12 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-import walebook.compare.LineTally;
 import walebook.compare.MadeClass;
 import walebook.record.Mark;
 import walebook.record.MarkedValue;
@@ -45,9 +43,7 @@ class SeenValuesTest {
   }
 
   private static OddLots lots(MadeClass made, List<ValueMark> marks) {
-    LineTally tally = new LineTally(Map.of());
-    made.lines().forEach(tally::add);
-    return OddLots.of(tally, made.names(), marks);
+    return OddLots.of(made.lines(), made.names(), marks);
   }
 
   private static int seen(MadeClass made, OddLots lots, List<ValueMark> marks) {
