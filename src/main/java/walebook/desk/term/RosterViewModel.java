@@ -128,7 +128,7 @@ public final class RosterViewModel {
     }
   }
 
-  /** Adds the typed names. */
+  /** Adds the typed names; those that can't be stay in the field with the reason. */
   public void add() {
     SchoolClass of = session.schoolClassProperty().get();
     String typed = names.text("students");
@@ -137,10 +137,14 @@ public final class RosterViewModel {
     }
     session.run(
         progress -> enrol.enrol(of.id(), typed),
-        added -> {
-          names.put(Map.of());
-          session.changed();
-          say("desk.term.roster.added", added.size());
+        enrolled -> {
+          names.put(Map.of("students", enrolled.passedOver()));
+          names.show(enrolled.problems());
+          notice.set(Notice.NONE);
+          if (!enrolled.added().isEmpty()) {
+            session.changed();
+            say("desk.term.roster.added", enrolled.added().size());
+          }
         });
   }
 

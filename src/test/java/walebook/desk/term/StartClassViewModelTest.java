@@ -15,6 +15,7 @@ import walebook.desk.Sessions;
 import walebook.quantity.Unit;
 import walebook.record.SchoolClass;
 import walebook.record.Student;
+import walebook.words.Words;
 
 class StartClassViewModelTest {
   @TempDir Path folder;
@@ -32,6 +33,14 @@ class StartClassViewModelTest {
       StartClassViewModel model = new StartClassViewModel(Sessions.of(book), begun::add);
       model.fields().field("class-name").text().set("Tuesday evening");
       model.fields().field("students").text().set("Ada Pier\n\nBo Quay\nada  pier");
+      model.start();
+      assertThat(begun).as("nobody is left out in silence").isEmpty();
+      assertThat(
+              Words.english()
+                  .sayAtField(
+                      Objects.requireNonNull(model.fields().field("students").problem().get())))
+          .startsWith("ada pier: on the list already");
+      model.fields().field("students").text().set("Ada Pier\n\nBo Quay\n");
       model.start();
       assertThat(begun).hasSize(1);
       assertThat(book.enrolments().studentsOf(begun.get(0).id()))
