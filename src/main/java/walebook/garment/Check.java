@@ -56,6 +56,38 @@ public record Check(
     Objects.requireNonNull(verdict, "verdict");
   }
 
+  /**
+   * What it comes to in words that tell no girth of a body: whole where no number of it would,
+   * otherwise only how it comes out.
+   */
+  public Message saysWithoutGirths() {
+    Message says = working.says();
+    boolean whole =
+        !kind.tellsBody()
+            || kind == Kind.ALLOWANCE
+            || kind == Kind.WAY
+            || (verdict == Verdict.NOT_KNOWN && says.args().isEmpty());
+    return whole ? says : Message.of(kind == Kind.USED ? used() : passes());
+  }
+
+  private String used() {
+    return switch (verdict) {
+      case MET -> "garment.kept.used-met";
+      case TOO_CLOSE -> "garment.kept.used-close";
+      case NOT_MET -> "garment.kept.used-not-met";
+      case NOT_KNOWN -> "garment.kept.used-unknown";
+    };
+  }
+
+  private String passes() {
+    return switch (verdict) {
+      case MET -> "garment.kept.passes-met";
+      case TOO_CLOSE -> "garment.kept.passes-close";
+      case NOT_MET -> "garment.kept.passes-not-met";
+      case NOT_KNOWN -> "garment.kept.passes-unknown";
+    };
+  }
+
   /** A check without an opening; a working without a verdict counts as not known. */
   static Check of(Kind kind, Message about, Working working) {
     Verdict verdict = working.verdict();

@@ -1,6 +1,7 @@
 package walebook.garment;
 
 import java.util.List;
+import walebook.working.Verdict;
 
 /**
  * What is asked of an opening.
@@ -41,5 +42,16 @@ public record OpeningQuestion(
   /** The smallest opening whose need a capacity meets: P ÷ (1 + (capacity − margin) ÷ 100). */
   public double leastOpening(double capacityPercent) {
     return Ease.leastFinished(overMm, Math.max(0, capacityPercent - marginPoints));
+  }
+
+  /** Whether every link is known to reach the demand, with or without the margin. */
+  boolean passesBare() {
+    double demand = demand();
+    return links.stream().allMatch(link -> link.verdict(demand) == Verdict.MET);
+  }
+
+  /** Whether something that goes round the edge is reckoned only. */
+  boolean isReckoned() {
+    return links.stream().anyMatch(link -> link.basis() == Link.Basis.MODEL);
   }
 }

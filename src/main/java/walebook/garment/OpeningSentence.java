@@ -18,6 +18,15 @@ final class OpeningSentence {
     String reach = Show.percent(weakest.percent());
     String demand = Show.percent(question.demand());
     String margin = Show.upTo(question.marginPoints(), 1);
+    if (verdict == Verdict.NOT_MET && question.passesBare()) {
+      return Message.of(
+          question.isReckoned() ? "garment.opening.bare-reckoned" : "garment.opening.bare",
+          need,
+          reach,
+          demand,
+          margin,
+          Message.name(weakest.kind().sayKey()));
+    }
     return switch (weakest.kind()) {
       case CLOTH -> Message.of(pick(verdict, CLOTH), need, reach, demand, margin);
       case SEAM -> Message.of(pick(verdict, SEAM), need, reach, demand, margin);

@@ -81,9 +81,10 @@ public final class Overlocker {
                     n(d),
                     Show.fixed(Math.toRadians(capDegrees), 3),
                     Show.fixed(Math.toRadians(armholeDegrees), 3),
-                    Show.mm(mismatch)));
+                    Show.length(mismatch, Unit.MM)));
     return board.says(
-        Message.of("garment.overlocker.says", Show.mm(d), Show.mm(girth), Show.mm(mismatch)));
+        Message.of(
+            "garment.overlocker.says", Show.mm(d), Show.mm(girth), Show.length(mismatch, Unit.MM)));
   }
 
   private static Working tooNarrow(

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import walebook.words.Words;
 import walebook.working.Verdict;
 
 class OpeningTest {
@@ -30,6 +31,33 @@ class OpeningTest {
         opening(CLOTH, Link.gave(LinkKind.HEM, 20, 0.5, 3, 3), Link.unknown(LinkKind.SEAM));
     assertThat(answer.verdict()).isEqualTo(Verdict.NOT_MET);
     assertThat(Objects.requireNonNull(answer.weakest()).kind()).isEqualTo(LinkKind.HEM);
+  }
+
+  /** By hand: 601 over 500 mm asks for 20.2 % bare, 30.2 % with the margin of 10 points. */
+  @Test
+  void whatPassesWithoutTheMarginIsSaidToPass() {
+    Words words = Words.english();
+    for (LinkKind kind : LinkKind.values()) {
+      Opening little = opening(Link.gave(kind, 25, 0.5, 3, 3));
+      assertThat(little.verdict()).isEqualTo(Verdict.NOT_MET);
+      assertThat(words.say(little.working().says()))
+          .startsWith("Not met: it passes, but without 10 points to spare")
+          .contains("by 20.2 % to pass, by 30.2 % with them", "stretches by 25.0 %")
+          .doesNotContain("[", "{");
+      // 20.5 − 1.0 is under 20.2: not even that is certain.
+      assertThat(words.say(opening(Link.gave(kind, 20.5, 0.5, 3, 3)).working().says()))
+          .startsWith("Not met: it must stretch by 20.2 % to pass");
+    }
+    Opening partly =
+        opening(Link.gave(LinkKind.HEM, 25, 0.5, 3, 3), Link.unknown(LinkKind.SEAM), CLOTH);
+    assertThat(words.say(partly.working().says()))
+        .as("of the seam nothing is known")
+        .startsWith("Not met: it must stretch");
+    Opening reckoned =
+        opening(Link.gave(LinkKind.HEM, 25, 0.5, 3, 3), Link.model(LinkKind.SEAM, 50), CLOTH);
+    assertThat(words.say(reckoned.working().says()))
+        .as("of the seam nothing is sewn")
+        .startsWith("Not met: as far as is reckoned it passes, but without 10 points to spare");
   }
 
   @Test

@@ -147,7 +147,7 @@ final class GatherExtras {
               cloth == null ? "" : cloth.name(),
               words.say(check.about()),
               words.say(VerdictMark.key(check.verdict())),
-              kept ? "" : words.say(check.working().says())));
+              words.say(kept ? check.saysWithoutGirths() : check.working().says())));
     }
     return rows;
   }

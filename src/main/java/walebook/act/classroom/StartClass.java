@@ -55,6 +55,7 @@ public final class StartClass {
           Problem.refuse(
               "date.before-start", Place.field("term-ends"), typed.endsOn(), startsOn.toString()));
     }
+    problems.addAll(EnrolStudents.twice(typed.students()));
     if (!problems.isEmpty()) {
       return Answer.bad(problems);
     }

@@ -131,14 +131,14 @@ public final class PrintGarment {
     return wording.stitch(stitch.stitchType(), stitch.dialWidth(), stitch.dialLength());
   }
 
-  /** What an allowance changes is told by two allowances; only its steps go on to the body. */
+  /** The steps go on to the body; of what they come to, only what tells no girth is said. */
   private GarmentPaper.Line line(Check check, boolean keepBack) {
     boolean kept = keepBack && check.kind().tellsBody();
     return new GarmentPaper.Line(
         check.verdict(),
         check.isReckonedOnly(),
         words.say(check.about()),
-        kept && check.kind() != Check.Kind.ALLOWANCE ? "" : words.say(check.working().says()),
+        words.say(kept ? check.saysWithoutGirths() : check.working().says()),
         check.weakest() == null ? "" : weakest(check.weakest()),
         kept ? List.of() : check.working().steps().stream().map(this::step).toList());
   }

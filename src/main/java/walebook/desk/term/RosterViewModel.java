@@ -38,6 +38,7 @@ public final class RosterViewModel {
   private final FormFields names = new FormFields(() -> {}, "students");
   private final FormFields card =
       new FormFields(() -> {}, "student-name", "student-alias", "student-tier");
+  private boolean adding;
 
   public RosterViewModel(Session session) {
     this.session = session;
@@ -128,20 +129,34 @@ public final class RosterViewModel {
     }
   }
 
-  /** Adds the typed names. */
+  /** Adds the typed names; those that can't be stay in the field with the reason. */
   public void add() {
     SchoolClass of = session.schoolClassProperty().get();
     String typed = names.text("students");
-    if (of == null || typed.isBlank()) {
+    if (of == null || typed.isBlank() || adding) {
       return;
     }
-    session.run(
-        progress -> enrol.enrol(of.id(), typed),
-        added -> {
-          names.put(Map.of());
-          session.changed();
-          say("desk.term.roster.added", added.size());
-        });
+    adding = true;
+    session
+        .background()
+        .run(
+            progress -> enrol.enrol(of.id(), typed),
+            this::added,
+            fault -> {
+              adding = false;
+              session.unexpected(fault);
+            });
+  }
+
+  private void added(EnrolStudents.Enrolled enrolled) {
+    adding = false;
+    names.put(Map.of("students", enrolled.passedOver()));
+    names.show(enrolled.problems());
+    notice.set(Notice.NONE);
+    if (!enrolled.added().isEmpty()) {
+      session.changed();
+      say("desk.term.roster.added", enrolled.added().size());
+    }
   }
 
   public void save() {

@@ -25,6 +25,7 @@ public final class StartClassViewModel {
           "term-ends",
           "tutor",
           "students");
+  private boolean starting;
 
   /**
    * A form.
@@ -44,7 +45,12 @@ public final class StartClassViewModel {
     return fields;
   }
 
+  /** Begins it; pressed again meanwhile, it begins no second one. */
   public void start() {
+    if (starting) {
+      return;
+    }
+    starting = true;
     StartClass.Typed typed =
         new StartClass.Typed(
             fields.text("class-name"),
@@ -54,13 +60,20 @@ public final class StartClassViewModel {
             fields.text("term-ends"),
             fields.text("tutor"),
             fields.text("students"));
-    session.run(
-        progress -> act.start(typed),
-        answer -> {
-          fields.show(answer.problems());
-          if (answer.isGood()) {
-            begun.accept(answer.value());
-          }
-        });
+    session
+        .background()
+        .run(
+            progress -> act.start(typed),
+            answer -> {
+              starting = false;
+              fields.show(answer.problems());
+              if (answer.isGood()) {
+                begun.accept(answer.value());
+              }
+            },
+            fault -> {
+              starting = false;
+              session.unexpected(fault);
+            });
   }
 }

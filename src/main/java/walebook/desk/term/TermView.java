@@ -1,5 +1,6 @@
 package walebook.desk.term;
 
+import java.util.ArrayList;
 import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
@@ -124,9 +125,13 @@ public final class TermView extends BorderPane {
           frame.parts(parts).work(new PrintPane(words, print, session.namesHiddenProperty().get()));
       default -> {
         Button begin = new Button(words.say("desk.term.another-class"));
+        begin.getStyleClass().add("quiet");
         begin.setOnAction(pressed -> model.partProperty().set(TermViewModel.Part.START));
         frame.notice().noticeProperty().bind(roster.noticeProperty());
-        frame.parts(parts).work(rosterPane).lesser(begin);
+        // Not at the foot, where a second press on the button that began this class would fall.
+        List<Node> context = new ArrayList<>(List.of(context()));
+        context.add(begin);
+        frame.context(context.toArray(Node[]::new)).parts(parts).work(rosterPane);
       }
     }
   }

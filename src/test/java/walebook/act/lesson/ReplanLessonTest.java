@@ -60,6 +60,7 @@ class ReplanLessonTest {
       Student late =
           new EnrolStudents(room.book, Classroom.CLOCK)
               .enrol(room.schoolClass.id(), "Cy Late")
+              .added()
               .get(0);
       ReplanLesson.Replanned done = again(room, lesson).value();
       assertThat(done.back()).hasSize(4).allMatch(each -> each.studentId().equals(room.first.id()));
@@ -106,6 +107,7 @@ class ReplanLessonTest {
       Student late =
           new EnrolStudents(room.book, Classroom.CLOCK)
               .enrol(room.schoolClass.id(), "Cy Late")
+              .added()
               .get(0);
       ReplanLesson.Replanned done = again(room, lesson).value();
       assertThat(done.notToMeasure())

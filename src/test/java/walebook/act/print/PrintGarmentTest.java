@@ -10,8 +10,11 @@ import java.util.Objects;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import walebook.act.decide.AnswerGarment;
 import walebook.book.Classroom;
 import walebook.book.Ids;
+import walebook.garment.Check;
+import walebook.garment.GarmentAnswers;
 import walebook.paper.PaperSize;
 import walebook.paper.ReadPdf;
 import walebook.record.GarmentEdge;
@@ -24,6 +27,7 @@ import walebook.record.MachineKind;
 import walebook.record.PatternAsks;
 import walebook.record.SeamEnd;
 import walebook.record.StitchChoice;
+import walebook.words.Words;
 
 /** A garment's answers on one page, and what is private kept off it. */
 class PrintGarmentTest {
@@ -143,6 +147,11 @@ class PrintGarmentTest {
         sheet.stamp());
   }
 
+  private static GarmentAnswers answers(PaperClass in, UUID sheet) {
+    return new AnswerGarment(in.room.book, PaperClass.TABLES)
+        .answer(Objects.requireNonNull(in.room.book.garments().find(sheet)), BODY);
+  }
+
   @Test
   void withoutBeingAskedForNothingTellsAGirth() throws IOException {
     try (PaperClass in = PaperClass.in(folder)) {
@@ -157,6 +166,15 @@ class PrintGarmentTest {
         // 15 mm sewn at 6: 9 mm at each of four edges; two allowances tell no body.
         assertThat(text.replaceAll("\\s+", " "))
             .contains("The girth grows by 36 mm. Trim 9 mm from each edge");
+        // What tells no girth is said: which way in full, the others by how they come out.
+        String flat = text.replaceAll("\\s+", " ");
+        for (Check check : answers(in, sheet).checks()) {
+          if (check.kind() == Check.Kind.WAY) {
+            assertThat(flat).contains(Words.english().say(check.working().says()));
+          }
+          assertThat(Words.english().say(check.saysWithoutGirths())).isNotBlank();
+          assertThat(flat).contains(Words.english().say(check.saysWithoutGirths()));
+        }
         for (double girth : BODY.values()) {
           String mm = Long.toString(Math.round(girth));
           assertThat(text)

@@ -3,6 +3,7 @@ package walebook.desk.term;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -13,9 +14,11 @@ import walebook.book.Classroom;
 import walebook.desk.Sessions;
 import walebook.desk.common.Notice;
 import walebook.desk.common.Session;
+import walebook.problem.Problem;
 import walebook.record.Note;
 import walebook.record.Student;
 import walebook.record.Tier;
+import walebook.words.Words;
 
 class RosterViewModelTest {
   @TempDir Path folder;
@@ -27,8 +30,47 @@ class RosterViewModelTest {
       model.names().field("students").text().set("Cleo Mole\nBo Quay");
       model.add();
       assertThat(model.students()).extracting(Student::alias).containsExactly("S01", "S02", "S03");
-      assertThat(model.names().text("students")).isEmpty();
+      assertThat(model.names().text("students")).as("who was there").isEqualTo("Bo Quay");
     }
+  }
+
+  @Test
+  void whoIsOnTheListAlreadyStaysInTheFieldAndIsSaid() {
+    try (Classroom room = Classroom.in(folder.resolve("w.walebook"))) {
+      RosterViewModel model = new RosterViewModel(Sessions.of(room));
+      String there = room.first.name();
+      String typed = there.toLowerCase(Locale.ROOT);
+      model.names().field("students").text().set(typed + "\nCleo Mole\nCLEO  mole");
+      model.add();
+      assertThat(model.students()).hasSize(3);
+      assertThat(model.names().text("students")).isEqualTo(typed + "\nCLEO mole");
+      assertThat(Words.english().sayAtField(problem(model)))
+          .startsWith(typed + ", CLEO mole: on the list already");
+      assertThat(model.noticeProperty().get().says()).isEqualTo("Added to the list: 1.");
+      model.add();
+      assertThat(model.students()).hasSize(3);
+      assertThat(model.noticeProperty().get()).isEqualTo(Notice.NONE);
+      assertThat(problem(model).code()).isEqualTo("roster.already");
+    }
+  }
+
+  @Test
+  void whoHasLeftIsNotSaidToBeOnTheList() {
+    try (Classroom room = Classroom.in(folder.resolve("x.walebook"))) {
+      RosterViewModel model = new RosterViewModel(Sessions.of(room));
+      model.open(room.first);
+      model.leave();
+      model.leave();
+      model.names().field("students").text().set(room.first.name());
+      model.add();
+      assertThat(model.students()).hasSize(1);
+      assertThat(problem(model).code()).isEqualTo("roster.left");
+      assertThat(model.names().text("students")).isEqualTo(room.first.name());
+    }
+  }
+
+  private static Problem problem(RosterViewModel model) {
+    return Objects.requireNonNull(model.names().field("students").problem().get());
   }
 
   @Test
