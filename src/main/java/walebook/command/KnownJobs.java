@@ -169,18 +169,26 @@ final class KnownJobs {
       }
       Cloth cloth = Pick.cloth(typed.text("cloth"), book);
       FairQuestion question = FairJobs.question(typed, Outcome.HELD);
+      AskKnown ask = new AskKnown(books);
       KnownSoFar found =
-          new AskKnown(books)
-              .ask(
-                  question,
-                  cloth == null ? null : cloth.name(),
-                  typed.text("stitch"),
-                  typed.has("aliases"));
+          ask.ask(
+              question,
+              cloth == null ? null : cloth.name(),
+              stitch(typed.text("stitch"), ask.stitches(null)),
+              typed.has("aliases"));
       print(typed, terminal, found);
     } finally {
       books.subList(1, books.size()).forEach(Book::close);
     }
     return Exit.DONE;
+  }
+
+  /** What was typed, refused where pieces are logged and none of them is of such a stitch. */
+  private static @Nullable String stitch(@Nullable String typed, List<String> sewn) {
+    if (typed != null && !sewn.isEmpty() && sewn.stream().noneMatch(typed::equalsIgnoreCase)) {
+      throw Refused.field("stitch", "choice.unknown", typed, String.join(", ", sewn));
+    }
+    return typed;
   }
 
   private static void print(Typed typed, Terminal terminal, KnownSoFar found) {
