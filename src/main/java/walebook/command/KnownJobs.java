@@ -169,10 +169,12 @@ final class KnownJobs {
       }
       Cloth cloth = Pick.cloth(typed.text("cloth"), book);
       FairQuestion question = FairJobs.question(typed, Outcome.HELD);
+      AskKnown act = new AskKnown(books);
       AskKnown.Which which =
           new AskKnown.Which(
-              cloth == null ? null : cloth.name(), typed.text("stitch"), typed.has("aliases"));
-      AskKnown act = new AskKnown(books);
+              cloth == null ? null : cloth.name(),
+              stitch(typed.text("stitch"), act.stitches(null)),
+              typed.has("aliases"));
       KnownSoFar found =
           typed.has("json") ? act.askForPieces(which, question) : act.ask(which, question);
       print(typed, terminal, found);
@@ -180,6 +182,14 @@ final class KnownJobs {
       books.subList(1, books.size()).forEach(Book::close);
     }
     return Exit.DONE;
+  }
+
+  /** What was typed, refused where pieces are logged and none of them is of such a stitch. */
+  private static @Nullable String stitch(@Nullable String typed, List<String> sewn) {
+    if (typed != null && !sewn.isEmpty() && sewn.stream().noneMatch(typed::equalsIgnoreCase)) {
+      throw Refused.field("stitch", "choice.unknown", typed, String.join(", ", sewn));
+    }
+    return typed;
   }
 
   private static void print(Typed typed, Terminal terminal, KnownSoFar found) {

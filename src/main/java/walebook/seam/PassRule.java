@@ -93,6 +93,12 @@ public final class PassRule {
           Message.of("seam.pass.step-held-cloth"),
           "the cloth stopped where it was measured to: S + U ≥ S_cloth",
           Decision.inNumbers(stretch, expanded, cloth));
+      if (stretch - expanded > cloth) {
+        return new Outcome(
+            Verdict.MET,
+            Message.of(
+                "seam.pass.says-cloth-held-above", seam(question), wanted, Show.fixed(expanded, 1)));
+      }
       return stretch + expanded >= cloth
           ? new Outcome(
               Verdict.MET, Message.of("seam.pass.says-cloth-held", seam(question), wanted))

@@ -192,6 +192,14 @@ class FairCommandsTest {
   }
 
   @Test
+  void aMisspeltStitchIsRefusedWithThoseThatWereSewn() {
+    Ran ran = run("known", "--stitch=ovrlock");
+    assertThat(ran.exit()).isEqualTo(1);
+    assertThat(ran.err()).contains("ovrlock").containsIgnoringCase("zigzag");
+    assertThat(run("known", "--stitch=ZIGZAG").exit()).isZero();
+  }
+
+  @Test
   void severalBooksAreAskedTogether() {
     Path other = folder.resolve("other.walebook");
     new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK).make(other, 5).value().close();

@@ -29,6 +29,8 @@ class PassRuleTest {
         "58, GAVE, 60, -, NOT_MET, cloth-not-met",
         "60, HELD, 60, -, MET, cloth-held",
         "59, HELD, 60, -, MET, cloth-held",
+        "61, HELD, 60, -, MET, cloth-held",
+        "62, HELD, 60, -, MET, cloth-held-above",
         "40, HELD, 60, -, NOT_KNOWN, held-short",
         "62, GAVE, -, 60, MET, need-met",
         "60.5, GAVE, 90, 60, TOO_CLOSE, need-close",

@@ -19,15 +19,20 @@ import walebook.statistics.Lifetime;
 import walebook.statistics.ProductLimit;
 import walebook.statistics.Proportion;
 import walebook.statistics.TwoRates;
+import walebook.working.Verdict;
 
 /**
  * How one student grows: pieces needed until one was good, and how often the first was.
+ *
+ * <p>A rule of ours: good is what looks good (said to be kept, or of grade 4 or 5 where nobody
+ * said) and whose seam, where it was pulled, met what is asked of it by its own verdict. Where that
+ * isn't known, as with a piece that was never pulled, looks alone count.
  *
  * @param periods one for each class or term, the earliest first
  * @param notJudged tries of which no piece was judged, left out
  */
 public record Growth(List<Period> periods, int notJudged) {
-  /** A piece of which it wasn't said whether to keep it is good from this grade on. */
+  /** A piece of which it wasn't said whether to keep it looks good from this grade on. */
   public static final int GOOD_GRADE = 4;
 
   /** A rule of ours: fewer tries than these at a piece number tell nothing of half of them. */
@@ -81,9 +86,11 @@ public record Growth(List<Period> periods, int notJudged) {
   /**
    * Sorts a student's pieces into tries and those into periods.
    *
+   * @param seam the verdict on a piece's seam; not known where it was never pulled
    * @param period names the period of a class
    */
-  public static Growth of(List<TestPiece> pieces, Function<UUID, String> period) {
+  public static Growth of(
+      List<TestPiece> pieces, Function<TestPiece, Verdict> seam, Function<UUID, String> period) {
     List<TestPiece> inOrder =
         pieces.stream()
             .sorted(
@@ -99,7 +106,7 @@ public record Growth(List<Period> periods, int notJudged) {
         notJudged++;
         continue;
       }
-      Attempts tries = attempts(chain);
+      Attempts tries = attempts(chain, seam);
       sorted.computeIfAbsent(period.apply(tries.classId()), key -> new ArrayList<>()).add(tries);
     }
     List<Period> periods = new ArrayList<>();
@@ -155,16 +162,24 @@ public record Growth(List<Period> periods, int notJudged) {
     return piece.seen().outcome() != null || piece.seen().grade() != null;
   }
 
-  static boolean isGood(TestPiece piece) {
+  private static boolean isGood(TestPiece piece, Function<TestPiece, Verdict> seam) {
+    return looksGood(piece)
+        && switch (seam.apply(piece)) {
+          case MET, NOT_KNOWN -> true;
+          case NOT_MET, TOO_CLOSE -> false;
+        };
+  }
+
+  private static boolean looksGood(TestPiece piece) {
     PieceOutcome outcome = piece.seen().outcome();
     Integer grade = piece.seen().grade();
     return outcome == null ? grade != null && grade >= GOOD_GRADE : outcome == PieceOutcome.KEEP;
   }
 
-  private static Attempts attempts(List<TestPiece> chain) {
+  private static Attempts attempts(List<TestPiece> chain, Function<TestPiece, Verdict> seam) {
     int first = -1;
     for (int i = 0; i < chain.size() && first < 0; i++) {
-      first = isGood(chain.get(i)) ? i : -1;
+      first = isGood(chain.get(i), seam) ? i : -1;
     }
     return new Attempts(
         chain.stream().map(TestPiece::id).toList(),

@@ -14,7 +14,7 @@ public final class GrowthFindings {
 
   private GrowthFindings() {}
 
-  /** The sentences, period by period, then the last against the first. */
+  /** The sentences, period by period, then the last against the first, then what good means. */
   public static List<Message> of(Growth growth) {
     List<Message> says = new ArrayList<>();
     if (growth.periods().isEmpty()) {
@@ -33,6 +33,9 @@ public final class GrowthFindings {
     }
     if (growth.notJudged() > 0) {
       says.add(Message.of("compare.growth.not-judged", count(growth.notJudged())));
+    }
+    if (!growth.periods().isEmpty()) {
+      says.add(Message.of("compare.growth.rule"));
     }
     return List.copyOf(says);
   }

@@ -6,11 +6,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import walebook.book.Classroom;
 import walebook.record.Parent;
 import walebook.record.PieceOutcome;
@@ -19,13 +23,20 @@ import walebook.record.Seen;
 import walebook.record.TestPiece;
 import walebook.record.Whose;
 import walebook.words.Words;
+import walebook.working.Verdict;
 
 class GrowthTest {
   private static final UUID AUTUMN = UUID.randomUUID();
   private static final UUID SPRING = UUID.randomUUID();
 
+  private static final String RULE =
+      "Good means here: it looks good (said to be kept, or where nobody said, look 4 or 5), and"
+          + " where the seam was pulled, its own verdict is met. A piece that was never pulled, or"
+          + " whose verdict is not known, is judged by its look alone.";
+
   @TempDir Path folder;
   private final List<TestPiece> pieces = new ArrayList<>();
+  private final Map<UUID, Verdict> seams = new HashMap<>();
 
   private void chain(Classroom room, UUID classId, String on, @Nullable PieceOutcome... outcomes) {
     UUID before = null;
@@ -50,7 +61,10 @@ class GrowthTest {
   }
 
   private Growth growth() {
-    return Growth.of(pieces, id -> id.equals(AUTUMN) ? "Autumn" : "Spring");
+    return Growth.of(
+        pieces,
+        each -> seams.getOrDefault(each.id(), Verdict.NOT_KNOWN),
+        id -> id.equals(AUTUMN) ? "Autumn" : "Spring");
   }
 
   private List<String> says() {
@@ -98,7 +112,8 @@ class GrowthTest {
     assertThat(says())
         .containsExactly(
             "Autumn: the first piece was good in 1 of 4 tries.",
-            "Half of these tries came to a good piece by piece number 2.");
+            "Half of these tries came to a good piece by piece number 2.",
+            RULE);
   }
 
   /** Two of eight came to a good one; of the three that went on one at 2, so 6/8 · 2/3 = 1/2. */
@@ -119,7 +134,20 @@ class GrowthTest {
         .containsExactly(
             "Autumn: the first piece was good in 2 of 8 tries.",
             "Had the tries given up early gone on like the others, half would have come to a good"
-                + " piece by piece number 2.");
+                + " piece by piece number 2.",
+            RULE);
+  }
+
+  /** A pretty seam that gives way is no good seam; what nobody pulled can only be looked at. */
+  @ParameterizedTest
+  @CsvSource({"MET, 1", "NOT_MET, 0", "TOO_CLOSE, 0", "NOT_KNOWN, 1"})
+  void whatLooksGoodIsGoodOnlyWhenItsSeamMeetsWhatIsAsked(Verdict seam, int good) {
+    try (Classroom room = Classroom.in(folder.resolve("e.walebook"))) {
+      chain(room, AUTUMN, "2026-10-05", PieceOutcome.KEEP);
+    }
+    seams.put(pieces.get(0).id(), seam);
+    assertThat(growth().periods().get(0).firstTimeRight().count()).isEqualTo(good);
+    assertThat(says()).endsWith(RULE);
   }
 
   @Test
