@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import javafx.geometry.Bounds;
+import javafx.scene.Group;
 import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -46,8 +48,12 @@ class OddViewTest {
   @SuppressWarnings("NullAway.Init")
   private OddView view;
 
+  @SuppressWarnings("NullAway.Init")
+  private Stage stage;
+
   @Start
-  void start(Stage stage) throws Exception {
+  void start(Stage shown) throws Exception {
+    stage = shown;
     room = Classroom.in(Files.createTempDirectory("odd").resolve("room.walebook"));
     for (int end : new int[] {140, 142, 144, 141, 143, 145, 190}) {
       room.book.pieces().add(room.piece(SeamEnd.GAVE, end));
@@ -104,7 +110,11 @@ class OddViewTest {
     robot.interact(
         () -> {
           look.textSizeProperty().set(new TextSize(200));
-          requireNonNull(view.getScene()).getWindow().setWidth(BESIDE_LIST);
+          Parent frame = requireNonNull(view.getScene()).getRoot();
+          frame.getScene().setRoot(new Group());
+          Scene scene = new Scene(frame, BESIDE_LIST, 500);
+          look.dress(scene);
+          stage.setScene(scene);
         });
     open(robot);
     ScrollPane scroll = around(view);

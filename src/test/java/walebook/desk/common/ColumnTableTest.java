@@ -1,7 +1,6 @@
 package walebook.desk.common;
 
 import static java.util.Collections.nCopies;
-import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
@@ -28,9 +27,11 @@ class ColumnTableTest {
 
   // No control can be made before the toolkit runs.
   private ColumnTable<Double> table;
+  private Stage stage;
 
   @Start
-  void start(Stage stage) {
+  void start(Stage shown) {
+    stage = shown;
     table = new ColumnTable<>();
     table.figures("width, mm", 8, value -> value, value -> value + " wide");
     table.getItems().setAll(10.0, 2.0, 7.0);
@@ -73,9 +74,9 @@ class ColumnTableTest {
           names.wrapped("student", 11.5, each -> each);
           names.asHighAs(12);
           names.getItems().setAll(nCopies(5, "Wilhelmina-Annegret Featherstonehaugh-Oy"));
-          Scene scene = requireNonNull(table.getScene());
-          scene.getWindow().setHeight(900);
-          scene.setRoot(new VBox(names));
+          Scene scene = new Scene(new VBox(names), 600, 900);
+          look.dress(scene);
+          stage.setScene(scene);
         });
     WaitForAsyncUtils.waitForFxEvents();
     Bounds seen = names.localToScene(names.getLayoutBounds());
