@@ -48,8 +48,12 @@ class OddViewTest {
   @SuppressWarnings("NullAway.Init")
   private OddView view;
 
+  @SuppressWarnings("NullAway.Init")
+  private Stage stage;
+
   @Start
-  void start(Stage stage) throws Exception {
+  void start(Stage shown) throws Exception {
+    stage = shown;
     room = Classroom.in(Files.createTempDirectory("odd").resolve("room.walebook"));
     for (int end : new int[] {140, 142, 144, 141, 143, 145, 190}) {
       room.book.pieces().add(room.piece(SeamEnd.GAVE, end));
@@ -106,14 +110,11 @@ class OddViewTest {
     robot.interact(
         () -> {
           look.textSizeProperty().set(new TextSize(200));
-          // Not by the window's own width: it is one for all tests and would keep it.
-          Scene wide = requireNonNull(view.getScene());
-          Stage stage = (Stage) wide.getWindow();
-          Parent place = wide.getRoot();
-          wide.setRoot(new Group());
-          Scene narrow = new Scene(place, BESIDE_LIST, 500);
-          look.dress(narrow);
-          stage.setScene(narrow);
+          Parent frame = requireNonNull(view.getScene()).getRoot();
+          frame.getScene().setRoot(new Group());
+          Scene scene = new Scene(frame, BESIDE_LIST, 500);
+          look.dress(scene);
+          stage.setScene(scene);
         });
     open(robot);
     ScrollPane scroll = around(view);

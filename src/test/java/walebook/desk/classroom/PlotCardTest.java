@@ -123,7 +123,8 @@ class PlotCardTest {
     show(robot, many);
     Image image = copied(robot);
     double wide = image.getWidth();
-    assertThat(image.getHeight() / wide).isCloseTo(many.at(844, WORDS).height() / 844, within(0.5));
+    double high = many.at(wide / 2, WORDS).height();
+    assertThat(image.getHeight() / (2 * high)).isCloseTo(1, within(0.02));
     int last = (int) image.getHeight() - 1;
     Set<Integer> foot = new HashSet<>();
     for (int y = last - (int) (image.getHeight() / 100); y < last; y++) {

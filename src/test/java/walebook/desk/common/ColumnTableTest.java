@@ -1,14 +1,12 @@
 package walebook.desk.common;
 
 import static java.util.Collections.nCopies;
-import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.concurrent.atomic.AtomicReference;
 import javafx.geometry.Bounds;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
@@ -41,9 +39,11 @@ class ColumnTableTest {
 
   // No control can be made before the toolkit runs.
   private ColumnTable<Double> table;
+  private Stage stage;
 
   @Start
-  void start(Stage stage) {
+  void start(Stage shown) {
+    stage = shown;
     table = new ColumnTable<>();
     table.figures("width, mm", 8, value -> value, value -> value + " wide");
     table.getItems().setAll(10.0, 2.0, 7.0);
@@ -81,19 +81,14 @@ class ColumnTableTest {
   @Test
   void aTableIsHighEnoughForAWordThatIsWiderThanItsColumn(FxRobot robot) {
     ColumnTable<String> names = new ColumnTable<>();
-    AtomicReference<Stage> tall = new AtomicReference<>();
     robot.interact(
         () -> {
           names.wrapped("student", 11.5, each -> each);
           names.asHighAs(12);
           names.getItems().setAll(nCopies(5, "Wilhelmina-Annegret Featherstonehaugh-Oy"));
-          // A window of its own: that of the tests keeps a height once given.
           Scene scene = new Scene(new VBox(names), 600, 900);
           look.dress(scene);
-          Stage stage = new Stage();
           stage.setScene(scene);
-          stage.show();
-          tall.set(stage);
         });
     WaitForAsyncUtils.waitForFxEvents();
     Bounds seen = names.localToScene(names.getLayoutBounds());
@@ -102,7 +97,6 @@ class ColumnTableTest {
             .map(each -> each.localToScene(each.getLayoutBounds()).getMaxY())
             .toList();
     assertThat(ends).hasSizeGreaterThanOrEqualTo(5).allMatch(each -> each < seen.getMaxY());
-    robot.interact(() -> requireNonNull(tall.get()).close());
   }
 
   /** 10 Feb, 2 May and 7 Mar: neither their words nor their first figures are in this order. */
