@@ -43,7 +43,7 @@ public record TermFindings(
     Set<UUID> readingsAside,
     Map<UUID, Map<Grain, ClothStretch>> stretches) {
   /** A fit takes the cube of its settings; a class that teaches has some tens of them. */
-  private static final int MOST_SETTINGS = 400;
+  private static final int MOST_SETTINGS = 200;
 
   private static final List<Outcome> FAIRLY =
       List.of(Outcome.HELD, Outcome.SEAM_SHARE, Outcome.EDGE_CHANGE, Outcome.GRADE, Outcome.TIME);
@@ -86,7 +86,7 @@ public record TermFindings(
    * All that the comparison tells settings apart by, as a class is first asked; of more settings
    * than a fit takes, the last are let go, and the cloth never.
    */
-  private static List<Factor> telling(TalliedComparison comparison) {
+  static List<Factor> telling(TalliedComparison comparison) {
     List<Factor> factors = comparison.factors();
     int kept = factors.size();
     while (kept > 1 && settings(comparison, kept) > MOST_SETTINGS) {

@@ -2,6 +2,8 @@ package walebook.desk.start;
 
 import java.io.File;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Supplier;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
 import javafx.stage.Window;
@@ -13,11 +15,18 @@ import walebook.words.Words;
 final class ChooseFile implements PickFile {
   private final Window owner;
   private final Words words;
+  private final Supplier<List<Path>> books;
   private @Nullable File lastFolder;
 
-  ChooseFile(Window owner, Words words) {
+  /**
+   * Sets it up.
+   *
+   * @param books those opened last, the newest first: beside it one begins to look
+   */
+  ChooseFile(Window owner, Words words, Supplier<List<Path>> books) {
     this.owner = owner;
     this.words = words;
+    this.books = books;
   }
 
   @Override
@@ -37,8 +46,9 @@ final class ChooseFile implements PickFile {
 
   private @Nullable Path folder() {
     DirectoryChooser chooser = new DirectoryChooser();
-    if (lastFolder != null && lastFolder.isDirectory()) {
-      chooser.setInitialDirectory(lastFolder);
+    File begin = begin();
+    if (begin != null) {
+      chooser.setInitialDirectory(begin);
     }
     File folder = chooser.showDialog(owner);
     if (folder != null) {
@@ -47,10 +57,25 @@ final class ChooseFile implements PickFile {
     return folder == null ? null : folder.toPath();
   }
 
+  /**
+   * The folder chosen from last, else that of the book opened last; null leaves it to the system.
+   */
+  private @Nullable File begin() {
+    if (lastFolder != null && lastFolder.isDirectory()) {
+      return lastFolder;
+    }
+    return books.get().stream()
+        .map(book -> book.toFile().getParentFile())
+        .filter(folder -> folder != null && folder.isDirectory())
+        .findFirst()
+        .orElse(null);
+  }
+
   private FileChooser chooser(Kind kind) {
     FileChooser chooser = new FileChooser();
-    if (lastFolder != null && lastFolder.isDirectory()) {
-      chooser.setInitialDirectory(lastFolder);
+    File begin = begin();
+    if (begin != null) {
+      chooser.setInitialDirectory(begin);
     }
     chooser.getExtensionFilters().add(filter(kind));
     return chooser;

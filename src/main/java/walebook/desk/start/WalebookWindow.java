@@ -74,7 +74,7 @@ public final class WalebookWindow extends Application {
     ErrorWindow errors = new ErrorWindow(words, look);
     Thread.currentThread()
         .setUncaughtExceptionHandler((thread, fault) -> errors.show(FaultReport.of(fault)));
-    PickFile files = new ChooseFile(stage, words);
+    PickFile files = new ChooseFile(stage, words, settings::recentBooks);
     BookWays ways = new BookWays(new SqliteFiles(), settings, words, clock, Path.of("demo"));
     WelcomeViewModel welcome =
         new WelcomeViewModel(
