@@ -200,7 +200,7 @@ public record DotPlot(
           middle + placed.up(),
           DOT,
           row.series(),
-          placed.dot().held(),
+          placed.dot(),
           role);
     }
   }
