@@ -146,6 +146,7 @@ final class OddJobs {
       node.put("z", each.z());
       ArrayNode reasons = node.putArray("reasons");
       each.reasons().forEach(r -> reasons.add(r.name().toLowerCase(Locale.ROOT).replace('_', '-')));
+      node.put("lookedAt", each.isLookedAt());
       node.put("mark", each.mark() == null ? null : each.mark().mark().key());
       node.put("reason", each.mark() == null ? null : each.mark().reason());
     }

@@ -38,7 +38,7 @@ final class ShowAlike {
     for (AlikeStudy study : found.studies()) {
       parts.add(
           title(study) + System.lineSeparator() + String.join(System.lineSeparator(), says(study)));
-      parts.add(people(study));
+      parts.add(people(study.told()) + without(study));
     }
     return String.join(System.lineSeparator().repeat(2), parts);
   }
@@ -64,6 +64,12 @@ final class ShowAlike {
   private String lesson(@Nullable UUID id) {
     Lesson found = id == null ? null : book.lessons().find(id);
     return found == null ? "" : found.title();
+  }
+
+  private String without(AlikeStudy study) {
+    return study.without() == null
+        ? ""
+        : System.lineSeparator() + words.say("command.say.alike-without", AlikeFindings.odd(study));
   }
 
   private String people(AlikeStudy study) {
@@ -112,7 +118,8 @@ final class ShowAlike {
     return json;
   }
 
-  private void study(ObjectNode node, AlikeStudy study) {
+  private void study(ObjectNode node, AlikeStudy all) {
+    AlikeStudy study = all.told();
     node.put("cloth", cloth(study.conditions().clothId()));
     node.put("lesson", lesson(study.conditions().lessonId()));
     Json.key(node, "grain", study.conditions().grain());
@@ -124,10 +131,16 @@ final class ShowAlike {
     node.put("reproducibilitySd", study.agreement().reproducibilitySd());
     node.put("repeatabilityLimit", study.repeatabilityLimit());
     node.put("reproducibilityLimit", study.reproducibilityLimit());
-    AlikeStudy without = study.without();
-    node.put("oddUnseen", study.odd().size());
-    node.put(
-        "reproducibilityLimitWithoutOdd", without == null ? null : without.reproducibilityLimit());
+    node.put("reproducibilityLimitWithOdd", all.reproducibilityLimit());
+    ArrayNode odd = node.putArray("oddUnseen");
+    for (Person each : all.people()) {
+      for (ReadingDot dot : all.oddOf(each)) {
+        ObjectNode reading = odd.addObject();
+        reading.put("student", each.who());
+        reading.put("id", Objects.toString(dot.readingId()));
+        reading.put("stretchPercent", dot.stretch());
+      }
+    }
     node.put("criticalH", study.criticalH());
     ArrayNode people = node.putArray("people");
     for (Person each : study.people()) {
@@ -148,6 +161,6 @@ final class ShowAlike {
       person.put("criticalK", member.criticalK());
     }
     ArrayNode says = node.putArray("says");
-    says(study).forEach(says::add);
+    says(all).forEach(says::add);
   }
 }

@@ -19,10 +19,25 @@ public final class DotMark {
           PathLine.from(x + r, y).to(x + r + 7, y).lift(x + r + 4, y - 3).to(x + r + 7, y);
       sketch.path(head.to(x + r + 4, y + 3), null, Pen.solid(role, 1.5));
     }
-    Role fill = held ? Role.CARD : role;
-    Pen pen = Pen.solid(held ? role : Role.CARD, held ? 1.7 : 0.8);
+    mark(sketch, x, y, r, series, held, role);
+  }
+
+  /** Draws the mark of a dot; one that stands apart is open, without an arrow. */
+  static void draw(
+      Sketch sketch, double x, double y, double r, int series, DotRow.Dot dot, Role role) {
+    if (dot.apart()) {
+      mark(sketch, x, y, r, series, true, role);
+    } else {
+      draw(sketch, x, y, r, series, dot.held(), role);
+    }
+  }
+
+  private static void mark(
+      Sketch sketch, double x, double y, double r, int series, boolean open, Role role) {
+    Role fill = open ? Role.CARD : role;
+    Pen pen = Pen.solid(open ? role : Role.CARD, open ? 1.7 : 0.8);
     if (series == 0) {
-      sketch.add(new Shape.Circle(x, y, held ? r - 0.6 : r, fill, pen));
+      sketch.add(new Shape.Circle(x, y, open ? r - 0.6 : r, fill, pen));
     } else {
       shape(sketch, outline(x, y, r, series), fill, pen);
     }

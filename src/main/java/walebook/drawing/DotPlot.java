@@ -204,7 +204,7 @@ public record DotPlot(
           middle + placed.up(),
           DOT,
           row.series(),
-          placed.dot().held(),
+          placed.dot(),
           role);
     }
   }

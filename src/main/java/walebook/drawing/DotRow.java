@@ -27,8 +27,13 @@ public record DotRow(
    *
    * @param value in the axis's unit
    * @param held true when it held to the value: the true one lies at or above it
+   * @param apart true when it is shown and counts in none of the numbers: open, without an arrow
    */
-  public record Dot(double value, boolean held) {
+  public record Dot(double value, boolean held, boolean apart) {
+    public Dot(double value, boolean held) {
+      this(value, held, false);
+    }
+
     public Dot {
       if (!Double.isFinite(value)) {
         throw new IllegalArgumentException("value of a dot must be finite: " + value);

@@ -24,7 +24,7 @@ public final class AlikeFindings {
   public static List<Message> of(AlikeStudy all) {
     List<Message> says = new ArrayList<>();
     odd(all, says);
-    AlikeStudy study = told(all);
+    AlikeStudy study = all.told();
     int people = study.people().size();
     Double one = study.repeatabilityLimit();
     Double two = study.reproducibilityLimit();
@@ -67,15 +67,17 @@ public final class AlikeFindings {
 
   /** A slip of the pen makes everybody's limit, so it is told first. */
   private static void odd(AlikeStudy study, List<Message> says) {
-    if (study.odd().isEmpty()) {
-      return;
+    if (!study.odd().isEmpty()) {
+      says.add(Message.of("compare.alike.odd-here", odd(study)));
     }
-    String which =
-        study.people().stream()
-            .filter(person -> !study.oddOf(person).isEmpty())
-            .map(person -> person.who() + " " + oddOf(study, person))
-            .collect(Collectors.joining(", "));
-    says.add(Message.of("compare.alike.odd-here", which));
+  }
+
+  /** The odd readings that nobody has looked at yet, with who read them; empty without any. */
+  public static String odd(AlikeStudy study) {
+    return study.people().stream()
+        .filter(person -> !study.oddOf(person).isEmpty())
+        .map(person -> person.who() + " " + oddOf(study, person))
+        .collect(Collectors.joining(", "));
   }
 
   private static String oddOf(AlikeStudy study, Person person) {
@@ -97,11 +99,6 @@ public final class AlikeFindings {
     if (!scattering.isEmpty()) {
       says.add(Message.of("compare.alike.scattering", String.join(", ", scattering)));
     }
-  }
-
-  /** Nobody is said to be off by a slip of the pen, their own or another's. */
-  private static AlikeStudy told(AlikeStudy study) {
-    return study.without() == null ? study : study.without();
   }
 
   private static void person(Person person, List<Message> says) {
@@ -142,7 +139,7 @@ public final class AlikeFindings {
         says.add(Message.of("compare.alike.practise-look", person.who(), oddOf(all, person)));
       }
     }
-    AlikeStudy study = told(all);
+    AlikeStudy study = all.told();
     for (Person person : study.people()) {
       if (person.scatter() == Person.Scatter.ODD) {
         says.add(

@@ -36,6 +36,11 @@ public record AlikeStudy(
     return agreement.oneWay().n();
   }
 
+  /** What is told of: the study without its odd readings, where there are any and others too. */
+  public AlikeStudy told() {
+    return without == null ? this : without;
+  }
+
   /** A person's readings that are odd and that nobody has looked at yet. */
   public List<ReadingDot> oddOf(Person person) {
     return person.readings().stream().filter(dot -> odd.contains(dot.readingId())).toList();

@@ -35,7 +35,7 @@ final class AlikeView extends AskedPart<AlikeViewModel.Found> {
       // Which cloth it is stands above what is said of it.
       String first = says.isEmpty() ? each.title() : each.title() + "\n" + says.remove(0);
       says.add(0, first);
-      all.add(new Finding(says, each.bias(), words.say("desk.class.alike.bias-note")));
+      all.add(new Finding(says, each.bias(), each.biasNote()));
     }
     return all;
   }
@@ -101,10 +101,7 @@ final class AlikeView extends AskedPart<AlikeViewModel.Found> {
   private Node bias(AlikeViewModel.Study study) {
     PlotCard card = card();
     card.show(
-        words.say("desk.class.alike.bias-title"),
-        words.say("desk.class.alike.bias-note"),
-        study.bias(),
-        study::table);
+        words.say("desk.class.alike.bias-title"), study.biasNote(), study.bias(), study::table);
     return card;
   }
 

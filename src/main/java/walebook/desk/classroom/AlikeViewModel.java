@@ -16,6 +16,7 @@ import walebook.compare.alike.AlikeFindings;
 import walebook.compare.alike.AlikeStudy;
 import walebook.compare.alike.MeasureAlike;
 import walebook.compare.alike.Person;
+import walebook.compare.alike.ReadingDot;
 import walebook.drawing.DotPlot;
 import walebook.drawing.DotRow;
 import walebook.drawing.HkPlot;
@@ -44,7 +45,9 @@ public final class AlikeViewModel extends AskingModel<AlikeViewModel.Found> {
    *
    * @param says what it means
    * @param practise what to practise
-   * @param bias each one's readings less the room's mean, over the interval of the bias
+   * @param bias each one's readings less the room's mean, over the interval of the bias; odd ones
+   *     that nobody has looked at yet are open and in none of the numbers
+   * @param biasNote how the plot reads; names the odd ones
    * @param hkNote how h and k read; of a limit only where there is one
    * @param table the numbers, the header first
    */
@@ -53,6 +56,7 @@ public final class AlikeViewModel extends AskingModel<AlikeViewModel.Found> {
       List<String> says,
       List<String> practise,
       DotPlot bias,
+      String biasNote,
       HkPlot hk,
       String hkNote,
       List<List<String>> table) {}
@@ -135,14 +139,19 @@ public final class AlikeViewModel extends AskingModel<AlikeViewModel.Found> {
     if (lesson != null) {
       title.add(lesson);
     }
+    AlikeStudy told = study.told();
+    String odd = study.without() == null ? "" : AlikeFindings.odd(study);
     return new Study(
         String.join(" · ", title),
         AlikeFindings.of(study).stream().map(words::say).toList(),
         AlikeFindings.practise(study).stream().map(words::say).toList(),
         bias(study, words),
-        new HkPlot(study.people().stream().map(AlikeViewModel::hk).toList(), study.criticalH()),
-        words.say(study.hasLimits() ? "desk.class.alike.hk-note" : "desk.class.alike.hk-no-limits"),
-        table(study, words));
+        words.say("desk.class.alike.bias-note")
+            + (odd.isEmpty() ? "" : " " + words.say("desk.class.alike.bias-odd", odd)),
+        new HkPlot(told.people().stream().map(AlikeViewModel::hk).toList(), told.criticalH()),
+        words.say(told.hasLimits() ? "desk.class.alike.hk-note" : "desk.class.alike.hk-no-limits")
+            + (odd.isEmpty() ? "" : " " + words.say("desk.class.alike.hk-odd", odd)),
+        table(told, words));
   }
 
   private static HkPlot.Row hk(Person person) {
@@ -151,17 +160,33 @@ public final class AlikeViewModel extends AskingModel<AlikeViewModel.Found> {
   }
 
   private static DotPlot bias(AlikeStudy study, Words words) {
-    double middle = study.agreement().meanOfMeans();
+    AlikeStudy told = study.told();
+    double middle = told.agreement().meanOfMeans();
     List<DotRow> rows = new ArrayList<>();
     for (Person person : study.people()) {
-      Interval interval = person.member().biasInterval();
+      // Nothing is left of one of whom every reading is odd.
+      Person counted =
+          told.people().stream()
+              .filter(each -> each.studentId().equals(person.studentId()))
+              .findFirst()
+              .orElse(null);
+      Set<UUID> open =
+          study.without() == null
+              ? Set.of()
+              : study.oddOf(person).stream()
+                  .map(ReadingDot::readingId)
+                  .collect(Collectors.toUnmodifiableSet());
+      Interval interval = counted == null ? null : counted.member().biasInterval();
       rows.add(
           new DotRow(
               person.who(),
               person.readings().stream()
-                  .map(each -> new DotRow.Dot(each.stretch() - middle, false))
+                  .map(
+                      each ->
+                          new DotRow.Dot(
+                              each.stretch() - middle, false, open.contains(each.readingId())))
                   .toList(),
-              study.bias(person),
+              counted == null ? null : told.bias(counted),
               interval == null ? null : interval.low(),
               interval == null ? null : interval.high(),
               0));

@@ -86,6 +86,8 @@ public final class OddViewModel extends AskingModel<List<OddViewModel.Row>> {
     this.mark = new MarkReading(session.book(), session.clock());
     this.correct = new CorrectReading(session.book(), session.clock());
     this.form = new FormFields(() -> {}, RIGHT, REASON);
+    // A yes was for the number that was asked about, not for another one of the piece.
+    field.addListener((from, old, now) -> form.show(List.of()));
     foundProperty().addListener((from, old, now) -> again(now));
   }
 

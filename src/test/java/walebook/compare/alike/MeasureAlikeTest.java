@@ -167,8 +167,8 @@ class MeasureAlikeTest {
     assertThat(says())
         .startsWith(
             "Odd readings that nobody has looked at yet stand in here: Ada 24.0 %, Bo 25.0 %."
-                + " Look at them first. The sentences here are told without them, plots and"
-                + " tables with them.",
+                + " Look at them first. Sentences, means and tables here are without"
+                + " them.",
             WORDS.say("compare.alike.two-of-us", walebook.quantity.Show.fixed(without, 1)),
             WORDS.say("compare.alike.two-of-us-with", walebook.quantity.Show.fixed(with, 1)));
     assertThat(says()).contains("Readings counted here: 11, by students: 6.");

@@ -69,6 +69,29 @@ class AlikeViewModelTest {
     }
   }
 
+  /** 24 and 25 among 90 to 97 are strips turned by the way: drawn open, and in no number. */
+  @Test
+  void plotAndTableAreWithoutTheOddReadingsAsTheSentencesAre() {
+    try (Classroom room = Classroom.in(folder.resolve("odd.walebook"))) {
+      for (double mm : List.of(194, 195, 193, 196, 124)) {
+        read(room, room.first.id(), mm);
+      }
+      for (double mm : List.of(190, 191, 192, 193)) {
+        read(room, room.second.id(), mm);
+      }
+      AlikeViewModel model = model(Sessions.of(room));
+      AlikeViewModel.Study study = found(model).studies().get(0);
+      // Without the 24: means 94.5 and 91.5, the room's 93.
+      assertThat(study.bias().rows()).extracting(DotRow::median).containsExactly(1.5, -1.5);
+      assertThat(study.bias().rows().get(0).dots())
+          .extracting(DotRow.Dot::apart)
+          .containsExactly(false, false, false, false, true);
+      assertThat(study.biasNote()).endsWith("in none of the means: Ada Pier 24.0 %.");
+      assertThat(study.hkNote()).contains("Ada Pier 24.0 %");
+      assertThat(new CopiedTable(study.table()).text()).contains("\nAda Pier\t4\t94.5\t1.5\t");
+    }
+  }
+
   @Test
   void aLimitOfHAndKIsSpokenOfOnlyWhereThereIsOne() {
     try (Classroom room = Classroom.in(folder.resolve("e.walebook"))) {

@@ -120,6 +120,22 @@ class OddViewModelTest {
     }
   }
 
+  @Test
+  void aYesForOneNumberIsNoneForAnother() {
+    try (Classroom room = Classroom.in(folder.resolve("yes.walebook"))) {
+      TestPiece piece = odd(room);
+      OddViewModel model = model(Sessions.of(room));
+      model.choose(seam(model));
+      model.form().field(OddViewModel.RIGHT).text().set("600");
+      model.mistyped();
+      assertThat(model.form().isConfirmed()).isTrue();
+      model.fieldProperty().set("gauge");
+      assertThat(model.form().isConfirmed()).isFalse();
+      model.mistyped();
+      assertThat(room.book.pieces().find(piece.id())).isEqualTo(piece);
+    }
+  }
+
   /** The gauge is typed, and it is the length reached that is asked about beside it. */
   @Test
   void whatIsAskedOfAnotherLengthStandsWhereTheRightOneWasTyped() {
