@@ -115,12 +115,6 @@ public final class Counted {
     return isEmpty() ? null : Double.valueOf(different().max().orElseThrow());
   }
 
-  /** How often a value came. */
-  public int times(double value) {
-    int[] count = counts.get(value == 0 ? Double.valueOf(0) : Double.valueOf(value));
-    return count == null ? 0 : count[0];
-  }
-
   /** Each value once, however often it came, in no order. */
   public DoubleStream different() {
     return IntStream.range(0, counts.length).filter(i -> counts[i] > 0).mapToDouble(i -> values[i]);

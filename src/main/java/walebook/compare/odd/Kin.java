@@ -105,7 +105,7 @@ final class Kin {
       Usual than = usual();
       return than != null
           && than.isFar(number, value)
-          && (!than.expected() || (values.times(number) < 2 && isFarFromOthers(than, number)));
+          && (!than.expected() || (values.timesOf(number) < 2 && isFarFromOthers(than, number)));
     }
 
     private boolean isFarFromOthers(Usual than, double number) {
