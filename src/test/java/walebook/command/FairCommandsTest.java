@@ -191,6 +191,22 @@ class FairCommandsTest {
     }
   }
 
+  /** A median and a bound are no means, and the tables tell them apart as the window does. */
+  @Test
+  void tablesMarkMediansAndBounds() {
+    Ran ran =
+        run(
+            "compare",
+            "--outcome=seam-share",
+            "--by=stitch",
+            "--by=dial-width",
+            "--by=cloth",
+            "--tables");
+    assertThat(ran.err()).isEmpty();
+    assertThat(ran.out()).containsPattern("½ [0-9.]+ \\([0-9]+\\)");
+    assertThat(ran.out()).containsPattern("≥ [0-9.]+ \\([0-9]+\\)");
+  }
+
   @Test
   void aMisspeltStitchIsRefusedWithThoseThatWereSewn() {
     Ran ran = run("known", "--stitch=ovrlock");
