@@ -57,6 +57,9 @@ final class ShowFair {
     }
     if (!comparison.pairs().isEmpty()) {
       parts.add(pairs(comparison));
+      if (pValues) {
+        parts.add(words.say("command.say.p-holm"));
+      }
     }
     if (tables != null) {
       tables.single().forEach(one -> parts.add(rows(one)));

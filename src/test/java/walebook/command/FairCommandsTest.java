@@ -216,6 +216,19 @@ class FairCommandsTest {
   }
 
   @Test
+  void pIsExplainedWhereItStands() {
+    assertThat(run("compare", "--outcome=grade", "--by=stitch", "--p-values").out())
+        .contains("p (Holm)", "by luck alone");
+    assertThat(run("compare", "--outcome=grade", "--by=stitch").out()).doesNotContain("Holm");
+  }
+
+  @Test
+  void knownHasNoColumnThatSaysNothing() {
+    assertThat(run("known", "--outcome=held").out()).containsPattern("students +held");
+    assertThat(run("known", "--outcome=grade").out()).containsPattern("students +mean\\R");
+  }
+
+  @Test
   void severalBooksAreAskedTogether() {
     Path other = folder.resolve("other.walebook");
     new MakeDemoBook(new SqliteFiles(), Classroom.CLOCK).make(other, 5).value().close();
