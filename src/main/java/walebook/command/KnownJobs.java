@@ -29,6 +29,7 @@ import walebook.record.Cloth;
 import walebook.record.Lesson;
 import walebook.record.SchoolClass;
 import walebook.record.Student;
+import walebook.statistics.Proportion;
 import walebook.working.Message;
 
 /** What controls, classes, terms and books together say, and how one student grows. */
@@ -206,34 +207,59 @@ final class KnownJobs {
       terminal.out().println(Json.write(json(found, says, typed.has("p-values"))));
       return;
     }
-    Table table =
-        new Table(
+    terminal.out().println(String.join(System.lineSeparator(), says));
+    if (!found.classes().isEmpty()) {
+      terminal.out().println();
+      terminal.out().println(table(terminal, found));
+    }
+  }
+
+  /** A column stands only where the outcome has such a number for one of the classes. */
+  private static Table table(Terminal terminal, KnownSoFar found) {
+    boolean means = found.classes().stream().anyMatch(each -> each.mean() != null);
+    boolean halves = found.classes().stream().anyMatch(each -> each.median() != null);
+    boolean shares = found.classes().stream().anyMatch(each -> each.held() != null);
+    List<String> header =
+        new ArrayList<>(
             List.of(
                 terminal.say("command.column.term"),
                 terminal.say("command.column.class"),
                 terminal.say("command.column.pieces"),
-                terminal.say("command.column.students"),
-                terminal.say("command.column.raw-mean"),
-                terminal.say("command.column.half-by"),
-                terminal.say("command.column.held")));
+                terminal.say("command.column.students")));
+    if (means) {
+      header.add(terminal.say("command.column.raw-mean"));
+    }
+    if (halves) {
+      header.add(terminal.say("command.column.half-by"));
+    }
+    if (shares) {
+      header.add(terminal.say("command.column.held"));
+    }
+    Table table = new Table(header);
     for (KnownSoFar.ClassLine each : found.classes()) {
-      table.row(
-          List.of(
-              each.term(),
-              each.className(),
-              String.valueOf(each.pieces()),
-              String.valueOf(each.students()),
-              ShowFair.number(mean(each)),
-              ShowFair.number(each.median()),
-              each.held() == null
-                  ? "–"
-                  : String.format(Locale.ROOT, "%d/%d", each.held().count(), each.held().n())));
+      List<String> cells =
+          new ArrayList<>(
+              List.of(
+                  each.term(),
+                  each.className(),
+                  String.valueOf(each.pieces()),
+                  String.valueOf(each.students())));
+      if (means) {
+        cells.add(ShowFair.number(mean(each)));
+      }
+      if (halves) {
+        cells.add(ShowFair.number(each.median()));
+      }
+      if (shares) {
+        cells.add(held(each.held()));
+      }
+      table.row(cells);
     }
-    terminal.out().println(String.join(System.lineSeparator(), says));
-    if (!found.classes().isEmpty()) {
-      terminal.out().println();
-      terminal.out().println(table);
-    }
+    return table;
+  }
+
+  private static String held(@Nullable Proportion held) {
+    return held == null ? "–" : String.format(Locale.ROOT, "%d/%d", held.count(), held.n());
   }
 
   private static @Nullable Double mean(KnownSoFar.ClassLine line) {

@@ -57,6 +57,9 @@ final class ShowFair {
     }
     if (!comparison.pairs().isEmpty()) {
       parts.add(pairs(comparison));
+      if (pValues) {
+        parts.add(words.say("command.say.p-holm"));
+      }
     }
     if (tables != null) {
       tables.single().forEach(one -> parts.add(rows(one)));
@@ -183,11 +186,22 @@ final class ShowFair {
       List<String> cells = new ArrayList<>(List.of(settings.level(grid.row(), row)));
       for (String column : grid.columns()) {
         FactorTables.Cell cell = grid.cell(row, column);
-        cells.add(cell == null ? "–" : number(cell.shown()) + " (" + cell.pieces() + ")");
+        cells.add(cell == null ? "–" : shown(cell) + " (" + cell.pieces() + ")");
       }
       table.row(cells);
     }
     return table.toString();
+  }
+
+  /** As in the window: ½ before a median, ≥ before what half of the pieces reach at least. */
+  private String shown(FactorTables.Cell cell) {
+    Double atLeast = cell.atLeast();
+    if (atLeast != null) {
+      return words.say("drawing.heat.at-least", number(atLeast));
+    }
+    boolean half = cell.mean() == null && cell.median() != null;
+    String number = number(cell.shown());
+    return half ? words.say("drawing.heat.half", number) : number;
   }
 
   private static String codes(List<Dot> dots) {

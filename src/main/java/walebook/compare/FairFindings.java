@@ -25,6 +25,12 @@ public final class FairFindings {
   private static final int MOST_SURE = 3;
   private static final double ODD = 0.05;
 
+  /**
+   * A rule of ours: more than a fifth above the cloth's stretch strips of one cloth do not differ
+   * so.
+   */
+  private static final double FAR_ABOVE = 120;
+
   private final FairComparison found;
   private final Wording wording;
   private final PairFindings pairs;
@@ -306,12 +312,29 @@ public final class FairFindings {
     if (found.pairs().stream().anyMatch(OnScale.of(found.question().outcome())::isBeyond)) {
       says.add(Message.of("compare.found.off-scale"));
     }
+    if (found.question().outcome() == Outcome.SEAM_SHARE) {
+      farAbove();
+    }
     if (found.question().outcome() == Outcome.TIME && found.pieces() > 1) {
       says.add(Message.of("compare.found.minutes"));
     }
     Additivity additivity = found.additivity();
     if (additivity != null && additivity.p() < ODD) {
       says.add(Message.of("compare.found.not-alike"));
+    }
+  }
+
+  /** A seam that held stopped where its cloth stops, so it can't have gone far beyond. */
+  private void farAbove() {
+    List<Dot> above =
+        found.rows().stream()
+            .flatMap(row -> row.dots().stream())
+            .filter(dot -> dot.atLeast() && dot.value() > FAR_ABOVE)
+            .toList();
+    if (!above.isEmpty()) {
+      double most = above.stream().mapToDouble(Dot::value).max().orElse(0);
+      says.add(
+          Message.of("compare.found.held-above", Wording.count(above.size()), wording.value(most)));
     }
   }
 

@@ -13,6 +13,9 @@ import walebook.working.Working;
 
 /** Length that a cloth loses when it is stretched sideways, measured, and what to cut for it. */
 public final class LengthLost {
+  /** A rule of ours: what keeps less than half of its length was likely read or typed wrong. */
+  private static final double LEAST_LEFT = 0.5;
+
   private LengthLost() {}
 
   /** The loss in per cent of the length before. */
@@ -44,6 +47,13 @@ public final class LengthLost {
             stretchedMm > beforeMm,
             Problem.ask(
                 "length.grew-sideways",
+                Place.field("sideways"),
+                Show.mm(stretchedMm),
+                Show.mm(beforeMm)))
+        .also(
+            stretchedMm > 0 && stretchedMm < beforeMm * LEAST_LEFT,
+            Problem.ask(
+                "length.lost-most",
                 Place.field("sideways"),
                 Show.mm(stretchedMm),
                 Show.mm(beforeMm)))

@@ -191,12 +191,41 @@ class FairCommandsTest {
     }
   }
 
+  /** A median and a bound are no means, and the tables tell them apart as the window does. */
+  @Test
+  void tablesMarkMediansAndBounds() {
+    Ran ran =
+        run(
+            "compare",
+            "--outcome=seam-share",
+            "--by=stitch",
+            "--by=dial-width",
+            "--by=cloth",
+            "--tables");
+    assertThat(ran.err()).isEmpty();
+    assertThat(ran.out()).containsPattern("½ [0-9.]+ \\([0-9]+\\)");
+    assertThat(ran.out()).containsPattern("≥ [0-9.]+ \\([0-9]+\\)");
+  }
+
   @Test
   void aMisspeltStitchIsRefusedWithThoseThatWereSewn() {
     Ran ran = run("known", "--stitch=ovrlock");
     assertThat(ran.exit()).isEqualTo(1);
     assertThat(ran.err()).contains("ovrlock").containsIgnoringCase("zigzag");
     assertThat(run("known", "--stitch=ZIGZAG").exit()).isZero();
+  }
+
+  @Test
+  void pIsExplainedWhereItStands() {
+    assertThat(run("compare", "--outcome=grade", "--by=stitch", "--p-values").out())
+        .contains("p (Holm)", "by luck alone");
+    assertThat(run("compare", "--outcome=grade", "--by=stitch").out()).doesNotContain("Holm");
+  }
+
+  @Test
+  void knownHasNoColumnThatSaysNothing() {
+    assertThat(run("known", "--outcome=held").out()).containsPattern("students +held");
+    assertThat(run("known", "--outcome=grade").out()).containsPattern("students +mean\\R");
   }
 
   @Test

@@ -43,6 +43,7 @@ class FindingsExamplesTest {
         Arguments.of("confounded", confounded(), edges.mattering(1.0)),
         Arguments.of("bounds", bounds(), seams.mattering(10.0)),
         Arguments.of("one-held", oneHeld(), seams),
+        Arguments.of("held-above-its-cloth", oneHeld().held("Cy", 3, 160), seams),
         Arguments.of("looks-real-and-is-not", noise(), edges.mattering(3.0)),
         Arguments.of("small-for-sure", smallForSure(), edges.mattering(2.0)),
         Arguments.of("nobody-twice", nobodyTwice(), edges),

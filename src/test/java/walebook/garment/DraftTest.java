@@ -18,6 +18,11 @@ class DraftTest {
     assertThat(LengthLost.of(100, 103, 800, 1).problems())
         .extracting(Problem::code)
         .containsExactly("length.grew-sideways");
+    // 20 typed for 94 would be cut five times as long.
+    assertThat(LengthLost.of(100, 20, 600, 1).problems())
+        .extracting(Problem::code)
+        .containsExactly("length.lost-most");
+    assertThat(LengthLost.of(100, 50, 600, 1).problems()).isEmpty();
   }
 
   @Test

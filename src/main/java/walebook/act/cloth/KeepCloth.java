@@ -7,6 +7,7 @@ import walebook.act.Form;
 import walebook.book.Book;
 import walebook.book.Ids;
 import walebook.problem.Answer;
+import walebook.quantity.Show;
 import walebook.record.Cloth;
 import walebook.record.Edge;
 import walebook.record.Stamp;
@@ -18,6 +19,7 @@ import walebook.record.Stamp;
 public final class KeepCloth {
   private static final double USUAL_MASS = 800;
   private static final double USUAL_WIDTH_MM = 2500;
+  private static final double LEAST_USUAL_WIDTH_MM = 100;
   private static final double USUAL_THICKNESS_MM = 8;
 
   private final Book book;
@@ -65,6 +67,10 @@ public final class KeepCloth {
       form.refuse("elastane", "number.outside", "0 – 100");
       elastane = null;
     }
+    Double width = form.length("cloth-width", USUAL_WIDTH_MM);
+    if (width != null && width < LEAST_USUAL_WIDTH_MM) {
+      form.ask("cloth-width", "number.unlikely-small", Show.mm(LEAST_USUAL_WIDTH_MM));
+    }
     Cloth cloth =
         new Cloth(
             before == null ? Ids.next() : before.id(),
@@ -73,7 +79,7 @@ public final class KeepCloth {
             form.text("fibre"),
             elastane,
             form.number("mass", 1, USUAL_MASS),
-            form.length("cloth-width", USUAL_WIDTH_MM),
+            width,
             form.length("thickness", USUAL_THICKNESS_MM),
             new Edge(
                 form.yes("frays"),

@@ -99,6 +99,7 @@ public final class GrowthViewModel extends AskingModel<GrowthViewModel.Grown> {
     }
     Growth growth = new AskGrowth(book).ask(student);
     List<String> says = GrowthFindings.of(growth).stream().map(words::say).toList();
+    int most = GrowthDots.most(growth);
     List<DotRow> rows = new ArrayList<>();
     List<List<String>> table = new ArrayList<>();
     table.add(
@@ -113,18 +114,13 @@ public final class GrowthViewModel extends AskingModel<GrowthViewModel.Grown> {
     for (Growth.Period period : growth.periods()) {
       rows.add(
           new DotRow(
-              period.name(),
-              period.tries().stream()
-                  .map(each -> new DotRow.Dot(each.untilGood(), !each.good()))
-                  .toList(),
-              period.half(),
-              null,
-              null,
-              0));
+              period.name(), GrowthDots.of(period.tries(), most), period.half(), null, null, 0));
       table.add(line(period));
     }
     DotPlot plot =
-        rows.isEmpty() ? null : new DotPlot(words.say("desk.class.growth.axis"), rows, null);
+        rows.isEmpty()
+            ? null
+            : new DotPlot(words.say("desk.class.growth.axis"), rows, null, GrowthDots.span(most));
     return new Grown(names, says, plot, table);
   }
 
