@@ -25,10 +25,14 @@ import walebook.words.Words;
 
 /** Students down, lessons across. */
 final class ProgressView extends VBox implements PartView {
+  /** A day with its year, in heights of text. */
+  static final double LAST_EMS = 7.6;
+
   private static final int ROWS = 30;
 
   private final ProgressViewModel model;
   private final Words words;
+
   private final InTurn inTurn;
   private final Consumer<Notice> told;
   private final PlotCard copies;
@@ -133,7 +137,10 @@ final class ProgressView extends VBox implements PartView {
         row -> Integer.toString(row.found().readings()));
     table
         .figures(
-            words.say("desk.class.col.last"), 7.4, ProgressRow::lastOrder, ProgressRow::lastDay)
+            words.say("desk.class.col.last"),
+            LAST_EMS,
+            ProgressRow::lastOrder,
+            ProgressRow::lastDay)
         .getStyleClass()
         .remove("figures");
     table.getItems().setAll(rows);

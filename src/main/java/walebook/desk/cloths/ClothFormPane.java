@@ -34,12 +34,12 @@ final class ClothFormPane extends VBox {
             .add(typed("thickness", "", unit), 11);
     FieldGroup edge = new FieldGroup(words.say("desk.cloths.edge"));
     for (String each : ClothFormViewModel.EDGE) {
-      edge.add(yesNo(each), 13);
+      edge.add(yesNo(each, List.of("", "yes", "no")), 13);
     }
     FieldGroup rest =
         new FieldGroup(words.say("desk.cloths.rest"))
             .add(typed("remark", "", ""), 30)
-            .add(yesNo("retired"), 12);
+            .add(yesNo("retired", List.of("no", "yes")), 12);
     getChildren().setAll(what, numbers, edge, rest);
   }
 
@@ -65,15 +65,15 @@ final class ClothFormPane extends VBox {
                 .filter(each -> each.key().equals(key))
                 .map(FabricKind::name)
                 .findFirst()
-                .orElse(key.isEmpty() ? words.say("desk.cloths.not-known") : key),
+                .orElse(key.isEmpty() ? words.say("desk.cloths.kind-unknown") : key),
         model.fields().field("cloth-kind"));
   }
 
-  private PickedField yesNo(String field) {
+  private PickedField yesNo(String field, List<String> answers) {
     return new PickedField(
         words,
         words.say("desk.cloths.field." + field),
-        List.of("", "yes", "no"),
+        answers,
         key ->
             switch (key) {
               case "yes" -> words.say("desk.common.yes");

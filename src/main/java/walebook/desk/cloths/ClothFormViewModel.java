@@ -59,7 +59,7 @@ public final class ClothFormViewModel {
   /** Fills the form with a cloth, or empties it for a new one. */
   public void begin(@Nullable Cloth cloth, Unit unit) {
     before = cloth;
-    fields.put(cloth == null ? Map.of() : typed(cloth, unit));
+    fields.put(cloth == null ? Map.of("retired", "no") : typed(cloth, unit));
   }
 
   public void save() {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import javafx.scene.Scene;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -71,5 +72,28 @@ class TypingBeginsTest {
   void theCardBeginsWithItsName(FxRobot robot) {
     press(robot, "desk.cloths.edit");
     assertThat(focused()).isEqualTo(WORDS.say("desk.cloths.field.cloth-name", ""));
+  }
+
+  /** Whether an edge frays is looked at; what a cloth is and whether it is used are not. */
+  @Test
+  void onlyWhatIsLookedAtSaysThatItWasNotYet(FxRobot robot) {
+    press(robot, "desk.cloths.back-list");
+    press(robot, "desk.cloths.add");
+    assertThat(shown("desk.cloths.field.cloth-kind")).isEqualTo("not known yet");
+    assertThat(shown("desk.cloths.field.retired")).isEqualTo("no");
+    assertThat(shown("desk.cloths.field.frays")).isEqualTo("not looked at yet");
+  }
+
+  private String shown(String key) {
+    return scene.getRoot().lookupAll(".combo-box").stream()
+        .map(each -> (ComboBox<?>) each)
+        .filter(each -> WORDS.say(key, "").equals(each.getAccessibleText()))
+        .map(TypingBeginsTest::says)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static <T> String says(ComboBox<T> box) {
+    return box.getConverter().toString(box.getValue());
   }
 }

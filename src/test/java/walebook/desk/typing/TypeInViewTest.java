@@ -9,7 +9,9 @@ import java.util.Objects;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.TableCell;
 import javafx.scene.control.TextField;
+import javafx.scene.layout.BackgroundFill;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -111,6 +113,24 @@ class TypeInViewTest {
     assertThat(here).isInstanceOf(TextField.class);
     assertThat(((TextField) here).getText()).isEmpty();
     assertThat(((TextField) here).getPromptText()).isEqualTo("150");
+  }
+
+  /** The fields scroll away under what stays; the line below each card must not go under it too. */
+  @Test
+  void theLinesBetweenCardsAreSeenAlsoWhereNamesStay(FxRobot robot) {
+    robot.interact(view::layout);
+    int cells = 0;
+    for (Node each : view.lookupAll(".table-cell.stays")) {
+      if (isSeen(each) && each instanceof TableCell<?, ?> cell && !cell.isEmpty()) {
+        double line = cell.getTableRow().getHeight() - 1;
+        for (BackgroundFill fill : cell.getBackground().getFills()) {
+          double painted = cell.getLayoutY() + cell.getHeight() - fill.getInsets().getBottom();
+          assertThat(painted).isLessThanOrEqualTo(line);
+        }
+        cells++;
+      }
+    }
+    assertThat(cells).isGreaterThan(4);
   }
 
   /** Tables keep cells in hand that measure, or wait for other rows. */
