@@ -8,6 +8,7 @@ import java.io.InputStream;
 import java.time.LocalDate;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import walebook.desk.common.DayWords;
 
 class ProgressViewTest {
   /** What a cell keeps free at both sides by the look's sheet, and rounding, in heights of text. */
@@ -26,7 +27,7 @@ class ProgressViewTest {
     FontRenderContext fine = new FontRenderContext(null, true, true);
     LocalDate first = LocalDate.of(2026, 1, 1);
     for (int day = 0; day < 365; day++) {
-      String says = Choice.dayOfYear(first.plusDays(day));
+      String says = DayWords.of(first.plusDays(day));
       double ems = font.getStringBounds(says, fine).getWidth() / SIZE + AROUND;
       assertThat(ems).as(says).isLessThan(ProgressView.LAST_EMS);
     }
