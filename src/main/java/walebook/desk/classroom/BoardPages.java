@@ -8,14 +8,14 @@ import walebook.drawing.Drawing;
 
 /**
  * What was found, cut into what a screen holds in large letters: the first sentence with the plot,
- * the further sentences, and a plot of many rows once more in parts that can be read from the back.
+ * the further sentences, and a plot of many rows in parts that can be read from the back.
  */
 final class BoardPages {
   private static final int SENTENCES = 8;
   private static final int LETTERS = 800;
 
-  /** So many screens' rows are still drawn in one plot first, for the whole. */
-  private static final int WHOLE = 2;
+  /** A plot of so many times the rows can still be read whole, if in smaller letters. */
+  private static final double WHOLE = 1.25;
 
   private final int rows;
   private final List<Page> pages = new ArrayList<>();
@@ -66,12 +66,7 @@ final class BoardPages {
     if (!(plot instanceof DotPlot dots) || dots.rows().size() <= rows) {
       return List.of(plot);
     }
-    List<Drawing> all = new ArrayList<>();
-    if (dots.rows().size() <= WHOLE * rows) {
-      all.add(dots);
-    }
-    all.addAll(dots.parts(rows));
-    return all;
+    return dots.rows().size() <= WHOLE * rows ? List.of(plot) : List.copyOf(dots.parts(rows));
   }
 
   private void sentences(List<String> says) {

@@ -81,9 +81,8 @@ public final class ClassroomView extends BorderPane {
           arrange();
         });
     setCenter(frame);
-    inTurn.run(
-        this,
-        List.of(() -> frame.work(segments, filters, waiting, below), this::now, this::arrange));
+    frame.parts(segments);
+    inTurn.run(this, List.of(() -> frame.work(filters, waiting, below), this::now, this::arrange));
   }
 
   /** How many parts were built: each is when it is first shown. */
