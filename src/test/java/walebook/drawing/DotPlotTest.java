@@ -94,6 +94,23 @@ class DotPlotTest {
     assertThat(circles.get(1).fill()).isEqualTo(Role.CARD);
   }
 
+  /** Open as one that held, but without its arrow: nothing says that it lies higher. */
+  @Test
+  void whatStandsApartIsOpenAndHasNoArrow() {
+    DotRow.Dot filled = new DotRow.Dot(10, false);
+    Picture gave = plotted(filled, new DotRow.Dot(30, false));
+    Picture apart = plotted(filled, new DotRow.Dot(30, false, true));
+    Picture held = plotted(filled, new DotRow.Dot(30, true));
+    assertThat(circles(apart).get(1).fill()).isEqualTo(Role.CARD);
+    assertThat(circles(apart).get(1).fill()).isEqualTo(circles(held).get(1).fill());
+    assertThat(apart.shapes()).hasSameSizeAs(gave.shapes());
+    assertThat(held.shapes()).hasSize(gave.shapes().size() + 1);
+  }
+
+  private Picture plotted(DotRow.Dot... dots) {
+    return new DotPlot("%", List.of(DotRow.of("a", List.of(dots))), null).at(640, words);
+  }
+
   @Test
   void longLabelsEndInAnEllipsisAndStayInside() {
     for (double width : new double[] {300, 420, 640, 1200}) {
