@@ -97,7 +97,10 @@ public final class PassRule {
         return new Outcome(
             Verdict.MET,
             Message.of(
-                "seam.pass.says-cloth-held-above", seam(question), wanted, Show.fixed(expanded, 1)));
+                "seam.pass.says-cloth-held-above",
+                seam(question),
+                wanted,
+                Show.fixed(expanded, 1)));
       }
       return stretch + expanded >= cloth
           ? new Outcome(
