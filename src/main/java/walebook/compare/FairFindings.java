@@ -11,6 +11,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import walebook.statistics.Additivity;
+import walebook.statistics.Counted;
 import walebook.statistics.Interval;
 import walebook.statistics.Proportion;
 import walebook.statistics.Summary;
@@ -326,15 +327,17 @@ public final class FairFindings {
 
   /** A seam that held stopped where its cloth stops, so it can't have gone far beyond. */
   private void farAbove() {
-    List<Dot> above =
-        found.rows().stream()
-            .flatMap(row -> row.dots().stream())
-            .filter(dot -> dot.atLeast() && dot.value() > FAR_ABOVE)
-            .toList();
-    if (!above.isEmpty()) {
-      double most = above.stream().mapToDouble(Dot::value).max().orElse(0);
-      says.add(
-          Message.of("compare.found.held-above", Wording.count(above.size()), wording.value(most)));
+    int above = 0;
+    double most = 0;
+    for (FairRow row : found.rows()) {
+      Counted held = row.lowerBounds();
+      for (double each : held.different().filter(value -> value > FAR_ABOVE).toArray()) {
+        above += held.timesOf(each);
+        most = Math.max(most, each);
+      }
+    }
+    if (above > 0) {
+      says.add(Message.of("compare.found.held-above", Wording.count(above), wording.value(most)));
     }
   }
 

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.UUID;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import walebook.book.Book;
@@ -39,7 +40,8 @@ public final class AskKnown {
   /**
    * Sets it up.
    *
-   * @param books at least one, all open; cloths of the same name count as one
+   * @param books at least one, all open; cloths of the same name count as one, and a piece that
+   *     several books hold counts once, as the first of them has it
    */
   public AskKnown(List<Book> books) {
     this(books, () -> {});
@@ -92,8 +94,15 @@ public final class AskKnown {
     List<KnownSoFar.ClassLine> classes = new ArrayList<>();
     List<Names> names = new ArrayList<>();
     Map<Grain, ClothStretch> ofOne = new HashMap<>();
+    Predicate<UUID> first = books.size() == 1 ? piece -> true : new HashSet<UUID>()::add;
     for (Book book : books) {
-      Reading read = read(book, which, question, together);
+      Reading read =
+          read(
+              book,
+              piece -> which.has(piece) && first.test(piece.pieceId()),
+              which.clothName(),
+              question,
+              together);
       Names own = Names.of(book, which.namesHidden());
       classes.addAll(classes(book, read, own));
       names.add(own);
@@ -133,7 +142,12 @@ public final class AskKnown {
     }
   }
 
-  private Reading read(Book book, Which which, FairQuestion question, FairTally together) {
+  private Reading read(
+      Book book,
+      Predicate<ResultLine> counts,
+      @Nullable String clothName,
+      FairQuestion question,
+      FairTally together) {
     Reading read =
         new Reading(
             Stretches.of(book),
@@ -143,7 +157,7 @@ public final class AskKnown {
     // Nothing is told apart: a class's pieces stand as one row.
     FairQuestion inClass = question.by(List.of());
     int[] pieces = {0};
-    for (ResultFilter filter : filters(book, which.clothName())) {
+    for (ResultFilter filter : filters(book, clothName)) {
       book.results()
           .each(
               filter,
@@ -151,7 +165,7 @@ public final class AskKnown {
                 if (pieces[0]++ % AT_ONCE == 0) {
                   goOn.run();
                 }
-                if (which.has(piece)) {
+                if (counts.test(piece)) {
                   add(read, piece, inClass, together);
                 }
               });

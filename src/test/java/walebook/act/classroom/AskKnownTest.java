@@ -61,6 +61,18 @@ class AskKnownTest {
     }
   }
 
+  /** A tutor may add a copy that was made of the book last month. */
+  @Test
+  void whatABookAndItsCopyHoldCountsOnce() {
+    try (Book book = DemoBook.open(folder.resolve("one.walebook"));
+        Book copy = DemoBook.open(folder.resolve("copy.walebook"))) {
+      KnownSoFar alone = new AskKnown(List.of(book)).ask(ALL, question());
+      KnownSoFar both = new AskKnown(List.of(book, copy)).ask(ALL, question());
+      assertThat(both.together().pieces()).isEqualTo(alone.together().pieces());
+      assertThat(both.classes()).isEqualTo(alone.classes());
+    }
+  }
+
   /** The demo's pieces at once, as one class compares them, against the same read and let go. */
   @Test
   void theDemoBookSaysWhatItsPiecesSayThatAreHeldAllAtOnce() {
