@@ -29,10 +29,12 @@ public final class ChangedText {
 
   /** In words; empty when nothing was changed. */
   public String says(Parent parent) {
-    List<String> all = new ArrayList<>();
-    for (String key : parent.keys()) {
-      all.add(words.has(FIELD + key) ? words.say(FIELD + key) : key);
+    if (!parent.keys().stream().allMatch(key -> words.has(FIELD + key))) {
+      // No form wrote it: words of somebody's own stay as they are.
+      return parent.changed();
     }
+    List<String> all = new ArrayList<>();
+    parent.keys().forEach(key -> all.add(words.say(FIELD + key)));
     if (!parent.byHand().isEmpty()) {
       all.add(words.say(FIELD + BY_HAND) + ": " + parent.byHand());
     }

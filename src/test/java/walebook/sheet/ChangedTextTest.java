@@ -28,6 +28,12 @@ class ChangedTextTest {
   }
 
   @Test
+  void wordsOfNoFormStayAsTheyAre() {
+    assertThat(text.says(new Parent(BEFORE, "longer stitch, held lower")))
+        .isEqualTo("longer stitch, held lower");
+  }
+
+  @Test
   void whatIsSaidIsReadBack() {
     for (String hand : List.of("", "roller foot; slower", "stitch, width")) {
       for (List<String> keys :
