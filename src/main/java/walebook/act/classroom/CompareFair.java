@@ -2,6 +2,7 @@ package walebook.act.classroom;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
@@ -93,8 +94,9 @@ public final class CompareFair {
     List<ResultLine> whole = AskOdd.whole(book, which, facts.lines());
     OddLots lots = OddLots.of(whole, facts.names(), book.marks().all());
     return facts.lines().stream()
-        .flatMap(line -> lots.of(line).stream())
-        .filter(odd -> odd.value() == marked && !odd.isLookedAt())
+        .map(line -> lots.of(line, marked))
+        .filter(Objects::nonNull)
+        .filter(odd -> !odd.isLookedAt())
         .map(OddReading::targetId)
         .collect(Collectors.toUnmodifiableSet());
   }

@@ -64,10 +64,12 @@ public final class OddLots {
     private final Kin.Lot held;
 
     Like(OddLots all, ResultLine piece) {
+      List<String> kind = levels(piece, KIND);
+      List<String> set = levels(piece, SET);
       for (MarkedValue value : OF_PIECES) {
-        lots.put(value, all.lot(piece, value, false));
+        lots.put(value, all.lot(new Kind(piece.classId(), value, false, kind), set));
       }
-      held = all.lot(piece, MarkedValue.SEAM_STRETCH, true);
+      held = all.lot(new Kind(piece.classId(), MarkedValue.SEAM_STRETCH, true, kind), set);
     }
 
     Kin.Lot lot(MarkedValue value, boolean ofHeld) {
@@ -80,9 +82,8 @@ public final class OddLots {
     marks.forEach(each -> this.marks.put(new Key(each.value(), each.targetId()), each));
   }
 
-  private Kin.Lot lot(ResultLine piece, MarkedValue value, boolean held) {
-    Kind kind = new Kind(piece.classId(), value, held, levels(piece, KIND));
-    return kin.computeIfAbsent(kind, key -> new Kin(value)).lot(levels(piece, SET));
+  private Kin.Lot lot(Kind kind, List<String> set) {
+    return kin.computeIfAbsent(kind, key -> new Kin(kind.value())).lot(set);
   }
 
   private static List<String> levels(ResultLine piece, List<Factor> of) {
@@ -137,16 +138,20 @@ public final class OddLots {
   /** What is odd about one of the pieces that went in; usually nothing. */
   public List<OddReading> of(ResultLine piece) {
     List<OddReading> found = List.of();
-    Like like = like(piece);
     for (MarkedValue value : OF_PIECES) {
-      Double number = number(piece, value);
-      OddReading odd = number == null ? null : of(piece, value, number, like);
+      OddReading odd = of(piece, value);
       if (odd != null) {
         found = found.isEmpty() ? new ArrayList<>() : found;
         found.add(odd);
       }
     }
     return found;
+  }
+
+  /** What is odd about one value of such a piece; null where nothing is, or it has none. */
+  public @Nullable OddReading of(ResultLine piece, MarkedValue value) {
+    Double number = number(piece, value);
+    return number == null ? null : of(piece, value, number, like(piece));
   }
 
   /**
