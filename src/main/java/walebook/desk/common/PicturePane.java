@@ -1,5 +1,7 @@
 package walebook.desk.common;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import javafx.beans.value.ChangeListener;
 import javafx.css.CssMetaData;
@@ -30,6 +32,7 @@ import walebook.words.Words;
  */
 public final class PicturePane extends Region {
   private static final double BODY = 15;
+  private static final int WIDTHS = 2;
   private static final StyleablePropertyFactory<PicturePane> FACTORY =
       new StyleablePropertyFactory<>(Region.getClassCssMetaData());
 
@@ -38,7 +41,7 @@ public final class PicturePane extends Region {
   private final Canvas canvas = new Canvas();
   private final Words words;
   private @Nullable Drawing drawing;
-  private @Nullable Picture kept;
+  private final Deque<Picture> kept = new ArrayDeque<>(WIDTHS);
   private double drawnWidth = -1;
   private final ChangeListener<Object> moved = (from, was, now) -> paintInView();
   private @Nullable Scene watched;
@@ -148,7 +151,7 @@ public final class PicturePane extends Region {
 
   private void redraw() {
     drawnWidth = -1;
-    kept = null;
+    kept.clear();
     if (drawing == null) {
       setAccessibleText("");
     }
@@ -205,14 +208,19 @@ public final class PicturePane extends Region {
     PictureImage.paint(canvas, picture(now, getWidth() / scale), palette(), scale);
   }
 
-  /** Layout asks for the same width several times over. */
+  /** Layout asks for the same two widths over and over: with a bar beside it, and without. */
   private Picture picture(Drawing now, double width) {
-    Picture last = kept;
-    if (last != null && last.width() == now.takenWidth(width)) {
-      return last;
+    double taken = now.takenWidth(width);
+    for (Picture each : kept) {
+      if (each.width() == taken) {
+        return each;
+      }
     }
     Picture fresh = now.at(width, words);
-    kept = fresh;
+    if (kept.size() == WIDTHS) {
+      kept.removeFirst();
+    }
+    kept.addLast(fresh);
     setAccessibleText(words.say(fresh.says()));
     return fresh;
   }

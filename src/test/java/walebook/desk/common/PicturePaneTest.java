@@ -2,6 +2,8 @@ package walebook.desk.common;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.List;
 import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.image.Image;
@@ -17,7 +19,9 @@ import org.testfx.framework.junit5.Start;
 import walebook.desk.look.Look;
 import walebook.desk.look.TextSize;
 import walebook.desk.look.Theme;
+import walebook.drawing.Drawing;
 import walebook.drawing.IntervalBar;
+import walebook.drawing.Picture;
 import walebook.drawing.Role;
 import walebook.words.Words;
 
@@ -55,6 +59,35 @@ class PicturePaneTest {
     }
     robot.interact(() -> look.textSizeProperty().set(new TextSize(200)));
     assertThat(pane.getHeight()).isEqualTo(2 * usual);
+  }
+
+  /** A page asks for its height with and without its bar, and does so with every layout. */
+  @Test
+  void itIsDrawnOnceForEachOfTwoWidths(FxRobot robot) {
+    List<Double> drawn = new ArrayList<>();
+    IntervalBar bar = new IntervalBar(7, 9, 45.3, 93.7);
+    Drawing counting =
+        new Drawing() {
+          @Override
+          public double leastWidth() {
+            return bar.leastWidth();
+          }
+
+          @Override
+          public Picture at(double width, Words words) {
+            drawn.add(width);
+            return bar.at(width, words);
+          }
+        };
+    robot.interact(
+        () -> {
+          PicturePane other = new PicturePane(Words.english(), counting);
+          for (int i = 0; i < 5; i++) {
+            other.prefHeight(300);
+            other.prefHeight(285);
+          }
+        });
+    assertThat(drawn).containsExactly(300.0, 285.0);
   }
 
   /** What is painted shows in the size of the canvas inside. */
